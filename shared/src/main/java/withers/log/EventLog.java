@@ -1,0 +1,32 @@
+package withers.log;
+
+/**
+ * The log: append batches, commit them with one marker, read what is committed. One interface, several
+ * implementations, one contract suite. Safe for several threads.
+ */
+public interface EventLog extends AutoCloseable {
+
+  /** Appends a batch, durable on return and invisible until its import is committed. */
+  <E> void append(Batch<E> batch);
+
+  /**
+   * Makes an import visible, whole, durable on return.
+   *
+   * @throws StaleParentException when another marker of the same chain came first: nothing became visible; compare
+   *     again with the log and commit anew
+   */
+  void commit(ImportMarker marker);
+
+  /** What is committed now. Later commits don't change a snapshot. */
+  LogSnapshot snapshot();
+
+  /**
+   * Removes batches of imports that never got a marker. Call only while nothing is importing.
+   *
+   * @return how many batches were removed
+   */
+  long sweep();
+
+  @Override
+  void close();
+}
