@@ -1,11 +1,18 @@
 package withers.fact;
 
 import java.time.LocalDate;
+import java.util.Optional;
 
 /**
  * A fact, what it is about, and where it comes from: the unit that the log stores.
  *
- * @param date the day that the fact speaks of, in the source's zone. Day precision is not an instant. A state row
- *     without a date of its own speaks of its export date.
+ * @param date the day that the fact speaks of, in the source's zone (day precision is not an
+ *     instant); empty when the record states none
  */
-public record ChipEvent(Subject subject, Origin origin, LocalDate date, Fact fact) {}
+public record ChipEvent(Subject subject, Origin origin, Optional<LocalDate> date, Fact fact) {
+
+  /** The day that the fact speaks of, or else the day on which the source said so. */
+  public LocalDate day() {
+    return date.orElse(origin.exportDate());
+  }
+}
