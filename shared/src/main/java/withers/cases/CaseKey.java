@@ -4,8 +4,9 @@ import withers.chip.ChipNumber;
 import withers.id.OrganisationId;
 
 /**
- * The stable identity of a follow-up: which rule, which animal (by its anchor chip), who has to act, and on which of
- * its own records. Never references, rows or times, so that next month's run finds the same case.
+ * The stable identity of a follow-up: which rule, which animal (by its anchor chip), who has to
+ * act, and on which of its own records. Never references, rows or times, so that next month's run
+ * finds the same case.
  *
  * @param rule the finding kind's name
  * @param recordKey the acting organisation's own record key, or empty when it has none

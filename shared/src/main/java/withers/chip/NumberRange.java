@@ -10,7 +10,10 @@ public record NumberRange(ChipNumber first, ChipNumber last) {
   public NumberRange {
     if (first.kind() != last.kind() || first.compareTo(last) > 0) {
       throw new IllegalArgumentException(
-          "Expected a range whose last number follows its first, but found " + first + " to " + last);
+          "Expected a range whose last number follows its first, but found "
+              + first
+              + " to "
+              + last);
     }
   }
 

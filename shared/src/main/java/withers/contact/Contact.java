@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A person or organisation and how to reach it, as a source wrote it. Every field may be empty, none is null. The text
- * form never shows details.
+ * A person or organisation and how to reach it, as a source wrote it. Every field may be empty,
+ * none is null. The text form never shows details.
  *
  * @param name the whole name, or empty when given and family name stand apart
  */

@@ -1,9 +1,9 @@
 package withers.contact;
 
 /**
- * A reference to a contact in the vault: the id of the key that made it, and 128 bits of HMAC-SHA-256 over the
- * contact's frozen canonical form. Equal contacts have equal references; unequal references may still be one person.
- * References are pseudonymous personal data.
+ * A reference to a contact in the vault: the id of the key that made it, and 128 bits of
+ * HMAC-SHA-256 over the contact's frozen canonical form. Equal contacts have equal references;
+ * unequal references may still be one person. References are pseudonymous personal data.
  */
 public record ContactRef(int keyId, long high, long low) implements Comparable<ContactRef> {
   public ContactRef {

@@ -6,8 +6,8 @@ import withers.id.RecordKey;
 import withers.id.SourceId;
 
 /**
- * Where people's details live: outside the log, behind references. Safe for use by several threads; one process writes
- * at a time. Closing releases files; a closed vault refuses every call.
+ * Where people's details live: outside the log, behind references. Safe for use by several threads;
+ * one process writes at a time. Closing releases files; a closed vault refuses every call.
  */
 public interface ContactVault extends AutoCloseable {
 
@@ -21,22 +21,24 @@ public interface ContactVault extends AutoCloseable {
   ContactRef reference(Contact contact);
 
   /**
-   * Stores contacts, all or none, durable on return. Those that are suppressed, by reference or by record, are left
-   * out; those already there stay as they are.
+   * Stores contacts, all or none, durable on return. Those that are suppressed, by reference or by
+   * record, are left out; those already there stay as they are.
    *
    * @return how many were new
    */
   int store(Collection<Deposit> deposits);
 
-  /** The contact behind a reference, or empty when it was forgotten, suppressed, or never stored. */
+  /**
+   * The contact behind a reference, or empty when it was forgotten, suppressed, or never stored.
+   */
   Optional<Contact> find(ContactRef reference);
 
   /** Whether the reference was forgotten on request: what it would have said can't be told. */
   boolean isForgotten(ContactRef reference);
 
   /**
-   * Deletes contacts and keeps them out from now on: neither these references nor anything that these records state
-   * is stored again.
+   * Deletes contacts and keeps them out from now on: neither these references nor anything that
+   * these records state is stored again.
    */
   void forget(Collection<ContactRef> references, Collection<RecordName> records);
 

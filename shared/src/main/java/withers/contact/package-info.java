@@ -1,4 +1,6 @@
-/** People and how to reach them, kept in a vault outside the log; the log carries references only. */
+/**
+ * People and how to reach them, kept in a vault outside the log; the log carries references only.
+ */
 @NullMarked
 package withers.contact;
 

@@ -2,5 +2,8 @@ package withers.fact;
 
 /** The part that a contact plays in a registration. */
 public enum ContactRole {
-  PRIMARY, SECONDARY, EMERGENCY, ORGANISATION
+  PRIMARY,
+  SECONDARY,
+  EMERGENCY,
+  ORGANISATION
 }

@@ -2,5 +2,9 @@ package withers.fact;
 
 /** Why a registration ended. */
 public enum EndReason {
-  CANCELLED, EXPIRED, TRANSFERRED_OUT, DIED, UNSTATED
+  CANCELLED,
+  EXPIRED,
+  TRANSFERRED_OUT,
+  DIED,
+  UNSTATED
 }

@@ -8,8 +8,9 @@ import withers.chip.ChipNumber;
 import withers.chip.NumberRange;
 
 /**
- * One thing that a record states about a chip or its animal, in the trade's words. Immutable; people appear as
- * references into the contact vault only. Wire names and versions are kept apart, in the codec's table.
+ * One thing that a record states about a chip or its animal, in the trade's words. Immutable;
+ * people appear as references into the contact vault only. Wire names and versions are kept apart,
+ * in the codec's table.
  */
 public sealed interface Fact {
 
@@ -18,7 +19,9 @@ public sealed interface Fact {
       Species species, Optional<String> name, Optional<String> sex, Optional<LocalDate> born)
       implements Fact {}
 
-  /** A range of numbers was supplied to a purchaser, with or without a prepaid registration each. */
+  /**
+   * A range of numbers was supplied to a purchaser, with or without a prepaid registration each.
+   */
   record Supplied(NumberRange range, Party purchaser, boolean prepaid) implements Fact {}
 
   /** The chip was implanted. */
@@ -37,8 +40,8 @@ public sealed interface Fact {
   record Scanned(ScanResult result) implements Fact {}
 
   /**
-   * A registry's record of the number: the account that holds it, when stated, and a contact for each role that is
-   * filled.
+   * A registry's record of the number: the account that holds it, when stated, and a contact for
+   * each role that is filled.
    */
   record Registered(Optional<String> account, Map<ContactRole, Party> contacts) implements Fact {
     public Registered {
@@ -68,7 +71,10 @@ public sealed interface Fact {
   /** The animal died. */
   record Died() implements Fact {}
 
-  /** A full export no longer lists the record. The last statements stand and age: absence is not a fact. */
+  /**
+   * A full export no longer lists the record. The last statements stand and age: absence is not a
+   * fact.
+   */
   record NoLongerListed() implements Fact {}
 
   /** The source takes back what it said in this slot about this number, with the reason. */

@@ -1,6 +1,10 @@
 package withers.fact;
 
-/** What a scan showed. A chip that is not detected may still be there: scan again, whole body, with a universal scanner. */
+/**
+ * What a scan showed. A chip that is not detected may still be there: scan again, whole body, with
+ * a universal scanner.
+ */
 public enum ScanResult {
-  READ, NOT_DETECTED
+  READ,
+  NOT_DETECTED
 }

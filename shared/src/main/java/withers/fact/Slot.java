@@ -1,8 +1,8 @@
 package withers.fact;
 
 /**
- * The place in a record that a statement fills. One row may state several facts, each in its own slot; together with
- * source and record key the slot is the identity of a fact.
+ * The place in a record that a statement fills. One row may state several facts, each in its own
+ * slot; together with source and record key the slot is the identity of a fact.
  */
 public enum Slot {
   ANIMAL(Nature.CORRECTS),

@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import withers.chip.ChipNumber;
 
-/** What a statement is about. Only a {@link Chip} has a place on the chip stream; the others are unplaced. */
+/**
+ * What a statement is about. Only a {@link Chip} has a place on the chip stream; the others are
+ * unplaced.
+ */
 public sealed interface Subject {
 
   /** A chip whose number was read without guessing. */
@@ -22,7 +25,9 @@ public sealed interface Subject {
     }
   }
 
-  /** An animal without a number in this row, known by the source's own id until a link places it. */
+  /**
+   * An animal without a number in this row, known by the source's own id until a link places it.
+   */
   record Animal(String animalId) implements Subject {}
 
   /** A run of supplied numbers: the statement concerns the range in its fact. */

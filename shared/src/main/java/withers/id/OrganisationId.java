@@ -1,7 +1,9 @@
 package withers.id;
 
-
-/** An organisation's id in this workspace: lower-case letters, digits and dashes, 1 to 40 characters. */
+/**
+ * An organisation's id in this workspace: lower-case letters, digits and dashes, 1 to 40
+ * characters.
+ */
 public record OrganisationId(String value) implements Comparable<OrganisationId> {
   public OrganisationId {
     value = Slugs.checked("an organisation id", value);

@@ -8,7 +8,8 @@ public record RecordKey(String value) implements Comparable<RecordKey> {
     value = value.strip();
     if (value.isEmpty() || value.length() > LONGEST) {
       throw new IllegalArgumentException(
-          "Expected a record key of 1 to %d characters, but found %d".formatted(LONGEST, value.length()));
+          "Expected a record key of 1 to %d characters, but found %d"
+              .formatted(LONGEST, value.length()));
     }
   }
 

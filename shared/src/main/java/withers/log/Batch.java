@@ -4,7 +4,8 @@ import java.util.List;
 import withers.id.ImportId;
 
 /**
- * A bounded piece of an import for one partition. Invisible to readers until the import's marker is committed.
+ * A bounded piece of an import for one partition. Invisible to readers until the import's marker is
+ * committed.
  *
  * @param sequence position among the batches of this import and partition, from 0
  */

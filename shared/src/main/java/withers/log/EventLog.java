@@ -1,8 +1,8 @@
 package withers.log;
 
 /**
- * The log: append batches, commit them with one marker, read what is committed. One interface, several
- * implementations, one contract suite. Safe for several threads.
+ * The log: append batches, commit them with one marker, read what is committed. One interface,
+ * several implementations, one contract suite. Safe for several threads.
  */
 public interface EventLog extends AutoCloseable {
 
@@ -12,8 +12,8 @@ public interface EventLog extends AutoCloseable {
   /**
    * Makes an import visible, whole, durable on return.
    *
-   * @throws StaleParentException when another marker of the same chain came first: nothing became visible; compare
-   *     again with the log and commit anew
+   * @throws StaleParentException when another marker of the same chain came first: nothing became
+   *     visible; compare again with the log and commit anew
    */
   void commit(ImportMarker marker);
 

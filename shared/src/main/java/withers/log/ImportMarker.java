@@ -12,17 +12,19 @@ import withers.source.Extent;
 import withers.source.SourceDescription;
 
 /**
- * The line that makes an import visible, whole or not at all. Markers of one source form a chain: each names the newest
- * one that it has seen.
+ * The line that makes an import visible, whole or not at all. Markers of one source form a chain:
+ * each names the newest one that it has seen.
  *
- * @param parent the source's newest marker when the import compared itself with the log; empty for the first
+ * @param parent the source's newest marker when the import compared itself with the log; empty for
+ *     the first
  * @param chain what the marker continues: a source's imports, or the follow-ups' runs
  * @param source who sent it and what it covers; empty for a run
  * @param exportDate when the source said so; for a run, the day it judged
  * @param extent how much of its records the source sent
  * @param files what was read
  * @param tally what became of its rows
- * @param withheld export dates of this source whose disappearances are withheld, as known after this import
+ * @param withheld export dates of this source whose disappearances are withheld, as known after
+ *     this import
  * @param confirmed export dates of this source whose disappearances an operator has confirmed
  * @param recordedAt when this program committed it; never part of a finding
  */

@@ -5,7 +5,10 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import withers.id.SourceId;
 
-/** The log as it was committed at one moment. Safe for several threads; partitions can be replayed side by side. */
+/**
+ * The log as it was committed at one moment. Safe for several threads; partitions can be replayed
+ * side by side.
+ */
 public interface LogSnapshot {
 
   /** Receives one event and the marker of the import that brought it. */
@@ -18,13 +21,17 @@ public interface LogSnapshot {
   List<ImportMarker> markers();
 
   /**
-   * Replays one partition, import by import in the order of their commits, each in the order of its batches.
+   * Replays one partition, import by import in the order of their commits, each in the order of its
+   * batches.
    *
    * @param which the imports wanted; others are passed over without decoding
    * @throws LogDamagedException when a chunk fails its checksum, naming stream, partition and place
    */
   <E> void replay(
-      LogStream<E> stream, int partition, Predicate<ImportMarker> which, Handler<? super E> handler);
+      LogStream<E> stream,
+      int partition,
+      Predicate<ImportMarker> which,
+      Handler<? super E> handler);
 
   default <E> void replay(LogStream<E> stream, int partition, Handler<? super E> handler) {
     replay(stream, partition, marker -> true, handler);

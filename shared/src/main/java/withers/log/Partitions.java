@@ -6,7 +6,10 @@ import withers.chip.ChipNumber;
 public final class Partitions {
   private Partitions() {}
 
-  /** The partition of a number, from 0 to {@code partitions - 1}: Stafford's mix 13 of the packed number. */
+  /**
+   * The partition of a number, from 0 to {@code partitions - 1}: Stafford's mix 13 of the packed
+   * number.
+   */
   public static int of(ChipNumber number, int partitions) {
     long z = number.packed();
     z = (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;

@@ -7,6 +7,7 @@ public final class StaleParentException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   public StaleParentException(SourceId chain) {
-    super("Another import of %s was committed meanwhile; compare again and repeat".formatted(chain));
+    super(
+        "Another import of %s was committed meanwhile; compare again and repeat".formatted(chain));
   }
 }

@@ -12,7 +12,8 @@ import withers.id.OrganisationId;
  *
  * @param name the name shown to people
  * @param aliases other spellings under which records name it
- * @param contact its own published contact details, by which a registration is recognised as the organisation's
+ * @param contact its own published contact details, by which a registration is recognised as the
+ *     organisation's
  * @param mail the address that its list goes to; empty means that no mail is prepared
  * @param carers foster carers and colony caretakers who hold animals on its behalf
  * @param policies what it has agreed with the network about its own registrations

@@ -1,6 +1,9 @@
 package withers.organisation;
 
-/** What an organisation has agreed with the network about the registrations of animals that passed through it. */
+/**
+ * What an organisation has agreed with the network about the registrations of animals that passed
+ * through it.
+ */
 public enum Policy {
   /** It stays as a secondary contact for the animal's life. */
   STAYS_SECONDARY,

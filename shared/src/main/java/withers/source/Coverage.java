@@ -8,8 +8,8 @@ import withers.chip.ChipNumber;
 import withers.chip.NumberRange;
 
 /**
- * What a source can speak for. Absence is not a fact: only a source that covers a number on a date can say, by not
- * listing it, that nothing is there.
+ * What a source can speak for. Absence is not a fact: only a source that covers a number on a date
+ * can say, by not listing it, that nothing is there.
  *
  * @param reach the whole registry or clinic, or one account's slice
  * @param ranges the numbers it can speak for; empty means any
@@ -32,9 +32,7 @@ public record Coverage(
 
   /** Whether an export of this date would list the number on that day, if it were there. */
   public boolean covers(ChipNumber number, LocalDate day, LocalDate exportDate) {
-    return reach == Reach.WHOLE
-        && inRange(number)
-        && !day.isAfter(completeUpTo.orElse(exportDate));
+    return reach == Reach.WHOLE && inRange(number) && !day.isAfter(completeUpTo.orElse(exportDate));
   }
 
   private boolean inRange(ChipNumber number) {

@@ -1,7 +1,7 @@
 package withers.source;
 
-import withers.id.SourceId;
 import withers.id.OrganisationId;
+import withers.id.SourceId;
 
 /** A source as the log knows it: whose records they are, of what kind, and what they cover. */
 public record SourceDescription(

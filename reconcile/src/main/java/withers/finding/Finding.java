@@ -1,0 +1,61 @@
+package withers.finding;
+
+import java.util.List;
+import java.util.Optional;
+import withers.cases.CaseKey;
+import withers.chip.ChipNumber;
+import withers.fact.Species;
+import withers.id.OrganisationId;
+import withers.id.RecordKey;
+
+/**
+ * One thing to follow up: what is wrong with which animal, who can act, and why we think so.
+ *
+ * @param anchor the animal's lowest chip number
+ * @param chips all its chips, in natural order
+ * @param animalName the animal's name in the acting organisation's records, else in anybody's
+ * @param actor who can act
+ * @param actorRecord the acting organisation's own record of the animal, if it has one
+ * @param custodian who has the animal, as far as the records tell
+ * @param registered whom the registrations name as primary, one entry a registration
+ * @param fields for details that differ, the names of the fields; else empty
+ * @param evidence what it rests on, in order of day
+ */
+public record Finding(
+    FindingKind kind,
+    ChipNumber anchor,
+    List<ChipNumber> chips,
+    Species species,
+    Optional<String> animalName,
+    OrganisationId actor,
+    Optional<RecordKey> actorRecord,
+    Who custodian,
+    List<Registration> registered,
+    List<String> fields,
+    Certainty certainty,
+    Priority priority,
+    List<Evidence> evidence) {
+
+  public Finding {
+    chips = List.copyOf(chips);
+    registered = List.copyOf(registered);
+    fields = List.copyOf(fields);
+    evidence = List.copyOf(evidence);
+  }
+
+  /** The registration that a finding speaks of. */
+  public record Registration(ChipNumber chip, OrganisationId registry, Who primary) {}
+
+  /** How sure the records make us. */
+  public enum Certainty {
+    /** One statement after another says so. */
+    STATED,
+    /** It follows from repeated visits or a name that matches. */
+    INFERRED
+  }
+
+  /** The identity under which the follow-up lives from run to run. */
+  public CaseKey caseKey() {
+    return new CaseKey(kind.word(), anchor, actor, actorRecord.map(RecordKey::value).orElse(""));
+  }
+}

@@ -1,0 +1,38 @@
+package withers.finding;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import withers.cases.CaseKey;
+
+/**
+ * What one run found: immutable, and all that the lists are made from.
+ *
+ * @param id the run's name: the day it judged and a short digest of what it found
+ * @param asOf the day that it judged
+ * @param knownBy the day up to which exports were read, if limited
+ * @param animals how many animals the log tells of
+ * @param findings in total order: band, then harm descending, then case key
+ * @param notJudged in order of registry, reason and anchor
+ * @param opened follow-ups that this run saw first
+ * @param stillOpen follow-ups open before and found again, or not judged
+ * @param closed follow-ups that the data closed
+ */
+public record RunResult(
+    String id,
+    LocalDate asOf,
+    Optional<LocalDate> knownBy,
+    long animals,
+    List<Finding> findings,
+    List<NotJudged> notJudged,
+    List<CaseKey> opened,
+    List<CaseKey> stillOpen,
+    List<CaseKey> closed) {
+  public RunResult {
+    findings = List.copyOf(findings);
+    notJudged = List.copyOf(notJudged);
+    opened = List.copyOf(opened);
+    stillOpen = List.copyOf(stillOpen);
+    closed = List.copyOf(closed);
+  }
+}
