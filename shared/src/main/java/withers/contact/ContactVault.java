@@ -33,7 +33,10 @@ public interface ContactVault extends AutoCloseable {
    */
   Optional<Contact> find(ContactRef reference);
 
-  /** Whether the reference was forgotten on request: what it would have said can't be told. */
+  /**
+   * Whether the contact behind the reference was forgotten on request, or kept out because a forgotten
+   * record stated it: what it would have said can't be told, and is never a mismatch.
+   */
   boolean isForgotten(ContactRef reference);
 
   /**

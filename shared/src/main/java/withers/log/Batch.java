@@ -7,16 +7,16 @@ import withers.id.ImportId;
  * A bounded piece of an import for one partition. Invisible to readers until the import's marker is
  * committed.
  *
- * @param sequence position among the batches of this import and partition, from 0
+ * @param sequence position among the batches of this import and partition, from 0, each used once
  */
 public record Batch<E>(
     LogStream<E> stream, int partition, ImportId importId, int sequence, List<E> events) {
   public Batch {
     events = List.copyOf(events);
-    if (partition < 0 || partition >= stream.partitions()) {
+    stream.requirePartition(partition);
+    if (sequence < 0) {
       throw new IllegalArgumentException(
-          "Expected a partition from 0 to %d of %s, but found %d"
-              .formatted(stream.partitions() - 1, stream.name(), partition));
+          "Expected a batch's sequence from 0, but found " + sequence);
     }
   }
 }

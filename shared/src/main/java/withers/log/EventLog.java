@@ -6,7 +6,13 @@ package withers.log;
  */
 public interface EventLog extends AutoCloseable {
 
-  /** Appends a batch, durable on return and invisible until its import is committed. */
+  /**
+   * Appends a batch, durable on return and invisible until its import is committed. Batches of one
+   * import and partition come in the order of their sequence; of several partitions, in any order
+   * and from any thread.
+   *
+   * @throws IllegalStateException when the import is committed already
+   */
   <E> void append(Batch<E> batch);
 
   /**

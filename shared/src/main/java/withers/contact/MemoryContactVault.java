@@ -1,0 +1,85 @@
+package withers.contact;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** A vault that keeps everything in memory, for tests and trials. */
+public final class MemoryContactVault implements ContactVault {
+
+  private final VaultKey key;
+  private final Map<ContactRef, Contact> contacts = new HashMap<>();
+  private final Set<ContactRef> forgotten = new HashSet<>();
+  private final Set<ContactRef> keptOut = new HashSet<>();
+  private final Set<RecordName> forgottenRecords = new HashSet<>();
+  private boolean closed;
+
+  public MemoryContactVault(VaultKey key) {
+    this.key = key;
+  }
+
+  @Override
+  public synchronized ContactRef reference(Contact contact) {
+    requireOpen();
+    return key.reference(contact);
+  }
+
+  @Override
+  public synchronized int store(Collection<Deposit> deposits) {
+    requireOpen();
+    long before = contacts.size();
+    deposits.forEach(this::store);
+    return (int) (contacts.size() - before);
+  }
+
+  private void store(Deposit deposit) {
+    ContactRef reference = key.reference(deposit.contact());
+    if (forgottenRecords.contains(new RecordName(deposit.source(), deposit.key()))) {
+      keptOut.add(reference);
+    } else if (!forgotten.contains(reference)) {
+      contacts.putIfAbsent(reference, deposit.contact());
+    }
+  }
+
+  @Override
+  public synchronized Optional<Contact> find(ContactRef reference) {
+    requireOpen();
+    return Optional.ofNullable(contacts.get(reference));
+  }
+
+  @Override
+  public synchronized boolean isForgotten(ContactRef reference) {
+    requireOpen();
+    return !contacts.containsKey(reference)
+        && (forgotten.contains(reference) || keptOut.contains(reference));
+  }
+
+  @Override
+  public synchronized void forget(
+      Collection<ContactRef> references, Collection<RecordName> records) {
+    requireOpen();
+    contacts.keySet().removeAll(Set.copyOf(references));
+    forgotten.addAll(references);
+    forgottenRecords.addAll(records);
+  }
+
+  @Override
+  public synchronized long size() {
+    requireOpen();
+    return contacts.size();
+  }
+
+  @Override
+  public synchronized void close() {
+    closed = true;
+  }
+
+  private void requireOpen() {
+    if (closed) {
+      throw new IllegalStateException("The contact vault is closed");
+    }
+  }
+}
