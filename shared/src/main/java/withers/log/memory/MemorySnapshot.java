@@ -31,8 +31,8 @@ record MemorySnapshot(List<Committed> imports) implements LogSnapshot {
   @SuppressWarnings("unchecked")
   private static <E> void handOver(
       List<?> batch, ImportMarker marker, Handler<? super E> handler) {
-    for (Object event : batch) {
-      handler.on((E) event, marker);
+    for (E event : (List<E>) batch) {
+      handler.on(event, marker);
     }
   }
 }
