@@ -34,8 +34,8 @@ public interface ContactVault extends AutoCloseable {
   Optional<Contact> find(ContactRef reference);
 
   /**
-   * Whether the contact behind the reference was forgotten on request, or kept out because a forgotten
-   * record stated it: what it would have said can't be told, and is never a mismatch.
+   * Whether the contact behind the reference was forgotten on request, or kept out because a
+   * forgotten record stated it: what it would have said can't be told, and is never a mismatch.
    */
   boolean isForgotten(ContactRef reference);
 

@@ -8,8 +8,8 @@ import javax.crypto.spec.SecretKeySpec;
 
 /**
  * The secret behind the references: without it, nobody can tell from a reference whether a known
- * person is meant. Losing it means that no reference can be made anew. The text form never shows it.
- * Safe for several threads.
+ * person is meant. Losing it means that no reference can be made anew. The text form never shows
+ * it. Safe for several threads.
  */
 public final class VaultKey {
 
@@ -51,7 +51,9 @@ public final class VaultKey {
     return id;
   }
 
-  /** The reference of a contact: HMAC-SHA-256 (RFC 2104, FIPS 180-4) of its form, cut to 128 bits. */
+  /**
+   * The reference of a contact: HMAC-SHA-256 (RFC 2104, FIPS 180-4) of its form, cut to 128 bits.
+   */
   public ContactRef reference(Contact contact) {
     ByteBuffer code = ByteBuffer.wrap(code(CanonicalForm.of(contact)));
     return new ContactRef(id, code.getLong(), code.getLong());

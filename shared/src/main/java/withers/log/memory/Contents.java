@@ -7,7 +7,10 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import withers.log.Batch;
 
-/** The batches of one import by place and sequence. Filled under the log's lock, frozen once committed. */
+/**
+ * The batches of one import by place and sequence. Filled under the log's lock, frozen once
+ * committed.
+ */
 final class Contents {
 
   private record Place(String stream, int partition) {}

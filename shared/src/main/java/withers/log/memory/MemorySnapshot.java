@@ -16,7 +16,10 @@ record MemorySnapshot(List<Committed> imports) implements LogSnapshot {
 
   @Override
   public <E> void replay(
-      LogStream<E> stream, int partition, Predicate<ImportMarker> which, Handler<? super E> handler) {
+      LogStream<E> stream,
+      int partition,
+      Predicate<ImportMarker> which,
+      Handler<? super E> handler) {
     stream.requirePartition(partition);
     for (Committed one : imports) {
       if (which.test(one.marker())) {
@@ -29,8 +32,7 @@ record MemorySnapshot(List<Committed> imports) implements LogSnapshot {
 
   // A stream's name stands for one type of event: what was appended under it comes back under it.
   @SuppressWarnings("unchecked")
-  private static <E> void handOver(
-      List<?> batch, ImportMarker marker, Handler<? super E> handler) {
+  private static <E> void handOver(List<?> batch, ImportMarker marker, Handler<? super E> handler) {
     for (E event : (List<E>) batch) {
       handler.on(event, marker);
     }
