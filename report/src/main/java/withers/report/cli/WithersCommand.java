@@ -1,0 +1,24 @@
+package withers.report.cli;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The root of the command line: every other command is a subcommand of this one. */
+@Command(
+    name = "withers",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Finds microchipped animals whose registered contact is not who it should be,"
+            + " and lists for each organisation what it can put right.")
+public final class WithersCommand implements Runnable {
+  @Spec private CommandSpec spec;
+
+  @Override
+  public void run() {
+    throw new ParameterException(
+        spec.commandLine(), "Expected a command, but found none. \"withers --help\" lists them.");
+  }
+}

@@ -1,0 +1,5 @@
+/** The command line of the application. */
+@NullMarked
+package withers.report.cli;
+
+import org.jspecify.annotations.NullMarked;
