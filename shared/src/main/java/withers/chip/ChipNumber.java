@@ -23,6 +23,9 @@ public record ChipNumber(long packed) implements Comparable<ChipNumber> {
   /** The largest national code: 38 bits, all ones (ISO 11784). */
   public static final long LARGEST_NATIONAL_CODE = (1L << 38) - 1;
 
+  /** One more than twelve digits of national code can show. */
+  static final long NATIONAL_DECIMALS = 1_000_000_000_000L;
+
   private static final int NATIONAL_BITS = 38;
   private static final int KIND_SHIFT = 60;
   private static final long NUMBER_MASK = (1L << KIND_SHIFT) - 1;
@@ -35,11 +38,19 @@ public record ChipNumber(long packed) implements Comparable<ChipNumber> {
   /** The kinds of number in their natural order. */
   public enum Kind {
     /** Fifteen digits: code and national code of ISO 11784. */
-    ISO,
+    ISO(10, 15),
     /** Nine decimal digits, from before the standard. */
-    NINE_DIGIT,
+    NINE_DIGIT(10, 9),
     /** Ten digits or letters, in practice often hexadecimal, from before the standard. */
-    TEN_CHARACTER
+    TEN_CHARACTER(RADIX, TEN);
+
+    final int radix;
+    final int width;
+
+    Kind(int radix, int width) {
+      this.radix = radix;
+      this.width = width;
+    }
   }
 
   /**
@@ -84,7 +95,7 @@ public record ChipNumber(long packed) implements Comparable<ChipNumber> {
    */
   public static ChipNumber nineDigit(int number) {
     requireRange("a nine-digit number", number, 0, NINE_DIGIT_LIMIT - 1);
-    return pack(Kind.NINE_DIGIT, number);
+    return new ChipNumber(packValue(Kind.NINE_DIGIT, number));
   }
 
   /**
@@ -94,11 +105,12 @@ public record ChipNumber(long packed) implements Comparable<ChipNumber> {
    * @throws IllegalArgumentException if the text has another length or other characters
    */
   public static ChipNumber tenCharacter(String text) {
-    if (text.length() != TEN || !text.chars().allMatch(ChipNumber::isAsciiLetterOrDigit)) {
+    if (text.length() != TEN
+        || !text.chars().allMatch(c -> Ascii.isDigit(c) || Ascii.isLetter(c))) {
       throw new IllegalArgumentException(
           "Expected ten digits or letters from A to Z, but found '" + text + "'");
     }
-    return pack(Kind.TEN_CHARACTER, Long.parseLong(text, RADIX));
+    return new ChipNumber(packValue(Kind.TEN_CHARACTER, Long.parseLong(text, RADIX)));
   }
 
   /**
@@ -121,7 +133,7 @@ public record ChipNumber(long packed) implements Comparable<ChipNumber> {
   }
 
   private static ChipNumber parseTenCharacter(String display) {
-    if (!display.chars().allMatch(c -> isAsciiLetterOrDigit(c) && c <= 'Z')) {
+    if (!Ascii.isDigitsAndCapitals(display)) {
       throw notADisplayForm(display);
     }
     return tenCharacter(display);
@@ -174,12 +186,19 @@ public record ChipNumber(long packed) implements Comparable<ChipNumber> {
 
   /** Fifteen digits, nine digits, or ten digits and capital letters, with their leading zeros. */
   public String display() {
-    long number = packed & NUMBER_MASK;
-    return switch (kind()) {
-      case ISO -> show(code() * 1_000_000_000_000L + nationalCode(), 10, 15);
-      case NINE_DIGIT -> show(number, 10, 9);
-      case TEN_CHARACTER -> show(number, RADIX, TEN);
-    };
+    int radix = kind().radix;
+    byte[] ascii = new byte[kind().width];
+    long rest = value();
+    for (int i = ascii.length - 1; i >= 0; i--) {
+      ascii[i] = (byte) Character.toUpperCase(Character.forDigit((int) (rest % radix), radix));
+      rest /= radix;
+    }
+    return new String(ascii, StandardCharsets.ISO_8859_1);
+  }
+
+  /** The value that the display form writes in the kind's radix. */
+  long value() {
+    return kind() == Kind.ISO ? code() * NATIONAL_DECIMALS + nationalCode() : packed & NUMBER_MASK;
   }
 
   /** The display form. */
@@ -193,14 +212,26 @@ public record ChipNumber(long packed) implements Comparable<ChipNumber> {
     return Long.compare(packed, other.packed);
   }
 
+  /** Whether a number of this kind has this {@link #value()}. */
+  static boolean isValue(Kind kind, long value) {
+    return wellFormed(packValue(kind, value));
+  }
+
+  /** The packed form of the number with this {@link #value()}. */
+  static long packValue(Kind kind, long value) {
+    if (kind != Kind.ISO) {
+      return (long) kind.ordinal() << KIND_SHIFT | value;
+    }
+    long nationalCode = value % NATIONAL_DECIMALS;
+    return nationalCode > LARGEST_NATIONAL_CODE
+        ? -1
+        : value / NATIONAL_DECIMALS << NATIONAL_BITS | nationalCode;
+  }
+
   private void requireIso() {
     if (kind() != Kind.ISO) {
       throw new IllegalStateException("Expected an ISO number, but found " + display());
     }
-  }
-
-  private static ChipNumber pack(Kind kind, long number) {
-    return new ChipNumber((long) kind.ordinal() << KIND_SHIFT | number);
   }
 
   private static boolean wellFormed(long packed) {
@@ -211,20 +242,6 @@ public record ChipNumber(long packed) implements Comparable<ChipNumber> {
       case 2 -> number < TEN_CHARACTER_LIMIT;
       default -> false;
     };
-  }
-
-  private static boolean isAsciiLetterOrDigit(int c) {
-    return c >= '0' && c <= '9' || c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z';
-  }
-
-  private static String show(long number, int radix, int width) {
-    byte[] ascii = new byte[width];
-    long rest = number;
-    for (int i = width - 1; i >= 0; i--) {
-      ascii[i] = (byte) Character.toUpperCase(Character.forDigit((int) (rest % radix), radix));
-      rest /= radix;
-    }
-    return new String(ascii, StandardCharsets.ISO_8859_1);
   }
 
   private static void requireRange(String what, long found, long least, long most) {
