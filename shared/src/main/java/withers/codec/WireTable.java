@@ -1,0 +1,179 @@
+package withers.codec;
+
+import static withers.codec.WireType.BASE_DAY;
+import static withers.codec.WireType.CHIP;
+import static withers.codec.WireType.COUNTER;
+import static withers.codec.WireType.DAY;
+import static withers.codec.WireType.FLAG;
+import static withers.codec.WireType.INDEX;
+import static withers.codec.WireType.ORGANISATION;
+import static withers.codec.WireType.RECORD_KEY;
+import static withers.codec.WireType.REFERENCE;
+import static withers.codec.WireType.SOURCE;
+import static withers.codec.WireType.TEXT;
+import static withers.codec.WireType.mapOf;
+import static withers.codec.WireType.oneOf;
+import static withers.codec.WireType.shapeOf;
+
+import java.util.List;
+import withers.cases.CaseEvent;
+import withers.cases.CaseKey;
+import withers.chip.NumberRange;
+import withers.fact.ChipEvent;
+import withers.fact.Fact;
+import withers.fact.Locator;
+import withers.fact.Origin;
+import withers.fact.Party;
+import withers.fact.Subject;
+
+/**
+ * The one table of what is stored: every shape's compact id, wire name, version and fields in order.
+ * Nothing here is derived from a class's name or an enum's order. Never edit a released line: add a
+ * version (docs/adding-an-event-type.md).
+ */
+final class WireTable {
+
+  private WireTable() {}
+
+  static final Family<Subject> SUBJECTS =
+      Family.of(
+          "subject",
+          Subject.class,
+          Shape.of(1, "chip", Subject.Chip.class)
+              .field("number", CHIP, Subject.Chip::number)
+              .makes(v -> new Subject.Chip(v.at(0))),
+          Shape.of(2, "damaged", Subject.Damaged.class)
+              .field("original", TEXT, Subject.Damaged::original)
+              .field("candidates", CHIP.list(), Subject.Damaged::candidates)
+              .makes(v -> new Subject.Damaged(v.at(0), v.at(1))),
+          Shape.of(3, "animal", Subject.Animal.class)
+              .field("animalId", TEXT, Subject.Animal::animalId)
+              .makes(v -> new Subject.Animal(v.at(0))),
+          Shape.of(4, "range", Subject.Range.class).makes(v -> new Subject.Range()));
+
+  static final Family<Party> PARTIES =
+      Family.of(
+          "party",
+          Party.class,
+          Shape.of(1, "contact", Party.Contact.class)
+              .field("reference", REFERENCE, Party.Contact::reference)
+              .field("clientId", TEXT.optional(), Party.Contact::clientId)
+              .makes(v -> new Party.Contact(v.at(0), v.at(1))),
+          Shape.of(2, "organisation", Party.Organisation.class)
+              .field("statedName", TEXT, Party.Organisation::statedName)
+              .makes(v -> new Party.Organisation(v.at(0))),
+          Shape.of(3, "own", Party.Own.class).makes(v -> new Party.Own()),
+          Shape.of(4, "unstated", Party.Unstated.class).makes(v -> new Party.Unstated()));
+
+  private static final WireType<Party> PARTY = shapeOf(PARTIES);
+
+  static final Family<Fact> FACTS =
+      Family.of(
+          "fact",
+          Fact.class,
+          Shape.of(1, "described", Fact.Described.class)
+              .field("species", oneOf(WireConstants.SPECIES), Fact.Described::species)
+              .field("name", TEXT.optional(), Fact.Described::name)
+              .field("sex", TEXT.optional(), Fact.Described::sex)
+              .field("born", DAY.optional(), Fact.Described::born)
+              .makes(v -> new Fact.Described(v.at(0), v.at(1), v.at(2), v.at(3))),
+          Shape.of(2, "supplied", Fact.Supplied.class)
+              .field("first", CHIP, f -> f.range().first())
+              .field("last", CHIP, f -> f.range().last())
+              .field("purchaser", PARTY, Fact.Supplied::purchaser)
+              .field("prepaid", FLAG, Fact.Supplied::prepaid)
+              .makes(v -> new Fact.Supplied(new NumberRange(v.at(0), v.at(1)), v.at(2), v.at(3))),
+          Shape.of(3, "implanted", Fact.Implanted.class)
+              .field("implanter", PARTY, Fact.Implanted::implanter)
+              .makes(v -> new Fact.Implanted(v.at(0))),
+          Shape.of(4, "paired-with", Fact.PairedWith.class)
+              .field("other", CHIP, Fact.PairedWith::other)
+              .makes(v -> new Fact.PairedWith(v.at(0))),
+          Shape.of(5, "handed-over", Fact.HandedOver.class)
+              .field("giver", PARTY, Fact.HandedOver::giver)
+              .field("receiver", PARTY, Fact.HandedOver::receiver)
+              .field("basis", oneOf(WireConstants.BASES), Fact.HandedOver::basis)
+              .makes(v -> new Fact.HandedOver(v.at(0), v.at(1), v.at(2))),
+          Shape.of(6, "attended", Fact.Attended.class)
+              .field("client", PARTY, Fact.Attended::client)
+              .makes(v -> new Fact.Attended(v.at(0))),
+          Shape.of(7, "scanned", Fact.Scanned.class)
+              .field("result", oneOf(WireConstants.SCAN_RESULTS), Fact.Scanned::result)
+              .makes(v -> new Fact.Scanned(v.at(0))),
+          Shape.of(8, "registered", Fact.Registered.class)
+              .field("account", TEXT.optional(), Fact.Registered::account)
+              .field("contacts", mapOf(WireConstants.ROLES, PARTY), Fact.Registered::contacts)
+              .makes(v -> new Fact.Registered(v.at(0), v.at(1))),
+          Shape.of(9, "registration-ended", Fact.RegistrationEnded.class)
+              .field("reason", oneOf(WireConstants.END_REASONS), Fact.RegistrationEnded::reason)
+              .makes(v -> new Fact.RegistrationEnded(v.at(0))),
+          Shape.of(10, "looked-up", Fact.LookedUp.class)
+              .field("registry", TEXT, Fact.LookedUp::registry)
+              .field("answer", oneOf(WireConstants.ANSWERS), Fact.LookedUp::answer)
+              .makes(v -> new Fact.LookedUp(v.at(0), v.at(1))),
+          Shape.of(11, "lost", Fact.Lost.class)
+              .field("reporter", PARTY, Fact.Lost::reporter)
+              .makes(v -> new Fact.Lost(v.at(0))),
+          Shape.of(12, "found", Fact.Found.class)
+              .field("holder", PARTY, Fact.Found::holder)
+              .makes(v -> new Fact.Found(v.at(0))),
+          Shape.of(13, "reunited", Fact.Reunited.class).makes(v -> new Fact.Reunited()),
+          Shape.of(14, "died", Fact.Died.class).makes(v -> new Fact.Died()),
+          Shape.of(15, "no-longer-listed", Fact.NoLongerListed.class)
+              .makes(v -> new Fact.NoLongerListed()),
+          Shape.of(16, "withdrawn", Fact.Withdrawn.class)
+              .field("reason", oneOf(WireConstants.WITHDRAWAL_REASONS), Fact.Withdrawn::reason)
+              .makes(v -> new Fact.Withdrawn(v.at(0))),
+          Shape.of(17, "linked", Fact.Linked.class)
+              .field("animalId", TEXT, Fact.Linked::animalId)
+              .makes(v -> new Fact.Linked(v.at(0))));
+
+  /** The event around a fact: one shape, so that it has a version too. */
+  static final Family<ChipEvent> EVENTS = eventsOf(FACTS);
+
+  static final Family<CaseEvent> CASES =
+      Family.of(
+          "case",
+          CaseEvent.class,
+          Shape.of(1, "case", CaseEvent.class)
+              .field("rule", TEXT, c -> c.key().rule())
+              .field("anchor", CHIP, c -> c.key().anchor())
+              .field("actor", ORGANISATION, c -> c.key().actor())
+              .field("recordKey", TEXT, c -> c.key().recordKey())
+              .field("step", oneOf(WireConstants.STEPS), CaseEvent::step)
+              .field("asOf", BASE_DAY, CaseEvent::asOf)
+              .field("run", TEXT, CaseEvent::run)
+              .makes(
+                  v ->
+                      new CaseEvent(
+                          new CaseKey(v.at(0), v.at(1), v.at(2), v.at(3)),
+                          v.at(4),
+                          v.at(5),
+                          v.at(6))));
+
+  static final List<Family<?>> FAMILIES = List.of(SUBJECTS, PARTIES, FACTS, EVENTS, CASES);
+
+  /** The event family around a table of facts, which a test may extend by versions of its own. */
+  static Family<ChipEvent> eventsOf(Family<Fact> facts) {
+    return Family.of(
+        "event",
+        ChipEvent.class,
+        Shape.of(1, "event", ChipEvent.class)
+            .field("subject", shapeOf(SUBJECTS), ChipEvent::subject)
+            .field("source", SOURCE, e -> e.origin().source())
+            .field("key", RECORD_KEY, e -> e.origin().key())
+            .field("slot", oneOf(WireConstants.SLOTS), e -> e.origin().slot())
+            .field("exportDate", BASE_DAY, e -> e.origin().exportDate())
+            .field("file", INDEX, e -> e.origin().locator().file())
+            .field("line", COUNTER, e -> e.origin().locator().line())
+            .field("date", DAY.optional(), ChipEvent::date)
+            .field("fact", shapeOf(facts), ChipEvent::fact)
+            .makes(WireTable::event));
+  }
+
+  private static ChipEvent event(Values v) {
+    Locator locator = new Locator(v.at(5), v.at(6));
+    return new ChipEvent(
+        v.at(0), new Origin(v.at(1), v.at(2), v.at(3), v.at(4), locator), v.at(7), v.at(8));
+  }
+}
