@@ -8,8 +8,8 @@ import withers.log.LogDamagedException;
 
 /**
  * Chunks of events of one family: the format's number, how many events, and the events one after
- * another. Dictionaries, and the predecessors that days, lines and numbers are told by, hold for one
- * chunk, so that each can be read alone.
+ * another. Dictionaries, and the predecessors that days, lines and numbers are told by, hold for
+ * one chunk, so that each can be read alone.
  */
 record BinaryChunks<E>(Family<E> family) implements ChunkCodec<E> {
 

@@ -12,7 +12,9 @@ import withers.chip.ChipNumber;
 import withers.contact.ContactRef;
 import withers.log.LogDamagedException;
 
-/** Reads one chunk and trusts none of its bytes: nothing larger than the chunk is ever set aside. */
+/**
+ * Reads one chunk and trusts none of its bytes: nothing larger than the chunk is ever set aside.
+ */
 final class ChunkInput implements WireInput {
 
   /** A version of a shape, as the chunk has introduced it. */

@@ -7,7 +7,9 @@ import java.util.Optional;
 import withers.chip.ChipNumber;
 import withers.contact.ContactRef;
 
-/** Where values are written to, in the order of the wire table: a chunk, JSON, or a digest's input. */
+/**
+ * Where values are written to, in the order of the wire table: a chunk, JSON, or a digest's input.
+ */
 interface WireOutput {
 
   void flag(boolean value);

@@ -27,9 +27,9 @@ import withers.fact.Party;
 import withers.fact.Subject;
 
 /**
- * The one table of what is stored: every shape's compact id, wire name, version and fields in order.
- * Nothing here is derived from a class's name or an enum's order. Never edit a released line: add a
- * version (docs/adding-an-event-type.md).
+ * The one table of what is stored: every shape's compact id, wire name, version and fields in
+ * order. Nothing here is derived from a class's name or an enum's order. Never edit a released
+ * line: add a version (docs/adding-an-event-type.md).
  */
 final class WireTable {
 

@@ -56,8 +56,7 @@ record WireType<T>(
   }
 
   static <K extends Enum<K>, V> WireType<Map<K, V>> mapOf(Constants<K> keys, WireType<V> type) {
-    return of(
-        (out, values) -> out.map(values, keys, type), in -> in.map(keys, type), Map::isEmpty);
+    return of((out, values) -> out.map(values, keys, type), in -> in.map(keys, type), Map::isEmpty);
   }
 
   WireType<Optional<T>> optional() {

@@ -1,4 +1,6 @@
-/** How events and markers become bytes and JSON, and back: one table of names, versions and fields. */
+/**
+ * How events and markers become bytes and JSON, and back: one table of names, versions and fields.
+ */
 @NullMarked
 package withers.codec;
 

@@ -23,7 +23,8 @@ public final class RandomEvents {
 
   private static final LocalDate EARLIEST = LocalDate.of(1995, 1, 1);
   private static final List<String> WORDS =
-      List.of("Harbour", "Nelly", "", "Ünal 🐈", "\u0000\t\"quoted\"\\", "日本", "f", "A-17", "\uFFFD");
+      List.of(
+          "Harbour", "Nelly", "", "Ünal 🐈", "\u0000\t\"quoted\"\\", "日本", "f", "A-17", "\uFFFD");
 
   private final Random random;
   private final List<Supplier<Fact>> facts =
