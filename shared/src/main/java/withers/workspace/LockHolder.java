@@ -1,0 +1,48 @@
+package withers.workspace;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+
+/**
+ * Who holds a workspace, in words for those who have to wait. Nothing but words: the lock itself is
+ * the system's.
+ */
+final class LockHolder {
+  private static final String UNKNOWN = "another process";
+
+  private LockHolder() {}
+
+  static String describe(String activity, ZonedDateTime since) {
+    return "process %d on %s, running \"%s\" since %s"
+        .formatted(ProcessHandle.current().pid(), host(), activity, time(since));
+  }
+
+  private static String time(ZonedDateTime since) {
+    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(since.truncatedTo(ChronoUnit.SECONDS));
+  }
+
+  private static String host() {
+    try {
+      return InetAddress.getLocalHost().getHostName();
+    } catch (UnknownHostException nameless) {
+      return "this host";
+    }
+  }
+
+  /** What the holder wrote; a holder that has only just begun may not have written yet. */
+  static String read(Path file) {
+    try {
+      String words = Files.readString(file, StandardCharsets.UTF_8).strip();
+      return words.isEmpty() ? UNKNOWN : words;
+    } catch (IOException unreadable) {
+      return UNKNOWN;
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package withers.workspace;
+
+import java.time.ZoneId;
+import java.util.Locale;
+import withers.id.OrganisationId;
+
+/**
+ * What {@code withers.yaml} states.
+ *
+ * @param network the network's name, shown on lists and in mail
+ * @param zone whose calendar says what today is
+ * @param phoneRegion the country whose rules read a phone without a country code: ISO 3166-1
+ *     alpha-2, or {@link #UNKNOWN_REGION}
+ * @param language of lists and mail
+ * @param testNumbers whether numbers under the test code are taken
+ * @param coordinator who gets the overview and whatever nobody else can act on; an organisation of
+ *     the directory
+ * @param graceDays days that a new keeper has to register before a missing registration is a
+ *     finding, from 0
+ * @param handoverWindowDays days that two reports of one handover may lie apart, from 0
+ */
+public record Settings(
+    String network,
+    ZoneId zone,
+    String phoneRegion,
+    Locale language,
+    TestNumbers testNumbers,
+    OrganisationId coordinator,
+    int graceDays,
+    int handoverWindowDays) {
+
+  /**
+   * Stands for no country: only phones written with a country code can be compared (Unicode CLDR's
+   * code).
+   */
+  public static final String UNKNOWN_REGION = "ZZ";
+
+  public static final int DEFAULT_GRACE_DAYS = 30;
+  public static final int DEFAULT_HANDOVER_WINDOW_DAYS = 3;
+
+  /** Whether numbers under the test code are taken. */
+  public boolean acceptsTestNumbers() {
+    return testNumbers == TestNumbers.ACCEPTED;
+  }
+}

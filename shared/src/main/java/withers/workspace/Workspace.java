@@ -1,0 +1,159 @@
+package withers.workspace;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+import withers.organisation.Directory;
+import withers.organisation.Organisation;
+import withers.yaml.ConfigException;
+import withers.yaml.ConfigProblem;
+import withers.yaml.Fields;
+import withers.yaml.Nearest;
+import withers.yaml.Place;
+import withers.yaml.Problems;
+import withers.yaml.YamlFiles;
+import withers.yaml.YamlMap;
+
+/**
+ * An open workspace: what its two configuration files state, and where everything is. Immutable.
+ */
+public final class Workspace {
+  private final WorkspacePaths paths;
+  private final Settings settings;
+  private final Directory directory;
+  private final Clock clock;
+
+  private Workspace(WorkspacePaths paths, Settings settings, Directory directory, Clock clock) {
+    this.paths = paths;
+    this.settings = settings;
+    this.directory = directory;
+    this.clock = clock.withZone(settings.zone());
+  }
+
+  /**
+   * Reads the configuration of a workspace; nothing is written.
+   *
+   * @param folder the workspace's folder
+   * @param clock what time it is; its zone plays no part
+   * @throws ConfigException with all mistakes of both files, or when the folder is no workspace
+   */
+  public static Workspace open(Path folder, Clock clock) {
+    WorkspacePaths paths = new WorkspacePaths(folder);
+    if (!Files.exists(paths.settings())) {
+      throw new ConfigException(noWorkspace(paths));
+    }
+    return new Reading(paths).workspace(clock);
+  }
+
+  private static ConfigProblem noWorkspace(WorkspacePaths paths) {
+    return new ConfigProblem(
+        Place.of(paths.root().toString()),
+        "",
+        "Expected a workspace, but found no withers.yaml",
+        "name the workspace with --workspace DIR, or make one with \"withers init DIR\"");
+  }
+
+  /**
+   * Makes a workspace in a new or empty folder; in an existing workspace it adds what is missing.
+   * Never overwrites.
+   *
+   * @return the files that were made, relative to the folder
+   * @throws ConfigException when the folder holds something else
+   * @throws UncheckedIOException when something can't be written
+   */
+  public static List<String> create(Path folder, NewWorkspace answers) {
+    return new WorkspaceMaker(new WorkspacePaths(folder), answers).make();
+  }
+
+  public WorkspacePaths paths() {
+    return paths;
+  }
+
+  public Settings settings() {
+    return settings;
+  }
+
+  public Directory directory() {
+    return directory;
+  }
+
+  /** The organisation that gets the overview. */
+  public Organisation coordinator() {
+    return directory.find(settings.coordinator()).orElseThrow();
+  }
+
+  /** The clock, in the workspace's zone. */
+  public Clock clock() {
+    return clock;
+  }
+
+  /** The day that it is now in the workspace's zone. */
+  public LocalDate today() {
+    return LocalDate.now(clock);
+  }
+
+  /**
+   * Takes the right to write, and makes folders that are missing. Close it when done.
+   *
+   * @param activity the command that writes, told to those who are refused meanwhile
+   * @throws WorkspaceBusyException when another command is writing
+   * @throws UncheckedIOException when the folder can't be written to
+   */
+  public WorkspaceLock lock(String activity) {
+    try {
+      for (Path folder : paths.folders()) {
+        OwnerOnly.folder(folder);
+      }
+      return WorkspaceLock.take(paths, LockHolder.describe(activity, ZonedDateTime.now(clock)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The two files being read: their mistakes are told together. */
+  private static final class Reading {
+    private final WorkspacePaths paths;
+    private final Problems problems = new Problems();
+    private final DirectoryReader directoryReader = new DirectoryReader(problems);
+
+    Reading(WorkspacePaths paths) {
+      this.paths = paths;
+    }
+
+    Workspace workspace(Clock clock) {
+      Optional<YamlMap> settingsFile =
+          YamlFiles.read(paths.settings(), WorkspacePaths.SETTINGS, problems);
+      Optional<YamlMap> directoryFile =
+          YamlFiles.read(paths.organisations(), WorkspacePaths.ORGANISATIONS, problems);
+      List<Organisation> organisations = directoryFile.map(directoryReader::read).orElse(List.of());
+      Optional<Settings> settings =
+          settingsFile.flatMap(file -> Fields.read(file, problems, SettingsReader::read));
+      if (directoryFile.isPresent()) {
+        settings.ifPresent(read -> checkCoordinator(read, settingsFile.orElseThrow()));
+      }
+      problems.throwIfAny();
+      return new Workspace(paths, settings.orElseThrow(), Directory.of(organisations), clock);
+    }
+
+    private void checkCoordinator(Settings settings, YamlMap file) {
+      if (directoryReader.ids().contains(settings.coordinator())) {
+        return;
+      }
+      List<String> ids = directoryReader.ids().stream().map(Object::toString).toList();
+      problems.add(
+          file.get("coordinator").orElseThrow().place(),
+          "coordinator",
+          "Expected the id of an organisation in organisations.yaml, but found \"%s\""
+              .formatted(settings.coordinator()),
+          Nearest.to(settings.coordinator().value(), ids)
+              .map("did you mean \"%s\"?"::formatted)
+              .orElse("add the organisation, or name another"));
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package withers.workspace;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The right to write to a workspace, for one command at a time. Held until it is closed or its
+ * process ends, however it ends. On network file systems it is as good as their file locks are.
+ */
+public final class WorkspaceLock implements AutoCloseable {
+  // A system that ties file locks to processes drops them as soon as any channel on the file
+  // closes: within this
+  // JVM a second attempt must not even open the file.
+  private static final Set<Path> HELD_HERE = ConcurrentHashMap.newKeySet();
+
+  private final Path key;
+  private final Path holder;
+  private final FileChannel channel;
+
+  private WorkspaceLock(Path key, Path holder, FileChannel channel) {
+    this.key = key;
+    this.holder = holder;
+    this.channel = channel;
+  }
+
+  /**
+   * Takes the lock without waiting.
+   *
+   * @param words who takes it, for those who are refused meanwhile
+   * @throws WorkspaceBusyException when it is taken
+   */
+  static WorkspaceLock take(WorkspacePaths paths, String words) throws IOException {
+    Path key = paths.log().toRealPath();
+    if (!HELD_HERE.add(key)) {
+      throw busy(paths);
+    }
+    try {
+      return new WorkspaceLock(key, paths.lockHolder(), lockedChannel(paths)).announce(words);
+    } catch (IOException | RuntimeException failed) {
+      HELD_HERE.remove(key);
+      throw failed;
+    }
+  }
+
+  @SuppressWarnings("resource") // closing the channel is what gives the lock back
+  private static FileChannel lockedChannel(WorkspacePaths paths) throws IOException {
+    FileChannel channel =
+        OwnerOnly.open(paths.lock(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+    try {
+      if (channel.tryLock() != null) {
+        return channel;
+      }
+    } catch (IOException | RuntimeException failed) {
+      channel.close();
+      throw failed;
+    }
+    channel.close();
+    throw busy(paths);
+  }
+
+  private static WorkspaceBusyException busy(WorkspacePaths paths) {
+    return new WorkspaceBusyException(paths.root().toString(), LockHolder.read(paths.lockHolder()));
+  }
+
+  private WorkspaceLock announce(String words) throws IOException {
+    try {
+      OwnerOnly.replace(holder, words.getBytes(StandardCharsets.UTF_8));
+      return this;
+    } catch (IOException | RuntimeException failed) {
+      channel.close();
+      throw failed;
+    }
+  }
+
+  @Override
+  public void close() {
+    if (!channel.isOpen()) {
+      return;
+    }
+    try {
+      Files.deleteIfExists(holder);
+      channel.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException("The workspace's lock can't be given back", e);
+    } finally {
+      HELD_HERE.remove(key);
+    }
+  }
+}

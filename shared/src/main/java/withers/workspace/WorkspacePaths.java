@@ -1,0 +1,95 @@
+package withers.workspace;
+
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * Where things are in a workspace.
+ *
+ * @param root the workspace's folder, absolute
+ */
+public record WorkspacePaths(Path root) {
+
+  /** Name of the settings file: a folder that holds one is a workspace. */
+  public static final String SETTINGS = "withers.yaml";
+
+  /** Name of the directory of organisations. */
+  public static final String ORGANISATIONS = "organisations.yaml";
+
+  public WorkspacePaths {
+    root = root.toAbsolutePath().normalize();
+  }
+
+  public Path settings() {
+    return root.resolve(SETTINGS);
+  }
+
+  public Path organisations() {
+    return root.resolve(ORGANISATIONS);
+  }
+
+  /** Source profiles, a YAML file for each source. */
+  public Path sources() {
+    return root.resolve("sources");
+  }
+
+  /** Exports to be read. */
+  public Path inbox() {
+    return root.resolve("inbox");
+  }
+
+  /** The embedded event log, the contact vault and its key. */
+  public Path log() {
+    return root.resolve("log");
+  }
+
+  public Path eventLog() {
+    return log().resolve("events.db");
+  }
+
+  public Path contactVault() {
+    return log().resolve("contacts.db");
+  }
+
+  public Path vaultKey() {
+    return log().resolve("vault.key");
+  }
+
+  /** Rows that could not be understood. */
+  public Path quarantine() {
+    return root.resolve("quarantine");
+  }
+
+  /** What each run found. */
+  public Path runs() {
+    return root.resolve("runs");
+  }
+
+  /** Follow-up lists, a folder for each organisation. */
+  public Path lists() {
+    return root.resolve("lists");
+  }
+
+  /** Mail that is ready to be sent. */
+  public Path outbox() {
+    return root.resolve("outbox");
+  }
+
+  Path lock() {
+    return log().resolve("workspace.lock");
+  }
+
+  Path lockHolder() {
+    return log().resolve("workspace.lock.holder");
+  }
+
+  /** Every folder of a workspace. */
+  List<Path> folders() {
+    return List.of(root, sources(), inbox(), log(), quarantine(), runs(), lists(), outbox());
+  }
+
+  /** A path of this workspace as people read it: relative to the root. */
+  public String shown(Path path) {
+    return root.relativize(path.toAbsolutePath().normalize()).toString().replace('\\', '/');
+  }
+}
