@@ -1,0 +1,44 @@
+package withers.cli;
+
+/**
+ * How a command ended, as the number that a script sees. Released numbers never change their
+ * meaning.
+ */
+public enum ExitCode {
+  DONE(0, "Done, and nothing needs a person."),
+  ATTENTION(
+      1,
+      "Done, but something needs a person: rows went to quarantine, disappearances are withheld, a threshold was missed,"
+          + " or a number is unknown. The message says what."),
+  USAGE(2, "The command line was not understood. Nothing was changed."),
+  CONFIGURATION(
+      3, "The workspace or its configuration has mistakes; all are listed. Nothing was changed."),
+  INPUT_REFUSED(
+      4,
+      "An export can't be taken: unknown layout, broken file, too many bad rows. Nothing was changed."),
+  BUSY(
+      5,
+      "Another command is writing to the workspace, or was faster. Nothing was changed; try again later."),
+  STORAGE(
+      6,
+      "Something can't be read or written: the log or the vault is damaged, the disk is full, a permission is"
+          + " missing. Nothing half done is visible."),
+  INTERNAL(70, "A fault in Withers itself. Nothing half done is visible.");
+
+  private final int number;
+  private final String meaning;
+
+  ExitCode(int number, String meaning) {
+    this.number = number;
+    this.meaning = meaning;
+  }
+
+  public int number() {
+    return number;
+  }
+
+  /** What the number tells, in sentences. */
+  public String meaning() {
+    return meaning;
+  }
+}

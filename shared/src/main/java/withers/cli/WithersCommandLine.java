@@ -1,0 +1,69 @@
+package withers.cli;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import picocli.CommandLine;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.TypeConversionException;
+import withers.workspace.TestNumbers;
+import withers.yaml.Choices;
+import withers.yaml.Values;
+
+/**
+ * Sets a command line up the way that all commands share: console, converters, errors and exit
+ * codes.
+ */
+public final class WithersCommandLine {
+  private static final int WIDTH = 100;
+
+  private WithersCommandLine() {}
+
+  /**
+   * A command line for a root command and its subcommands.
+   *
+   * @param root the root command's class, made by the factory as its subcommands are
+   */
+  public static CommandLine of(
+      Class<?> root, CommandFactory factory, Console console, ErrorHandler errors) {
+    CommandLine line = new CommandLine(root, factory);
+    line.getCommandSpec().addOption(traceErrors());
+    line.registerConverter(LocalDate.class, reading(Values::date));
+    line.registerConverter(ZoneId.class, reading(Values::zone));
+    line.registerConverter(
+        TestNumbers.class, reading(text -> Choices.read(TestNumbers.class, text)));
+    line.setUsageHelpWidth(WIDTH);
+    line.setOut(writer(console.out()));
+    line.setErr(writer(console.err()));
+    line.setParameterExceptionHandler(errors);
+    line.setExecutionExceptionHandler(errors);
+    return line;
+  }
+
+  private static OptionSpec traceErrors() {
+    return OptionSpec.builder(ErrorHandler.TRACE_ERRORS)
+        .scopeType(ScopeType.INHERIT)
+        .type(boolean.class)
+        .arity("0")
+        .description("Show where in the program an error arose.")
+        .build();
+  }
+
+  private static <T> ITypeConverter<T> reading(ITypeConverter<T> reader) {
+    return text -> {
+      try {
+        return reader.convert(text);
+      } catch (IllegalArgumentException refused) {
+        throw new TypeConversionException(String.valueOf(refused.getMessage()));
+      }
+    };
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(stream, true, StandardCharsets.UTF_8);
+  }
+}
