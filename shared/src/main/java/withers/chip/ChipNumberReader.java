@@ -86,7 +86,7 @@ public final class ChipNumberReader {
       return readDigits(text, signs);
     }
     if (!Ascii.isDigitsAndCapitals(signs)) {
-      return Refusals.notANumber(spelling);
+      return Refusals.notANumber(text);
     }
     return isWord(signs) ? words.readSixteen(text, signs) : letters.read(text, signs);
   }

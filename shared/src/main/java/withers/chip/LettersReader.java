@@ -20,18 +20,18 @@ record LettersReader(IsoRules iso, DigitsReader digits) {
 
   Reading read(String original, String text) {
     if (text.chars().noneMatch(Ascii::isDigit)) {
-      return Refusals.notANumber(text);
+      return Refusals.notANumber(original);
     }
     return switch (text.length()) {
       case 15 -> readFifteen(original, text);
       case 10 -> readTen(original, text);
-      default -> readLookalikes(original, text).orElseGet(() -> Refusals.notANumber(text));
+      default -> readLookalikes(original, text).orElseGet(() -> Refusals.notANumber(original));
     };
   }
 
   private Reading readFifteen(String original, String text) {
     if (!hasCountryLetters(text)) {
-      return readLookalikes(original, text).orElseGet(() -> Refusals.notANumber(text));
+      return readLookalikes(original, text).orElseGet(() -> Refusals.notANumber(original));
     }
     OptionalInt code = CountryCodes.numeric(text.substring(0, COUNTRY_LETTERS));
     return code.isPresent()

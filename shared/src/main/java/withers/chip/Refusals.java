@@ -58,14 +58,14 @@ final class Refusals {
             + " write the 15 digits that the scanner shows instead");
   }
 
-  static Refused notANumber(String spelling) {
-    long digits = spelling.chars().filter(Ascii::isDigit).count();
+  static Refused notANumber(String text) {
+    long characters = text.codePoints().count();
     return new Refused(
         RefusalReason.NOT_A_NUMBER,
         "Expected a chip number of 15 digits, 9 digits or 10 characters, but found a text of "
-            + spelling.length()
-            + (spelling.length() == 1 ? " character, " : " characters, ")
-            + digits
+            + characters
+            + (characters == 1 ? " character, " : " characters, ")
+            + text.codePoints().filter(Character::isDigit).count()
             + " of them digits; write the number alone, as the scanner shows it");
   }
 

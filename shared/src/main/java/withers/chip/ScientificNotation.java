@@ -21,15 +21,15 @@ record ScientificNotation(DigitsReader digits) {
     }
     String significant = matcher.group(1) + Optional.ofNullable(matcher.group(2)).orElse("");
     int count = Integer.parseInt(matcher.group(3)) + 1;
-    return Optional.of(read(original, spelling, significant, count));
+    return Optional.of(read(original, significant, count));
   }
 
-  private Reading read(String original, String spelling, String significant, int count) {
+  private Reading read(String original, String significant, int count) {
     if (significant.matches("0+")) {
       return new NoNumber(Placeholder.ZEROS);
     }
     if (significant.length() > count) {
-      return Refusals.notANumber(spelling);
+      return Refusals.notANumber(original);
     }
     return significant.length() < count
         ? digits.readTruncated(original, significant, count)
