@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * The wire names and compact ids of an enum's constants: explicit, so that neither renaming nor
@@ -18,7 +20,7 @@ final class Constants<E extends Enum<E>> {
   private final String name;
   private final Class<E> type;
   private final Map<E, Entry<E>> byConstant;
-  private final Map<Integer, Entry<E>> byId = new HashMap<>();
+  private final SortedMap<Integer, Entry<E>> byId = new TreeMap<>();
   private final Map<String, Entry<E>> byName = new HashMap<>();
 
   private Constants(String name, Class<E> type) {
@@ -49,8 +51,9 @@ final class Constants<E extends Enum<E>> {
     return type;
   }
 
+  /** All constants in the order of their ids. */
   Collection<Entry<E>> entries() {
-    return byConstant.values();
+    return byId.values();
   }
 
   Entry<E> entry(E constant) {
