@@ -8,10 +8,10 @@ import withers.chip.ChipNumber;
 import withers.contact.ContactRef;
 
 /**
- * Writes what a digest is made of: every value in full, no dictionaries, no predecessors. A field is
- * written as its position, from 1, and its value; fields that say nothing are left out, and a zero
- * ends the shape. So a field added at the end leaves the digests of statements without it unchanged.
- * Versions are left out for the same reason.
+ * Writes what a digest is made of: every value in full, no dictionaries, no predecessors. A field
+ * is written as its position, from 1, and its value; fields that say nothing are left out, and a
+ * zero ends the shape. So a field added at the end leaves the digests of statements without it
+ * unchanged. Versions are left out for the same reason.
  */
 final class DigestOutput implements WireOutput {
 

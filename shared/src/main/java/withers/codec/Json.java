@@ -33,7 +33,8 @@ record Json<T>(Family<T> family) {
       throw new LogDamagedException("Expected JSON, but found other text", e);
     } catch (IllegalArgumentException | ArithmeticException | DateTimeException e) {
       throw new LogDamagedException(
-          "Expected JSON of the type '%s', but found a value out of range".formatted(family.name()), e);
+          "Expected JSON of the type '%s', but found a value out of range".formatted(family.name()),
+          e);
     }
   }
 }

@@ -45,8 +45,7 @@ final class MarkerTable {
 
   static final List<Constants<?>> CONSTANTS = List.of(SOURCE_KINDS, REACHES);
 
-  private static final WireType<Long> NUMBER =
-      WireType.of(WireOutput::number, WireInput::number);
+  private static final WireType<Long> NUMBER = WireType.of(WireOutput::number, WireInput::number);
   private static final WireType<ImportId> IMPORT =
       WireType.of(
           (out, id) -> out.text(id.toString()), in -> new ImportId(UUID.fromString(in.text())));
@@ -149,16 +148,7 @@ final class MarkerTable {
 
   private static ImportMarker marker(Values v) {
     return new ImportMarker(
-        v.at(0),
-        v.at(1),
-        v.at(2),
-        v.at(3),
-        v.at(4),
-        v.at(5),
-        v.at(6),
-        v.at(7),
-        v.at(8),
-        v.at(9),
+        v.at(0), v.at(1), v.at(2), v.at(3), v.at(4), v.at(5), v.at(6), v.at(7), v.at(8), v.at(9),
         v.at(10));
   }
 }

@@ -8,11 +8,11 @@ import withers.fact.ChipEvent;
 
 /**
  * 128 bits that stand for what an event states: subject, slot, date and fact. Source, record key,
- * export date and place in the file take no part. It tells whether a source still says the same, and
- * settles the order of statements of one export date.
+ * export date and place in the file take no part. It tells whether a source still says the same,
+ * and settles the order of statements of one export date.
  *
- * <p>Frozen: the first 16 bytes of SHA-256 (FIPS 180-4) over the values in full, in the wire table's
- * order. Changing it reorders statements and makes every record look changed once.
+ * <p>Frozen: the first 16 bytes of SHA-256 (FIPS 180-4) over the values in full, in the wire
+ * table's order. Changing it reorders statements and makes every record look changed once.
  *
  * <p>The order is that of the bytes, unsigned.
  */

@@ -51,9 +51,7 @@ class ApprovedFormsTest {
   @TestFactory
   Stream<DynamicTest> each_party_has_its_approved_json() {
     return same(
-        WireTable.PARTIES,
-        Samples.PARTIES,
-        event -> ((Fact.Attended) event.fact()).client());
+        WireTable.PARTIES, Samples.PARTIES, event -> ((Fact.Attended) event.fact()).client());
   }
 
   @Test

@@ -74,7 +74,9 @@ class EventJsonTest {
 
   @Test
   void refuses_a_newer_version() {
-    String newer = GOOD.replace("\"type\":\"described\",\"version\":1", "\"type\":\"described\",\"version\":2");
+    String newer =
+        GOOD.replace(
+            "\"type\":\"described\",\"version\":1", "\"type\":\"described\",\"version\":2");
     assertThatThrownBy(() -> EventJson.read(newer))
         .isInstanceOf(LogDamagedException.class)
         .hasMessage(

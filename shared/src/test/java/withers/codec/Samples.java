@@ -81,7 +81,11 @@ final class Samples {
           about(new Subject.Range()));
 
   static final List<ChipEvent> PARTIES =
-      List.of(by(CLIENT), by(new Party.Organisation("Cliff Clinic")), by(new Party.Own()), by(UNSTATED));
+      List.of(
+          by(CLIENT),
+          by(new Party.Organisation("Cliff Clinic")),
+          by(new Party.Own()),
+          by(UNSTATED));
 
   private Samples() {}
 

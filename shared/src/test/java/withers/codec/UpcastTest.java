@@ -15,8 +15,8 @@ import withers.fact.Species;
 import withers.log.LogDamagedException;
 
 /**
- * Two made-up earlier versions of one fact: first without the sex and the day of birth, then without
- * the day of birth. What they wrote is read by a table that knows their way up.
+ * Two made-up earlier versions of one fact: first without the sex and the day of birth, then
+ * without the day of birth. What they wrote is read by a table that knows their way up.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class UpcastTest {
@@ -96,8 +96,7 @@ class UpcastTest {
         STATED.subject(),
         STATED.origin(),
         STATED.date(),
-        new Fact.Described(
-            Species.CAT, Optional.of("Nelly"), Optional.of(sex), Optional.empty()));
+        new Fact.Described(Species.CAT, Optional.of("Nelly"), Optional.of(sex), Optional.empty()));
   }
 
   private static Fact.Described described(Values v) {
