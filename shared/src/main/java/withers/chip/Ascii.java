@@ -22,7 +22,11 @@ final class Ascii {
   }
 
   static boolean isDigits(String text) {
-    return !text.isEmpty() && text.chars().allMatch(Ascii::isDigit);
+    int digits = 0;
+    while (digits < text.length() && isDigit(text.charAt(digits))) {
+      digits++;
+    }
+    return digits > 0 && digits == text.length();
   }
 
   static boolean isHexadecimal(String text) {

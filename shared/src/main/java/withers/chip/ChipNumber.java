@@ -33,6 +33,7 @@ public record ChipNumber(long packed) implements Comparable<ChipNumber> {
   private static final int TEN = 10;
   private static final int RADIX = 36;
   private static final long TEN_CHARACTER_LIMIT = 3_656_158_440_062_976L; // 36 to the power of 10
+  private static final String SIGNS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
   private static final Kind[] KINDS = Kind.values();
 
   /** The kinds of number in their natural order. */
@@ -190,7 +191,7 @@ public record ChipNumber(long packed) implements Comparable<ChipNumber> {
     byte[] ascii = new byte[kind().width];
     long rest = value();
     for (int i = ascii.length - 1; i >= 0; i--) {
-      ascii[i] = (byte) Character.toUpperCase(Character.forDigit((int) (rest % radix), radix));
+      ascii[i] = (byte) SIGNS.charAt((int) (rest % radix));
       rest /= radix;
     }
     return new String(ascii, StandardCharsets.ISO_8859_1);

@@ -22,6 +22,10 @@ final class Placeholders {
     if (Spelling.isBlank(text)) {
       return Optional.of(Placeholder.BLANK);
     }
+    // No word of the table has a digit in it, and most texts that are not plain numbers have some.
+    if (text.codePoints().anyMatch(Character::isDigit)) {
+      return Optional.empty();
+    }
     String words = folded(text);
     return words.isEmpty() ? Optional.of(Placeholder.MARKS) : Optional.ofNullable(WORDS.get(words));
   }

@@ -16,7 +16,7 @@ record ScientificNotation(DigitsReader digits) {
   /** Empty if the text is not in this notation. */
   Optional<Reading> read(String original, String spelling) {
     Matcher matcher = NOTATION.matcher(spelling);
-    if (!matcher.matches()) {
+    if (spelling.indexOf('E') < 0 || !matcher.matches()) {
       return Optional.empty();
     }
     String significant = matcher.group(1) + Optional.ofNullable(matcher.group(2)).orElse("");

@@ -12,7 +12,13 @@ final class Spelling {
 
   static String of(String text) {
     StringBuilder ascii = new StringBuilder(text.length());
-    text.codePoints().filter(c -> !isInvisible(c)).forEach(c -> ascii.append(sign(c)));
+    for (int i = 0; i < text.length(); ) {
+      int c = text.codePointAt(i);
+      if (!isInvisible(c)) {
+        ascii.append(sign(c));
+      }
+      i += Character.charCount(c);
+    }
     return withoutSpreadsheetWrapping(ascii.toString().strip());
   }
 
@@ -24,11 +30,18 @@ final class Spelling {
   /** The text without the signs that group digits: space, dash, dot and star. */
   static String ungrouped(String spelling) {
     StringBuilder rest = new StringBuilder(spelling.length());
-    spelling.chars().filter(c -> " -.*".indexOf(c) < 0).forEach(c -> rest.append((char) c));
+    for (int i = 0; i < spelling.length(); i++) {
+      if (" -.*".indexOf(spelling.charAt(i)) < 0) {
+        rest.append(spelling.charAt(i));
+      }
+    }
     return rest.toString();
   }
 
   private static char sign(int c) {
+    if (Ascii.isDigit(c)) {
+      return (char) c;
+    }
     if (Character.isDigit(c)) {
       return (char) ('0' + Character.digit(c, 10));
     }

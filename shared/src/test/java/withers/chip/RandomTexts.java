@@ -14,7 +14,7 @@ final class RandomTexts {
     return switch (random.nextInt(8)) {
       case 0 -> anyCodePoints(random, random.nextInt(40));
       case 1 -> anyChars(random, random.nextInt(40));
-      case 2 -> near(random, random.nextInt(3000));
+      case 2 -> near(random, random.nextInt(600));
       case 3, 4 -> damaged(random);
       default -> near(random, random.nextInt(36));
     };
