@@ -1,0 +1,20 @@
+package withers.demo;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Finds the repository's fixtures from wherever the tests run. */
+final class Fixtures {
+
+  private Fixtures() {}
+
+  static Path folder() {
+    Path here = Path.of("").toAbsolutePath();
+    for (Path at = here; at != null; at = at.getParent()) {
+      if (Files.isDirectory(at.resolve("fixtures/stories"))) {
+        return at.resolve("fixtures");
+      }
+    }
+    throw new IllegalStateException("Expected the repository's fixtures above " + here);
+  }
+}
