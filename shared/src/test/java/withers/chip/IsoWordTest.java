@@ -73,6 +73,7 @@ class IsoWordTest {
   @Test
   void finds_nothing_in_the_bits_of_other_fields() {
     assertThat(new IsoWord(~bits(1, 1)).isAnimal()).isFalse();
+    assertThat(new IsoWord(0).isAnimal()).isFalse();
     assertThat(new IsoWord(~bits(2, 4)).retaggingCounter()).isZero();
     assertThat(new IsoWord(~bits(5, 9)).userInformation()).isZero();
     assertThat(new IsoWord(~bits(10, 14)).reserved()).isZero();

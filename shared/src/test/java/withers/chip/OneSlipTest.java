@@ -75,6 +75,13 @@ class OneSlipTest {
         .allMatch(packed -> ChipNumber.ofPacked(packed).kind() == ChipNumber.Kind.ISO);
   }
 
+  @Test
+  void has_no_neighbour_beyond_38_bits() {
+    assertThat(OneSlip.neighbours(ChipNumber.parse("999274877906942")).boxed())
+        .contains(ChipNumber.parse("999274877906943").packed())
+        .allMatch(packed -> ChipNumber.ofPacked(packed).nationalCode() <= 274877906943L);
+  }
+
   private static long pick(Random random, long[] from) {
     return from[random.nextInt(from.length)];
   }

@@ -50,7 +50,8 @@ class RefusedTextsTest {
         wrongLength("1E+15", "16 digits"),
         wrongLength("9.99012E+13", "14 digits"),
         wrongLength("99901200000000", "14 digits"),
-        wrongLength("123.4567890123", "13 digits"));
+        wrongLength("123.4567890123", "13 digits"),
+        wrongLength("12".repeat(100), "200 digits"));
   }
 
   private static Row wrongLength(String text, String found) {
@@ -145,6 +146,10 @@ class RefusedTextsTest {
         notANumber("9.9901234E+03", "13 characters, 10"),
         notANumber("9.99112E-14", "11 characters, 8"),
         notANumber("1/2/3/4/5", "9 characters, 5"),
+        notANumber("99901234567890X", "15 characters, 14"),
+        notANumber(
+            "999000000000001/999000000000002/999000000000003/999000000000004/999000000000005",
+            "79 characters, 75"),
         new Row(
             "9".repeat(201),
             RefusalReason.TOO_LONG,
