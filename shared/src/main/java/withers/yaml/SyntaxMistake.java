@@ -37,6 +37,10 @@ final class SyntaxMistake {
               "Expected \"key: value\", but found a line without a colon",
               "write a colon and a space after the key, and line keys up"),
           new Explanation(
+              "escape",
+              "Expected a known escape after \\, but found another",
+              "use single quotes"),
+          new Explanation(
               "quoted scalar",
               true,
               "Expected a closing quote, but found none",
@@ -51,15 +55,33 @@ final class SyntaxMistake {
               "Expected a line that lines up with those above it, but found another indentation",
               "give all keys of a map, and all dashes of a list, the same indentation"),
           new Explanation(
-              "escape", "Expected a known escape after \\, but found another", "use single quotes"),
-          new Explanation(
-              "block sequence entries are not allowed",
+              "sequence entries are not allowed",
               "Expected a value, but found a dash",
               "start the list on the next line, or quote a text that starts with a dash"),
           new Explanation(
-              "undefined alias",
+              "expected the node content",
+              "Expected a value, but found a comma or bracket",
+              "quote a text that starts with one"),
+          new Explanation(
+              "block scalar",
+              true,
+              "Expected a line break after | or >, but found text",
+              "quote a text that starts with | or >"),
+          new Explanation(
+              "while scanning an alias",
+              true,
               "Expected a value, but found an alias (*)",
-              "quote a text that starts with *"));
+              "quote a text that starts with *"),
+          new Explanation(
+              "while scanning an anchor",
+              true,
+              "Expected a value, but found an anchor (&)",
+              "quote a text that starts with &"),
+          new Explanation(
+              "while scanning a tag",
+              true,
+              "Expected a value, but found a tag (!)",
+              "quote a text that starts with !"));
 
   private SyntaxMistake() {}
 
