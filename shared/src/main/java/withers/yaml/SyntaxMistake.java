@@ -37,9 +37,7 @@ final class SyntaxMistake {
               "Expected \"key: value\", but found a line without a colon",
               "write a colon and a space after the key, and line keys up"),
           new Explanation(
-              "escape",
-              "Expected a known escape after \\, but found another",
-              "use single quotes"),
+              "escape", "Expected a known escape after \\, but found another", "use single quotes"),
           new Explanation(
               "quoted scalar",
               true,

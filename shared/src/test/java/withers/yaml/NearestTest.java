@@ -19,6 +19,11 @@ class NearestTest {
   }
 
   @Test
+  void two_letters_swapped_are_one_slip() {
+    assertThat(Nearest.to("znoe", KEYS)).contains("zone");
+  }
+
+  @Test
   void another_way_to_join_words_is_recognised() {
     assertThat(Nearest.to("graceDays", KEYS)).contains("grace-days");
     assertThat(Nearest.to("GRACE_DAYS", KEYS)).contains("grace-days");
@@ -28,6 +33,7 @@ class NearestTest {
   void another_word_is_not() {
     assertThat(Nearest.to("address", KEYS)).isEmpty();
     assertThat(Nearest.to("", KEYS)).isEmpty();
+    assertThat(Nearest.to("zone".repeat(100_000), KEYS)).isEmpty();
   }
 
   @Test
