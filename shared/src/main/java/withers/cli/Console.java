@@ -1,6 +1,9 @@
 package withers.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 
 /**
  * Where a command writes: data to {@code out}, everything else to {@code err}.
@@ -17,9 +20,14 @@ public record Console(PrintStream out, PrintStream err, boolean isTerminal) {
    */
   static final String TERMINAL = "withers.terminal";
 
-  /** The streams of this process. */
+  /** The streams of this process, in UTF-8 whatever the system's own character set is. */
   public static Console ofThisProcess() {
-    return new Console(System.out, System.err, Boolean.getBoolean(TERMINAL));
+    return new Console(
+        utf8(FileDescriptor.out), utf8(FileDescriptor.err), Boolean.getBoolean(TERMINAL));
+  }
+
+  private static PrintStream utf8(FileDescriptor descriptor) {
+    return new PrintStream(new FileOutputStream(descriptor), true, StandardCharsets.UTF_8);
   }
 
   /** Writes a line of data. */

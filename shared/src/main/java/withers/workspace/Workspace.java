@@ -98,6 +98,26 @@ public final class Workspace {
     return LocalDate.now(clock);
   }
 
+  /** Something to be done while nobody else writes. */
+  @FunctionalInterface
+  public interface Work<T, X extends Exception> {
+    T done() throws X;
+  }
+
+  /**
+   * Does some work while holding the right to write, as {@link #lock} gives it.
+   *
+   * @throws X what the work throws
+   */
+  public <T, X extends Exception> T whileLocked(String activity, Work<T, X> work) throws X {
+    WorkspaceLock lock = lock(activity);
+    try {
+      return work.done();
+    } finally {
+      lock.close();
+    }
+  }
+
   /**
    * Takes the right to write, and makes folders that are missing. Close it when done.
    *

@@ -79,9 +79,14 @@ public final class WorkspaceLock implements AutoCloseable {
     }
   }
 
+  /** Whether the lock has not been given back yet. */
+  public boolean isHeld() {
+    return channel.isOpen();
+  }
+
   @Override
   public void close() {
-    if (!channel.isOpen()) {
+    if (!isHeld()) {
       return;
     }
     try {
