@@ -1,5 +1,6 @@
 package withers.codec;
 
+import java.util.List;
 import java.util.Optional;
 import withers.cases.CaseEvent;
 import withers.chip.ChipNumber;
@@ -28,6 +29,11 @@ public final class Streams {
   public static final String IMPORTS = "imports";
 
   private Streams() {}
+
+  /** All streams of events. */
+  public static List<LogStream<?>> all() {
+    return List.of(CHIPS, SUPPLY, UNPLACED, CASES);
+  }
 
   /** A partition of a stream. */
   public record Place(LogStream<ChipEvent> stream, int partition) {}

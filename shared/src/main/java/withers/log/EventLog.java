@@ -1,5 +1,7 @@
 package withers.log;
 
+import java.util.List;
+
 /**
  * The log: append batches, commit them with one marker, read what is committed. One interface,
  * several implementations, one contract suite. Safe for several threads.
@@ -14,6 +16,16 @@ public interface EventLog extends AutoCloseable {
    * @throws IllegalStateException when the import is committed already
    */
   <E> void append(Batch<E> batch);
+
+  /**
+   * Appends batches one after another, all durable on return. For a log that syncs a disk, many at
+   * once cost little more than one.
+   *
+   * @throws IllegalStateException when an import of theirs is committed already
+   */
+  default void appendAll(List<? extends Batch<?>> batches) {
+    batches.forEach(this::append);
+  }
 
   /**
    * Makes an import visible, whole, durable on return.

@@ -1,0 +1,126 @@
+package withers.log.sqlite;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import withers.id.ImportId;
+
+/** The rows that hold events. */
+final class ChunkTable {
+
+  private static final String UNCOMMITTED = " FROM chunk WHERE import NOT IN (SELECT id FROM marker)";
+
+  private ChunkTable() {}
+
+  static void insert(Connection connection, List<Chunk> chunks) throws SQLException {
+    try (PreparedStatement insert =
+        connection.prepareStatement("INSERT INTO chunk VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
+      for (Chunk chunk : chunks) {
+        bind(insert, chunk.place());
+        insert.setLong(4, chunk.place().sequence());
+        insert.setLong(5, chunk.place().piece());
+        insert.setInt(6, chunk.events());
+        insert.setInt(7, chunk.length());
+        insert.setLong(8, chunk.checksum());
+        insert.setBytes(9, chunk.body().bytes());
+        insert.addBatch();
+      }
+      insert.executeBatch();
+    }
+  }
+
+  /** Hands over the chunks of an import in one partition, batch by batch, piece by piece. */
+  static void read(
+      Connection connection,
+      String stream,
+      int partition,
+      ImportId importId,
+      Consumer<Chunk> consumer)
+      throws SQLException {
+    try (PreparedStatement select =
+        connection.prepareStatement(
+            """
+            SELECT sequence, piece, events, length, checksum, body FROM chunk
+            WHERE stream = ? AND partition = ? AND import = ? ORDER BY sequence, piece""")) {
+      select.setString(1, stream);
+      select.setInt(2, partition);
+      select.setBytes(3, Ids.bytes(importId));
+      try (ResultSet rows = select.executeQuery()) {
+        while (rows.next()) {
+          consumer.accept(chunk(rows, stream, partition, importId));
+        }
+      }
+    }
+  }
+
+  private static Chunk chunk(ResultSet row, String stream, int partition, ImportId importId)
+      throws SQLException {
+    ChunkPlace place =
+        new ChunkPlace(stream, partition, importId, row.getLong(1), row.getLong(2));
+    byte[] body = row.getBytes(6);
+    return new Chunk(
+        place,
+        row.getInt(3),
+        row.getInt(4),
+        row.getLong(5),
+        new Chunk.Body(body == null ? new byte[0] : body));
+  }
+
+  /** What the import has brought so far. */
+  static Contents contents(Connection connection, ImportId importId) throws SQLException {
+    Map<Contents.Place, Contents.Count> counts = new HashMap<>();
+    try (PreparedStatement select =
+        connection.prepareStatement(
+            """
+            SELECT count(*), sum(events) FROM chunk
+            WHERE stream = ? AND partition = ? AND import = ?""")) {
+      select.setBytes(3, Ids.bytes(importId));
+      for (Map.Entry<String, Integer> stream : StreamTable.all(connection).entrySet()) {
+        for (int partition = 0; partition < stream.getValue(); partition++) {
+          count(select, new Contents.Place(stream.getKey(), partition), counts);
+        }
+      }
+    }
+    return new Contents(counts);
+  }
+
+  private static void count(
+      PreparedStatement select, Contents.Place place, Map<Contents.Place, Contents.Count> counts)
+      throws SQLException {
+    select.setString(1, place.stream());
+    select.setInt(2, place.partition());
+    try (ResultSet row = select.executeQuery()) {
+      if (row.getLong(1) > 0) {
+        counts.put(place, new Contents.Count(row.getLong(1), row.getLong(2)));
+      }
+    }
+  }
+
+  /** Removes the chunks of imports without a marker, and tells of how many batches they were. */
+  static long sweep(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      long batches;
+      try (ResultSet row =
+          statement.executeQuery(
+              "SELECT count(*) FROM (SELECT DISTINCT stream, partition, import, sequence"
+                  + UNCOMMITTED
+                  + ")")) {
+        batches = row.getLong(1);
+      }
+      statement.executeUpdate("DELETE" + UNCOMMITTED);
+      return batches;
+    }
+  }
+
+  private static void bind(PreparedStatement statement, ChunkPlace place) throws SQLException {
+    statement.setString(1, place.stream());
+    statement.setInt(2, place.partition());
+    statement.setBytes(3, Ids.bytes(place.importId()));
+  }
+}

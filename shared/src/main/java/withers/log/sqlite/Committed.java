@@ -1,0 +1,6 @@
+package withers.log.sqlite;
+
+import withers.log.ImportMarker;
+
+/** A visible import and what it brought. */
+record Committed(ImportMarker marker, Contents contents) {}

@@ -1,0 +1,158 @@
+package withers.log.sqlite;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import withers.codec.Streams;
+import withers.id.ImportId;
+import withers.log.Batch;
+import withers.log.EventLog;
+import withers.log.ImportMarker;
+import withers.log.LogSnapshot;
+import withers.log.LogStream;
+import withers.log.StaleParentException;
+import withers.sqlite.SqliteFile;
+
+/**
+ * The embedded log: one SQLite file, readable by its owner alone. Batches are cut into chunks of
+ * about a thousand events, each compressed and with a checksum over its bytes and its place. Several
+ * programs may have it open; each append and each commit is a short transaction, synced to disk.
+ */
+public final class SqliteEventLog implements EventLog {
+
+  /** Smaller chunks cost disk, larger ones gain little. */
+  static final int CHUNK = 1000;
+
+  private final SqliteFile file;
+  private final Connection writer;
+  private boolean closed;
+
+  private SqliteEventLog(SqliteFile file, Connection writer) {
+    this.file = file;
+    this.writer = writer;
+  }
+
+  /**
+   * Opens the log, which begins empty when there is no file.
+   *
+   * @throws withers.log.LogUnavailableException when the file is another program's, newer than this
+   *     program, begun with other partitions, in use, or can't be written
+   * @throws withers.log.LogDamagedException when SQLite finds it damaged
+   */
+  public static SqliteEventLog open(Path path) {
+    return open(new SqliteFile(path, LogSchema.FORMAT));
+  }
+
+  static SqliteEventLog open(SqliteFile file) {
+    Connection writer = file.openForWriting();
+    SqliteEventLog log = new SqliteEventLog(file, writer);
+    try {
+      file.writing(writer, log::registerStreams);
+      return log;
+    } catch (RuntimeException e) {
+      log.close();
+      throw e;
+    }
+  }
+
+  private boolean registerStreams() throws SQLException {
+    for (LogStream<?> stream : Streams.all()) {
+      StreamTable.register(writer, stream);
+    }
+    return true;
+  }
+
+  @Override
+  public <E> void append(Batch<E> batch) {
+    appendAll(List.of(batch));
+  }
+
+  @Override
+  public void appendAll(List<? extends Batch<?>> batches) {
+    List<Chunk> chunks = batches.stream().flatMap(batch -> chunks(batch).stream()).toList();
+    synchronized (this) {
+      writing(
+          () -> {
+            for (Batch<?> batch : batches) {
+              requireUncommitted(batch.importId());
+              StreamTable.register(writer, batch.stream());
+            }
+            ChunkTable.insert(writer, chunks);
+            return chunks;
+          });
+    }
+  }
+
+  private static <E> List<Chunk> chunks(Batch<E> batch) {
+    List<Chunk> chunks = new ArrayList<>();
+    List<E> events = batch.events();
+    for (int from = 0; from < events.size(); from += CHUNK) {
+      List<E> piece = events.subList(from, Math.min(events.size(), from + CHUNK));
+      ChunkPlace place =
+          new ChunkPlace(
+              batch.stream().name(),
+              batch.partition(),
+              batch.importId(),
+              batch.sequence(),
+              chunks.size());
+      chunks.add(Chunk.of(place, piece.size(), batch.stream().codec().encode(piece)));
+    }
+    return chunks;
+  }
+
+  @Override
+  public synchronized void commit(ImportMarker marker) {
+    writing(
+        () -> {
+          requireUncommitted(marker.id());
+          if (!MarkerTable.isNewest(writer, marker.chain(), marker.parent())) {
+            throw new StaleParentException(marker.chain());
+          }
+          MarkerTable.insert(writer, marker, ChunkTable.contents(writer, marker.id()));
+          return marker;
+        });
+  }
+
+  @Override
+  public synchronized LogSnapshot snapshot() {
+    requireOpen();
+    return new SqliteSnapshot(file, file.reading(writer, () -> MarkerTable.all(writer)));
+  }
+
+  @Override
+  public synchronized long sweep() {
+    return writing(() -> ChunkTable.sweep(writer));
+  }
+
+  @Override
+  public synchronized void close() {
+    if (!closed) {
+      closed = true;
+      file.trying(
+          () -> {
+            writer.close();
+            return closed;
+          });
+    }
+  }
+
+  private <T> T writing(SqliteFile.Work<T> work) {
+    requireOpen();
+    return file.writing(writer, work);
+  }
+
+  private void requireOpen() {
+    if (closed) {
+      throw new IllegalStateException("The event log is closed");
+    }
+  }
+
+  private void requireUncommitted(ImportId id) throws SQLException {
+    if (MarkerTable.has(writer, id)) {
+      throw new IllegalStateException(
+          "Expected an import without a marker, but import %s is committed".formatted(id));
+    }
+  }
+}

@@ -1,0 +1,95 @@
+package withers.log.sqlite;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.function.Predicate;
+import withers.log.ImportMarker;
+import withers.log.LogDamagedException;
+import withers.log.LogSnapshot;
+import withers.log.LogStream;
+import withers.sqlite.SqliteFile;
+
+/**
+ * The markers as they were; the chunks that they make visible never change. Each replay has a
+ * connection of its own.
+ */
+record SqliteSnapshot(SqliteFile file, List<Committed> imports) implements LogSnapshot {
+
+  SqliteSnapshot {
+    imports = List.copyOf(imports);
+  }
+
+  @Override
+  public List<ImportMarker> markers() {
+    return imports.stream().map(Committed::marker).toList();
+  }
+
+  @Override
+  public <E> void replay(
+      LogStream<E> stream, int partition, Predicate<ImportMarker> which, Handler<? super E> handler) {
+    stream.requirePartition(partition);
+    List<Committed> wanted = imports.stream().filter(one -> which.test(one.marker())).toList();
+    file.trying(
+        () -> {
+          try (Connection connection = file.openForReading()) {
+            StreamTable.requireSame(connection, stream);
+            for (Committed one : wanted) {
+              new ImportReplay<>(stream, partition, one, handler).run(connection);
+            }
+            return wanted;
+          }
+        });
+  }
+
+  /** One import in one partition. */
+  private static final class ImportReplay<E> {
+    private final LogStream<E> stream;
+    private final int partition;
+    private final ImportMarker marker;
+    private final Contents.Count expected;
+    private final Handler<? super E> handler;
+    private Contents.Count seen = Contents.Count.NONE;
+
+    ImportReplay(
+        LogStream<E> stream, int partition, Committed one, Handler<? super E> handler) {
+      this.stream = stream;
+      this.partition = partition;
+      this.marker = one.marker();
+      this.expected = one.contents().at(stream.name(), partition);
+      this.handler = handler;
+    }
+
+    void run(Connection connection) throws SQLException {
+      if (expected.chunks() > 0) {
+        ChunkTable.read(connection, stream.name(), partition, marker.id(), this::replay);
+        requireAll();
+      }
+    }
+
+    private void replay(Chunk chunk) {
+      seen = seen.plus(chunk.events());
+      byte[] plain = chunk.plain();
+      try {
+        stream.codec().decode(plain, event -> handler.on(event, marker));
+      } catch (LogDamagedException e) {
+        throw new LogDamagedException(chunk.place() + ": " + e.getMessage(), e);
+      }
+    }
+
+    private void requireAll() {
+      if (!seen.equals(expected)) {
+        throw new LogDamagedException(
+            "Event log, stream %s, partition %d, import %s: expected %d chunks of %d events, but found %d of %d; restore a backup"
+                .formatted(
+                    stream.name(),
+                    partition,
+                    marker.id(),
+                    expected.chunks(),
+                    expected.events(),
+                    seen.chunks(),
+                    seen.events()));
+      }
+    }
+  }
+}

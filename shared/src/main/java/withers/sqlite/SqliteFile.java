@@ -1,0 +1,247 @@
+package withers.sqlite;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Duration;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/**
+ * A file of one format. Its connections are for one thread at a time; whoever opens one closes it.
+ *
+ * @param patience how long to wait for another program that is writing
+ */
+public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
+
+  /** Work on a connection or statement that may fail. */
+  @FunctionalInterface
+  public interface Work<T> {
+    T run() throws SQLException;
+  }
+
+  // SQLite's primary result codes (its documentation, "Result and Error Codes")
+  private static final int PRIMARY_CODE = 0xff;
+  private static final int NO_PERMISSION = 3;
+  private static final int BUSY = 5;
+  private static final int LOCKED = 6;
+  private static final int READ_ONLY = 8;
+  private static final int CORRUPT = 11;
+  private static final int DISK_FULL = 13;
+  private static final int CANNOT_OPEN = 14;
+  private static final int FORBIDDEN = 23;
+  private static final int NOT_A_DATABASE = 26;
+
+  /** The usual patience: long enough for one transaction of another program. */
+  public SqliteFile(Path path, SqliteFormat format) {
+    this(path, format, Duration.ofSeconds(10));
+  }
+
+  /** Opens the file for writing; makes it first, readable by its owner alone, when it is not there. */
+  public Connection openForWriting() {
+    create();
+    Connection connection = trying(() -> connection(new SQLiteConfig()));
+    try {
+      trying(
+          () -> {
+            prepare(connection);
+            return connection;
+          });
+      return connection;
+    } catch (RuntimeException e) {
+      closeAfter(connection, e);
+      throw e;
+    }
+  }
+
+  /** Opens the file for reading. It has been opened for writing before, and so checked. */
+  public Connection openForReading() {
+    SQLiteConfig config = new SQLiteConfig();
+    config.setReadOnly(true);
+    return trying(() -> connection(config));
+  }
+
+  private Connection connection(SQLiteConfig config) throws SQLException {
+    config.setBusyTimeout((int) patience.toMillis());
+    return config.createConnection("jdbc:sqlite:" + path.toAbsolutePath());
+  }
+
+  private void create() {
+    try {
+      Files.createFile(path, ownerOnly());
+    } catch (FileAlreadyExistsException e) {
+      requireFile(e);
+    } catch (IOException e) {
+      throw unavailable("Can't make the %s; see that its folder exists and may be written: %s", e);
+    }
+  }
+
+  private void requireFile(FileAlreadyExistsException cause) {
+    if (!Files.isRegularFile(path)) {
+      throw unavailable("Expected the %s to be a file: %s", cause);
+    }
+  }
+
+  private FileAttribute<?>[] ownerOnly() {
+    boolean posix = path.getFileSystem().supportedFileAttributeViews().contains("posix");
+    return posix
+        ? new FileAttribute<?>[] {
+          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
+        }
+        : new FileAttribute<?>[0];
+  }
+
+  private void prepare(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      boolean fresh = isEmpty(statement);
+      if (!fresh) {
+        recognise(statement);
+      }
+      for (String pragma : format.pragmas()) {
+        statement.execute("PRAGMA " + pragma);
+      }
+      statement.execute("PRAGMA journal_mode=WAL");
+      statement.execute("PRAGMA synchronous=FULL");
+      if (fresh) {
+        build(statement);
+      }
+    }
+  }
+
+  private static boolean isEmpty(Statement statement) throws SQLException {
+    return number(statement, "SELECT count(*) FROM sqlite_schema") == 0
+        && number(statement, "PRAGMA application_id") == 0;
+  }
+
+  private void recognise(Statement statement) throws SQLException {
+    long id = number(statement, "PRAGMA application_id");
+    if (id != format.applicationId()) {
+      throw unavailable("Expected the %s, but found a file of another program: %s");
+    }
+    long version = number(statement, "PRAGMA user_version");
+    if (version < 1 || version > format.version()) {
+      throw unavailable(
+          "Expected the %s of format 1 to "
+              + format.version()
+              + ", but found format "
+              + version
+              + ", which a newer program wrote; use that one: %s");
+    }
+  }
+
+  private void build(Statement statement) throws SQLException {
+    statement.execute("BEGIN IMMEDIATE");
+    if (isEmpty(statement)) { // another program may have built it meanwhile
+      for (String part : format.schema()) {
+        statement.execute(part);
+      }
+      statement.execute("PRAGMA application_id=" + format.applicationId());
+      statement.execute("PRAGMA user_version=" + format.version());
+    }
+    statement.execute("COMMIT");
+    recognise(statement);
+  }
+
+  private static long number(Statement statement, String query) throws SQLException {
+    try (var rows = statement.executeQuery(query)) {
+      return rows.getLong(1);
+    }
+  }
+
+  /**
+   * Runs the work.
+   *
+   * @throws RuntimeException the format's own, with a message for people, when the work fails
+   */
+  public <T> T trying(Work<T> work) {
+    try {
+      return work.run();
+    } catch (SQLException e) {
+      throw explained(e);
+    }
+  }
+
+  /** Runs the work in a transaction of its own: whole, or not at all. */
+  public <T> T writing(Connection connection, Work<T> work) {
+    return inTransaction(connection, "BEGIN IMMEDIATE", work);
+  }
+
+  /** Runs the work on the file as it is at one moment. */
+  public <T> T reading(Connection connection, Work<T> work) {
+    return inTransaction(connection, "BEGIN", work);
+  }
+
+  private <T> T inTransaction(Connection connection, String begin, Work<T> work) {
+    return trying(
+        () -> {
+          try (Statement statement = connection.createStatement()) {
+            statement.execute(begin);
+            try {
+              T result = work.run();
+              statement.execute("COMMIT");
+              return result;
+            } catch (SQLException | RuntimeException e) {
+              rollBack(statement, e);
+              throw e;
+            }
+          }
+        });
+  }
+
+  // SQLite rolls back on its own after some failures; then there is nothing left to roll back.
+  private static void rollBack(Statement statement, Exception failure) {
+    try {
+      statement.execute("ROLLBACK");
+    } catch (SQLException e) {
+      failure.addSuppressed(e);
+    }
+  }
+
+  private static void closeAfter(Connection connection, RuntimeException failure) {
+    try {
+      connection.close();
+    } catch (SQLException e) {
+      failure.addSuppressed(e);
+    }
+  }
+
+  private RuntimeException explained(SQLException e) {
+    SQLiteErrorCode code =
+        e instanceof SQLiteException sqlite
+            ? sqlite.getResultCode()
+            : SQLiteErrorCode.UNKNOWN_ERROR;
+    return switch (code.code & PRIMARY_CODE) {
+      case BUSY, LOCKED -> unavailable("The %s is in use by another program; repeat later: %s", e);
+      case CORRUPT -> damaged(e);
+      case NOT_A_DATABASE -> unavailable("Expected the %s, but found another kind of file: %s", e);
+      case NO_PERMISSION, READ_ONLY, CANNOT_OPEN, FORBIDDEN ->
+          unavailable("The %s can't be opened for writing; see who may write it: %s", e);
+      case DISK_FULL -> unavailable("No room is left on the disk for the %s: %s", e);
+      default -> unavailable("The %s can't be read or written (" + code + "): %s", e);
+    };
+  }
+
+  private RuntimeException damaged(SQLException cause) {
+    String message = "The %s is damaged; restore a backup: %s".formatted(format.what(), path);
+    RuntimeException damaged = format.damaged().apply(message);
+    damaged.initCause(cause);
+    return damaged;
+  }
+
+  private RuntimeException unavailable(String message, Exception cause) {
+    RuntimeException unavailable = unavailable(message);
+    unavailable.initCause(cause);
+    return unavailable;
+  }
+
+  private RuntimeException unavailable(String message) {
+    return format.unavailable().apply(message.formatted(format.what(), path));
+  }
+}
