@@ -44,7 +44,9 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
     this(path, format, Duration.ofSeconds(10));
   }
 
-  /** Opens the file for writing; makes it first, readable by its owner alone, when it is not there. */
+  /**
+   * Opens the file for writing; makes it first, readable by its owner alone, when it is not there.
+   */
   public Connection openForWriting() {
     create();
     Connection connection = trying(() -> connection(new SQLiteConfig()));

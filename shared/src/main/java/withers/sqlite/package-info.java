@@ -1,4 +1,7 @@
-/** What every SQLite file of the project has in common: how it is made, recognised, opened and mended. */
+/**
+ * What every SQLite file of the project has in common: how it is made, recognised, opened and
+ * mended.
+ */
 @NullMarked
 package withers.sqlite;
 

@@ -16,8 +16,8 @@ import withers.id.ImportId;
 import withers.id.SourceId;
 
 /**
- * What a log promises besides when it keeps its events beyond the program: {@link #open} gives another
- * instance of the same log at every call, also while earlier ones are open.
+ * What a log promises besides when it keeps its events beyond the program: {@link #open} gives
+ * another instance of the same log at every call, also while earlier ones are open.
  */
 public abstract class DurableEventLogContract extends EventLogContract {
 
@@ -82,8 +82,7 @@ public abstract class DurableEventLogContract extends EventLogContract {
     try (EventLog here = open();
         EventLog there = open()) {
       for (int round = 0; round < 10; round++) {
-        Optional<ImportMarker> before =
-            here.snapshot().newest(new SourceId("alpha"));
+        Optional<ImportMarker> before = here.snapshot().newest(new SourceId("alpha"));
         CyclicBarrier start = new CyclicBarrier(4);
         List<Callable<Boolean>> rivals = new ArrayList<>();
         for (int i = 0; i < 4; i++) {

@@ -29,9 +29,9 @@ import withers.id.OrganisationId;
 import withers.id.SourceId;
 
 /**
- * Everything that {@link EventLog} and {@link LogSnapshot} promise. An implementation's test extends
- * this and says how to open its log; one that keeps its events beyond the program extends {@link
- * DurableEventLogContract}. No test here passes on a log that does nothing.
+ * Everything that {@link EventLog} and {@link LogSnapshot} promise. An implementation's test
+ * extends this and says how to open its log; one that keeps its events beyond the program extends
+ * {@link DurableEventLogContract}. No test here passes on a log that does nothing.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 public abstract class EventLogContract {
@@ -152,8 +152,7 @@ public abstract class EventLogContract {
       ImportMarker quick = new Importer(log, "alpha", 3).append(0, random.events(1)).commit();
       assertThatThrownBy(() -> slow.commitAfter(Optional.of(base.id())))
           .isInstanceOf(StaleParentException.class)
-          .hasMessage(
-              "Another import of alpha was committed meanwhile; compare again and repeat");
+          .hasMessage("Another import of alpha was committed meanwhile; compare again and repeat");
       assertThat(log.snapshot().markers()).containsExactly(base, quick);
       assertThat(Seen.in(log.snapshot(), Streams.CHIPS, 0)).hasSize(2);
       slow.commitAfter(Optional.of(quick.id()));
@@ -243,8 +242,7 @@ public abstract class EventLogContract {
       importer.commit();
       List<ChipEvent> all = new ArrayList<>(many);
       all.addAll(more);
-      assertThat(Seen.in(log.snapshot(), Streams.CHIPS, 0))
-          .isEqualTo(Seen.by(importer.id(), all));
+      assertThat(Seen.in(log.snapshot(), Streams.CHIPS, 0)).isEqualTo(Seen.by(importer.id(), all));
     }
   }
 
@@ -430,8 +428,7 @@ public abstract class EventLogContract {
             ChipNumber.parse("999000000112233"),
             new OrganisationId("cliff"),
             "P-1");
-    return new CaseEvent(
-        key, CaseEvent.Step.OPENED, LocalDate.of(2024, 3, 1), "run-2024-03-01");
+    return new CaseEvent(key, CaseEvent.Step.OPENED, LocalDate.of(2024, 3, 1), "run-2024-03-01");
   }
 
   private static <E> LogStream<E> watched(LogStream<E> stream, Consumer<List<E>> decoded) {

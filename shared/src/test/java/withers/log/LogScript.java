@@ -97,8 +97,7 @@ final class LogScript {
         .ifPresent(
             one -> {
               Optional<ImportId> stale = Optional.of(SampleMarkers.id(999_999));
-              assertThatThrownBy(
-                      () -> log.commit(SampleMarkers.marker(one.id, stale, one.chain)))
+              assertThatThrownBy(() -> log.commit(SampleMarkers.marker(one.id, stale, one.chain)))
                   .as("seed %d", seed)
                   .isInstanceOf(StaleParentException.class);
             });
@@ -135,7 +134,9 @@ final class LogScript {
   private void compare(Taken one) {
     assertThat(one.snapshot.markers()).as("seed %d", seed).isEqualTo(one.markers);
     for (int p = 0; p < PARTITIONS; p++) {
-      assertThat(Seen.in(one.snapshot, Streams.CHIPS, p)).as("seed %d", seed).isEqualTo(one.seen.get(p));
+      assertThat(Seen.in(one.snapshot, Streams.CHIPS, p))
+          .as("seed %d", seed)
+          .isEqualTo(one.seen.get(p));
     }
   }
 

@@ -4,7 +4,10 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32C;
 
-/** CRC-32C (RFC 3720, appendix B.4) over values one after another, each text and array with its length. */
+/**
+ * CRC-32C (RFC 3720, appendix B.4) over values one after another, each text and array with its
+ * length.
+ */
 final class Checksum {
 
   private final CRC32C crc = new CRC32C();

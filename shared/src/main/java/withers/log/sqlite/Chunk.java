@@ -43,9 +43,7 @@ record Chunk(ChunkPlace place, int events, int length, long checksum, Body body)
    * @throws LogDamagedException when the row is not as it was written
    */
   byte[] plain() {
-    if (length < 0
-        || length > LONGEST
-        || checksum != checksum(place, events, length, body)) {
+    if (length < 0 || length > LONGEST || checksum != checksum(place, events, length, body)) {
       throw new LogDamagedException(place + ": the checksum does not fit; restore a backup");
     }
     try {

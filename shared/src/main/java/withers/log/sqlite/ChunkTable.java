@@ -14,7 +14,8 @@ import withers.id.ImportId;
 /** The rows that hold events. */
 final class ChunkTable {
 
-  private static final String UNCOMMITTED = " FROM chunk WHERE import NOT IN (SELECT id FROM marker)";
+  private static final String UNCOMMITTED =
+      " FROM chunk WHERE import NOT IN (SELECT id FROM marker)";
 
   private ChunkTable() {}
 
@@ -61,8 +62,7 @@ final class ChunkTable {
 
   private static Chunk chunk(ResultSet row, String stream, int partition, ImportId importId)
       throws SQLException {
-    ChunkPlace place =
-        new ChunkPlace(stream, partition, importId, row.getLong(1), row.getLong(2));
+    ChunkPlace place = new ChunkPlace(stream, partition, importId, row.getLong(1), row.getLong(2));
     byte[] body = row.getBytes(6);
     return new Chunk(
         place,

@@ -6,8 +6,8 @@ import java.util.StringJoiner;
 import withers.log.LogDamagedException;
 
 /**
- * What an import brought to each place, written into its marker: so a chunk that is missing is noticed,
- * and places without any are not looked at.
+ * What an import brought to each place, written into its marker: so a chunk that is missing is
+ * noticed, and places without any are not looked at.
  */
 record Contents(Map<Place, Count> counts) {
 

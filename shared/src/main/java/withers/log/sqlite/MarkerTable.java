@@ -21,7 +21,12 @@ final class MarkerTable {
 
   /** A marker's row, as stored. */
   private record Row(
-      long position, ImportId id, String chain, Optional<ImportId> parent, String contents, String body) {
+      long position,
+      ImportId id,
+      String chain,
+      Optional<ImportId> parent,
+      String contents,
+      String body) {
 
     long checksum() {
       return new Checksum()
@@ -45,7 +50,10 @@ final class MarkerTable {
     }
   }
 
-  /** Whether the parent is the newest marker of the chain, or the chain has none and neither is named. */
+  /**
+   * Whether the parent is the newest marker of the chain, or the chain has none and neither is
+   * named.
+   */
   static boolean isNewest(Connection connection, SourceId chain, Optional<ImportId> parent)
       throws SQLException {
     try (PreparedStatement select =
@@ -114,8 +122,7 @@ final class MarkerTable {
     String body = rows.getString(2);
     ImportMarker marker = MarkerJson.read(body);
     Row row =
-        new Row(
-            position, marker.id(), marker.chain().value(), marker.parent(), contents, body);
+        new Row(position, marker.id(), marker.chain().value(), marker.parent(), contents, body);
     if (rows.getLong(3) != row.checksum()) {
       throw damaged(position);
     }

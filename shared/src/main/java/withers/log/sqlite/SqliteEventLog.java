@@ -17,8 +17,9 @@ import withers.sqlite.SqliteFile;
 
 /**
  * The embedded log: one SQLite file, readable by its owner alone. Batches are cut into chunks of
- * about a thousand events, each compressed and with a checksum over its bytes and its place. Several
- * programs may have it open; each append and each commit is a short transaction, synced to disk.
+ * about a thousand events, each compressed and with a checksum over its bytes and its place.
+ * Several programs may have it open; each append and each commit is a short transaction, synced to
+ * disk.
  */
 public final class SqliteEventLog implements EventLog {
 

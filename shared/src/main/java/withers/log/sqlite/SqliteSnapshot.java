@@ -27,7 +27,10 @@ record SqliteSnapshot(SqliteFile file, List<Committed> imports) implements LogSn
 
   @Override
   public <E> void replay(
-      LogStream<E> stream, int partition, Predicate<ImportMarker> which, Handler<? super E> handler) {
+      LogStream<E> stream,
+      int partition,
+      Predicate<ImportMarker> which,
+      Handler<? super E> handler) {
     stream.requirePartition(partition);
     List<Committed> wanted = imports.stream().filter(one -> which.test(one.marker())).toList();
     file.trying(
@@ -51,8 +54,7 @@ record SqliteSnapshot(SqliteFile file, List<Committed> imports) implements LogSn
     private final Handler<? super E> handler;
     private Contents.Count seen = Contents.Count.NONE;
 
-    ImportReplay(
-        LogStream<E> stream, int partition, Committed one, Handler<? super E> handler) {
+    ImportReplay(LogStream<E> stream, int partition, Committed one, Handler<? super E> handler) {
       this.stream = stream;
       this.partition = partition;
       this.marker = one.marker();
