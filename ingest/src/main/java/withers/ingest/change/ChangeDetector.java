@@ -1,0 +1,171 @@
+package withers.ingest.change;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import withers.fact.ChipEvent;
+import withers.fact.Fact;
+import withers.fact.Locator;
+import withers.fact.Origin;
+import withers.fact.Slot;
+import withers.fact.Species;
+import withers.fact.Subject;
+import withers.fact.WithdrawalReason;
+import withers.id.RecordKey;
+import withers.log.LogSnapshot;
+
+/**
+ * Finds out what one export says that its source did not say before, and hands over the events that
+ * the log has to hold. Feed it every row, then {@link #conclude}. Not safe for several threads;
+ * good for one attempt to import.
+ */
+public final class ChangeDetector {
+
+  /** The place of statements that no row of the import at hand makes. */
+  private static final Locator NO_ROW = new Locator(0, 0);
+
+  private record Restated(RecordKey key, Version version, LocalDate exportDate) {}
+
+  private final SourceLog log;
+  private final Export export;
+  private final Consumer<ChipEvent> out;
+  private final History history;
+  private final Comparison comparison;
+  private final List<Restated> restated = new ArrayList<>();
+  private List<ChipEvent> row = List.of();
+
+  /**
+   * Rebuilds what the source has said so far.
+   *
+   * @param out takes each event to be written
+   */
+  public ChangeDetector(LogSnapshot snapshot, Export export, Consumer<ChipEvent> out) {
+    this.log = new SourceLog(snapshot, export.source());
+    this.export = export;
+    this.out = out;
+    this.history = HistoryReader.read(log, export.windowSlot());
+    this.comparison =
+        new Comparison(
+            history, export.date(), export.extent(), export.disappearance(), new Writer());
+  }
+
+  /**
+   * Takes a row.
+   *
+   * @param statements all that it says, at least one, at most one for each slot and subject; all of
+   *     this key, export date and place
+   * @return whether it says something new
+   */
+  public boolean row(RecordKey key, List<ChipEvent> statements) {
+    VersionBuilder version = new VersionBuilder(export.windowSlot());
+    for (ChipEvent statement : statements) {
+      version.add(statement);
+    }
+    row = statements;
+    return comparison.accept(key, version.build());
+  }
+
+  /**
+   * Takes a row whose key could be read and the rest could not: the record is listed, so that it
+   * does not disappear, and what it said before stands.
+   */
+  public void unreadable(RecordKey key, Locator locator) {
+    Origin origin = new Origin(export.source(), key, Slot.ANIMAL, export.date(), locator);
+    Fact nothing =
+        new Fact.Described(Species.UNSTATED, Optional.empty(), Optional.empty(), Optional.empty());
+    row(key, List.of(new ChipEvent(Version.UNREADABLE, origin, Optional.empty(), nothing)));
+  }
+
+  /**
+   * Notes what the export does not hold, and writes out what has to be said again. Call once, after
+   * the last row.
+   *
+   * @return how many records are no longer listed by this export
+   */
+  public long conclude() {
+    long missing = comparison.conclude();
+    restate();
+    history.snapshots().add(export.date(), export.extent());
+    return missing;
+  }
+
+  private void restate() {
+    if (restated.isEmpty()) {
+      return;
+    }
+    Set<Recall.Wanted> wanted = new HashSet<>();
+    restated.forEach(one -> wanted.add(new Recall.Wanted(one.key, one.version)));
+    Map<Recall.Wanted, List<ChipEvent>> found = Recall.read(log, wanted);
+    for (Restated one : restated) {
+      List<ChipEvent> statements = found.get(new Recall.Wanted(one.key, one.version));
+      if (statements == null) {
+        throw new IllegalStateException("Expected an earlier version on the log, but found none");
+      }
+      statements.forEach(statement -> out.accept(again(statement, one.exportDate)));
+    }
+  }
+
+  private static ChipEvent again(ChipEvent statement, LocalDate exportDate) {
+    Origin before = statement.origin();
+    Origin origin = new Origin(before.source(), before.key(), before.slot(), exportDate, NO_ROW);
+    return new ChipEvent(statement.subject(), origin, statement.date(), statement.fact());
+  }
+
+  /**
+   * What this source's full exports miss, after {@link #conclude}: for each of them, how many of
+   * the records that the full export before it listed.
+   */
+  public Disappearances disappearances() {
+    return Disappearances.of(history);
+  }
+
+  /** Full export dates whose disappearances are to be withheld until confirmed or overtaken. */
+  public NavigableSet<LocalDate> withheld(NavigableSet<LocalDate> confirmed) {
+    return disappearances().withheld(confirmed);
+  }
+
+  /** The newest full export date known before this import. */
+  public static Optional<LocalDate> newestFull(LogSnapshot snapshot, Export export) {
+    SourceLog log = new SourceLog(snapshot, export.source());
+    Snapshots snapshots = new Snapshots();
+    log.markers().forEach(marker -> snapshots.add(marker.exportDate(), marker.extent()));
+    return snapshots.full().isEmpty()
+        ? Optional.empty()
+        : Optional.of(LocalDate.ofEpochDay(snapshots.full().last()));
+  }
+
+  private final class Writer implements Announcements {
+
+    @Override
+    public void state(RecordKey key) {
+      row.forEach(out);
+    }
+
+    @Override
+    public void restate(RecordKey key, Version version, int day) {
+      restated.add(new Restated(key, version, LocalDate.ofEpochDay(day)));
+    }
+
+    @Override
+    public void withdraw(
+        RecordKey key, Subject subject, Slot slot, WithdrawalReason reason, int day) {
+      out.accept(derived(key, subject, slot, new Fact.Withdrawn(reason), day));
+    }
+
+    @Override
+    public void noLongerListed(RecordKey key, Subject subject, int day) {
+      out.accept(derived(key, subject, Slot.LISTING, new Fact.NoLongerListed(), day));
+    }
+
+    private ChipEvent derived(RecordKey key, Subject subject, Slot slot, Fact fact, int day) {
+      Origin origin = new Origin(export.source(), key, slot, LocalDate.ofEpochDay(day), NO_ROW);
+      return new ChipEvent(subject, origin, Optional.empty(), fact);
+    }
+  }
+}

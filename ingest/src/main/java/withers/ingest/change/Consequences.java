@@ -1,0 +1,58 @@
+package withers.ingest.change;
+
+import java.util.Map;
+import withers.chip.ChipNumber;
+import withers.chip.OneSlip;
+import withers.fact.Subject;
+import withers.fact.WithdrawalReason;
+import withers.id.RecordKey;
+
+/**
+ * What a version means for everything that the record said at earlier export dates and no longer
+ * says. It is decided against all of that, not against the version just before: which one is just
+ * before depends on the order of imports.
+ */
+record Consequences(Disappearance disappearance, Announcements announce) {
+
+  /**
+   * Announces the consequences.
+   *
+   * @param formers slots that were filled before, by subject
+   */
+  void of(RecordKey key, Version version, int day, Map<Subject, Integer> formers) {
+    if (!version.isUnreadable()) {
+      formers.forEach((subject, slots) -> of(key, version, day, subject, slots));
+    }
+  }
+
+  private void of(RecordKey key, Version version, int day, Subject former, int slots) {
+    if (version.speaksOf(former)) {
+      int emptied = slots & ~version.slotsFor(former) & Place.CORRECTING;
+      withdraw(key, former, emptied, WithdrawalReason.SLOT_EMPTIED, day);
+      return;
+    }
+    announce.noLongerListed(key, former, day);
+    if (version.isAbsent()) {
+      int cancelled = disappearance == Disappearance.CANCELLED ? slots : 0;
+      withdraw(key, former, cancelled, WithdrawalReason.CANCELLED, day);
+    } else if (isCorrected(former, version)) {
+      withdraw(key, former, slots, WithdrawalReason.NUMBER_CORRECTED, day);
+    }
+  }
+
+  private void withdraw(
+      RecordKey key, Subject former, int slots, WithdrawalReason reason, int day) {
+    Place.slots(slots).forEach(slot -> announce.withdraw(key, former, slot, reason, day));
+  }
+
+  private static boolean isCorrected(Subject former, Version version) {
+    return former instanceof Subject.Damaged
+        || former.chip().filter(number -> isOneSlipFrom(number, version)).isPresent();
+  }
+
+  private static boolean isOneSlipFrom(ChipNumber number, Version version) {
+    return version.places().stream()
+        .flatMap(place -> place.subject().chip().stream())
+        .anyMatch(now -> OneSlip.between(number, now));
+  }
+}

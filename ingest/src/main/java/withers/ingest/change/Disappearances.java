@@ -1,0 +1,78 @@
+package withers.ingest.change;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.NavigableSet;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * For each full export of a source but the first: how many records it misses that the full export
+ * before it listed. A pure function of the set of exports.
+ */
+public final class Disappearances {
+
+  /** More missing records than this, and more than this share, are not believed at once. */
+  private static final long TOLERATED_RECORDS = 10;
+
+  private static final long TOLERATED_PERCENT = 10;
+
+  /**
+   * What one full export misses.
+   *
+   * @param listed records that the full export before it listed
+   * @param missing how many of them it does not list
+   */
+  public record Gap(LocalDate exportDate, long listed, long missing) {
+
+    /** Whether so much is missing that the export itself is in doubt. */
+    public boolean isDoubtful() {
+      return missing > TOLERATED_RECORDS && missing * 100 > listed * TOLERATED_PERCENT;
+    }
+  }
+
+  private final List<Gap> gaps;
+
+  private Disappearances(List<Gap> gaps) {
+    this.gaps = List.copyOf(gaps);
+  }
+
+  static Disappearances of(History history) {
+    int[] days = history.snapshots().full().stream().mapToInt(day -> day).toArray();
+    long[] listed = new long[days.length];
+    long[] missing = new long[days.length];
+    for (Timeline timeline : history.timelines().values()) {
+      count(timeline, days, listed, missing);
+    }
+    List<Gap> gaps = new ArrayList<>();
+    for (int i = 1; i < days.length; i++) {
+      gaps.add(new Gap(LocalDate.ofEpochDay(days[i]), listed[i - 1], missing[i]));
+    }
+    return new Disappearances(gaps);
+  }
+
+  private static void count(Timeline timeline, int[] days, long[] listed, long[] missing) {
+    boolean wasListed = false;
+    for (int i = 0; i < days.length; i++) {
+      boolean isListed = !timeline.before(days[i] + 1).isEmpty();
+      listed[i] += isListed ? 1 : 0;
+      missing[i] += wasListed && !isListed ? 1 : 0;
+      wasListed = isListed;
+    }
+  }
+
+  /** What the full export of a date misses; empty for the first and when there is none. */
+  public Optional<Gap> at(LocalDate exportDate) {
+    return gaps.stream().filter(gap -> gap.exportDate().equals(exportDate)).findFirst();
+  }
+
+  /** The dates whose gaps are in doubt and not confirmed. */
+  public NavigableSet<LocalDate> withheld(NavigableSet<LocalDate> confirmed) {
+    NavigableSet<LocalDate> withheld = new TreeSet<>();
+    gaps.stream().filter(Gap::isDoubtful).map(Gap::exportDate).forEach(withheld::add);
+    withheld.removeAll(confirmed);
+    return Collections.unmodifiableNavigableSet(withheld);
+  }
+}

@@ -1,0 +1,121 @@
+package withers.ingest.change;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import withers.fact.Subject;
+
+/**
+ * What a source told about one record, by export date: the points that the log holds. Between two
+ * points the record stayed as it was.
+ */
+final class Timeline {
+
+  private static final Told[] NOTHING = {};
+
+  private Told[] told = NOTHING;
+  private boolean seen;
+
+  /** Notes a point; points of one day keep the order in which they came. */
+  void add(int day, Version version) {
+    int at = told.length;
+    while (at > 0 && told[at - 1].day() > day) {
+      at--;
+    }
+    Told[] more = Arrays.copyOf(told, told.length + 1);
+    System.arraycopy(told, at, more, at + 1, told.length - at);
+    more[at] = new Told(day, version);
+    told = more;
+  }
+
+  /** Whether this very version is told at this very day. */
+  boolean has(int day, Version version) {
+    return Arrays.stream(told).anyMatch(t -> t.day() == day && t.version().says(version));
+  }
+
+  /** Whether the log says something of this day by itself, presence or absence. */
+  boolean speaksAt(int day) {
+    for (Told one : told) {
+      if (one.day() == day) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The versions told at a day; without absence, which gives way to presence. */
+  List<Version> at(int day) {
+    return Arrays.stream(told)
+        .filter(t -> t.day() == day && !t.version().isAbsent())
+        .map(Told::version)
+        .toList();
+  }
+
+  /**
+   * How the record stood strictly before a day: empty when it was not listed, one version, or
+   * several when its last day told several.
+   */
+  List<Version> before(int day) {
+    for (int i = told.length - 1; i >= 0; i--) {
+      if (told[i].day() < day) {
+        return isAlone(i) ? alone(told[i].version()) : at(told[i].day());
+      }
+    }
+    return List.of();
+  }
+
+  private boolean isAlone(int i) {
+    return i == 0 || told[i - 1].day() != told[i].day();
+  }
+
+  private static List<Version> alone(Version version) {
+    return version.isAbsent() ? List.of() : List.of(version);
+  }
+
+  /** The days after this one at which the log says something by itself, in order. */
+  List<Integer> daysAfter(int day) {
+    return Arrays.stream(told).map(Told::day).filter(d -> d > day).distinct().toList();
+  }
+
+  /** Whether the log says nothing by itself after the first day, up to and with the second. */
+  boolean isSilentFromUntil(int after, int until) {
+    return Arrays.stream(told).noneMatch(t -> t.day() > after && t.day() <= until);
+  }
+
+  /** All that was filled at any earlier day, by subject. */
+  Map<Subject, Integer> formersBefore(int day) {
+    Map<Subject, Integer> formers = new LinkedHashMap<>();
+    for (Told one : told) {
+      if (one.day() < day) {
+        one.version().places().forEach(p -> formers.merge(p.subject(), p.slots(), (a, b) -> a | b));
+      }
+    }
+    return formers;
+  }
+
+  /** The record's own days, as stated before this export date. */
+  List<Integer> ownDaysBefore(int day) {
+    List<Integer> days = new ArrayList<>();
+    for (Told one : told) {
+      if (one.day() < day && one.version().day() != Version.NO_DAY) {
+        days.add(one.version().day());
+      }
+    }
+    return days;
+  }
+
+  boolean isEmpty() {
+    return told.length == 0;
+  }
+
+  /** Whether the import at hand has come across the record. */
+  boolean isSeen() {
+    return seen;
+  }
+
+  void markSeen() {
+    seen = true;
+  }
+}
