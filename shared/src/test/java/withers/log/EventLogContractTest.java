@@ -71,9 +71,7 @@ class EventLogContractTest {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "LOSES_THE_LAST_EVENT", "DUPLICATES_BATCHES", "ORDERS_BY_APPEND", "LIVE_SNAPSHOTS"
-  })
+  @CsvSource({"LOSES_THE_LAST_EVENT", "DUPLICATES_BATCHES", "ORDERS_BY_APPEND", "LIVE_SNAPSHOTS"})
   void random_scripts_notice_too(Fault wrong) {
     fault = wrong;
     String test = "a_random_script_leaves_what_a_simple_model_holds";

@@ -186,8 +186,7 @@ final class FaultyLog implements EventLog {
         LogStream<E> stream,
         int partition,
         Handler<? super E> handler) {
-      boolean here =
-          fault == Fault.MIXES_STREAMS || batch.stream().name().equals(stream.name());
+      boolean here = fault == Fault.MIXES_STREAMS || batch.stream().name().equals(stream.name());
       if (here && batch.partition() == partition) {
         batch.events().forEach(event -> handler.on((E) event, marker));
       }
