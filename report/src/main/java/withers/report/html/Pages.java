@@ -1,0 +1,44 @@
+package withers.report.html;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.Map;
+import withers.organisation.Directory;
+import withers.report.list.FollowUpList;
+import withers.report.overview.Overview;
+import withers.report.text.Texts;
+
+/**
+ * Makes pages from templates that the build has compiled and that escape whatever is put in. A page
+ * asks nothing of any server and runs no script. Safe for several threads.
+ */
+public final class Pages {
+
+  private static final TemplateEngine ENGINE =
+      TemplateEngine.createPrecompiled(
+          null, ContentType.Html, Pages.class.getClassLoader(), "withers.report.html.template");
+
+  private final Texts texts;
+
+  public Pages(Texts texts) {
+    this.texts = texts;
+  }
+
+  /** The page of one organisation's list. */
+  public String list(FollowUpList list) {
+    return render("list.jte", Map.of("list", list, "texts", texts));
+  }
+
+  /** The coordinator's page. */
+  public String overview(Overview overview, Directory directory) {
+    Names names = new Names(directory);
+    return render("overview.jte", Map.of("overview", overview, "names", names, "texts", texts));
+  }
+
+  private static String render(String template, Map<String, Object> parameters) {
+    StringOutput page = new StringOutput();
+    ENGINE.render(template, parameters, page);
+    return page.toString();
+  }
+}

@@ -1,0 +1,37 @@
+package withers.report.list;
+
+import java.util.List;
+import java.util.Optional;
+import withers.chip.ChipNumber;
+
+/**
+ * One animal to follow up, in words that are ready to be shown.
+ *
+ * @param reference short name to quote
+ * @param animal the animal's name and kind
+ * @param record the reader's own record key, if it has one
+ * @param wrong what is wrong, in a sentence or two
+ * @param calls whom to call, the first one first; possibly nobody
+ * @param steps what to do, in order
+ * @param evidence what it rests on, in order of day
+ * @param cautions what to take care of with this animal; those of its kind stand with the task
+ */
+public record FollowUp(
+    String reference,
+    Mark mark,
+    String animal,
+    List<ChipNumber> chips,
+    Optional<String> record,
+    String wrong,
+    List<Callee> calls,
+    List<String> steps,
+    List<String> evidence,
+    List<String> cautions) {
+  public FollowUp {
+    chips = List.copyOf(chips);
+    calls = List.copyOf(calls);
+    steps = List.copyOf(steps);
+    evidence = List.copyOf(evidence);
+    cautions = List.copyOf(cautions);
+  }
+}

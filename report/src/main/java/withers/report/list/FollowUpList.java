@@ -1,0 +1,37 @@
+package withers.report.list;
+
+import java.time.LocalDate;
+import java.util.List;
+import withers.organisation.Organisation;
+
+/**
+ * What one organisation is told after a run.
+ *
+ * @param organisation the reader
+ * @param run the run's id
+ * @param asOf the day that the run judged
+ * @param bands the bands that have follow-ups, the most urgent first
+ * @param settled how many of its follow-ups the data closed since the run before
+ * @param waiting how many stay open although this run could not judge them; they are not listed
+ */
+public record FollowUpList(
+    Organisation organisation,
+    String run,
+    LocalDate asOf,
+    List<BandSection> bands,
+    int settled,
+    int waiting) {
+  public FollowUpList {
+    bands = List.copyOf(bands);
+  }
+
+  /** How many follow-ups are listed. */
+  public int size() {
+    return bands.stream().mapToInt(BandSection::size).sum();
+  }
+
+  /** How many of them bear this mark. */
+  public int size(Mark mark) {
+    return bands.stream().mapToInt(band -> band.size(mark)).sum();
+  }
+}

@@ -1,0 +1,68 @@
+package withers.report.list;
+
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import withers.cases.CaseKey;
+import withers.contact.ContactVault;
+import withers.finding.Finding;
+import withers.finding.RunResult;
+import withers.id.OrganisationId;
+import withers.organisation.Directory;
+import withers.report.text.Texts;
+
+/** Makes the lists of a run. */
+public final class FollowUpLists {
+
+  private final RunResult run;
+  private final Directory directory;
+  private final ContactVault vault;
+  private final Texts texts;
+  private final Set<CaseKey> opened;
+  private final Set<CaseKey> found;
+
+  private FollowUpLists(RunResult run, Directory directory, ContactVault vault, Texts texts) {
+    this.run = run;
+    this.directory = directory;
+    this.vault = vault;
+    this.texts = texts;
+    this.opened = new HashSet<>(run.opened());
+    this.found = new HashSet<>(run.findings().stream().map(Finding::caseKey).toList());
+  }
+
+  /**
+   * The lists of all organisations that have something to follow up, or had: in the order of their
+   * ids.
+   */
+  public static List<FollowUpList> of(
+      RunResult run, Directory directory, ContactVault vault, Texts texts) {
+    return new FollowUpLists(run, directory, vault, texts).all();
+  }
+
+  private List<FollowUpList> all() {
+    SortedSet<OrganisationId> readers = new TreeSet<>();
+    run.findings().forEach(finding -> readers.add(finding.actor()));
+    run.closed().forEach(key -> readers.add(key.actor()));
+    run.stillOpen().forEach(key -> readers.add(key.actor()));
+    return readers.stream().map(this::one).toList();
+  }
+
+  private FollowUpList one(OrganisationId id) {
+    Reader reader = new Reader(id, directory, vault, texts);
+    List<Finding> own = run.findings().stream().filter(f -> f.actor().equals(id)).toList();
+    return new FollowUpList(
+        reader.self(),
+        run.id(),
+        run.asOf(),
+        new Sections(texts, reader, opened).of(own),
+        count(id, run.closed()),
+        count(id, run.stillOpen().stream().filter(key -> !found.contains(key)).toList()));
+  }
+
+  private static int count(OrganisationId id, Collection<CaseKey> keys) {
+    return (int) keys.stream().filter(key -> key.actor().equals(id)).count();
+  }
+}

@@ -1,0 +1,91 @@
+package withers.report.list;
+
+import java.util.List;
+import java.util.Locale;
+import withers.finding.Finding;
+import withers.organisation.Organisation;
+import withers.organisation.OrganisationKind;
+import withers.report.text.OneLine;
+import withers.report.text.Texts;
+
+/** How people, organisations and animals are named within a sentence. */
+final class Phrases {
+
+  private final Texts texts;
+
+  Phrases(Texts texts) {
+    this.texts = texts;
+  }
+
+  String who(Seen seen) {
+    if (seen instanceof Seen.Client client) {
+      return client(client);
+    }
+    if (seen instanceof Seen.Masked masked) {
+      return texts.say("who.masked." + heldAs(masked.holder().kind()), masked.holder().name());
+    }
+    if (seen instanceof Seen.Member member) {
+      return member(member);
+    }
+    return texts.say(nameless(seen));
+  }
+
+  private static String nameless(Seen seen) {
+    if (seen instanceof Seen.Removed) {
+      return "who.removed";
+    }
+    return seen instanceof Seen.Outside ? "who.outside" : "who.nobody";
+  }
+
+  private String client(Seen.Client client) {
+    String name = OneLine.of(client.contact().fullName());
+    return name.isEmpty() ? texts.say("who.client.unnamed") : name;
+  }
+
+  private String member(Seen.Member member) {
+    String name = member.organisation().name();
+    return member.self() ? texts.say("who.self", name) : name;
+  }
+
+  private static String heldAs(OrganisationKind kind) {
+    return switch (kind) {
+      case REGISTRY, CLINIC, SHELTER, SELLER -> kind.name().toLowerCase(Locale.ROOT);
+      case COORDINATOR, OTHER -> "other";
+    };
+  }
+
+  /** Several in one phrase, each once. */
+  String all(List<Seen> several) {
+    return texts.together(several.stream().map(this::who).distinct().toList());
+  }
+
+  String organisations(List<Organisation> several) {
+    return texts.together(several.stream().map(Organisation::name).distinct().toList());
+  }
+
+  /** The animal's name and kind, as a heading. */
+  String title(Finding finding) {
+    String species = species(finding);
+    return name(finding)
+        .map(name -> texts.say("animal.title.named", name, species))
+        .orElseGet(() -> texts.say("animal.title.unnamed", species));
+  }
+
+  /** The animal where a sentence begins. */
+  String opening(Finding finding) {
+    return name(finding).orElseGet(() -> texts.say("animal.start", species(finding)));
+  }
+
+  /** The animal within a sentence. */
+  String inside(Finding finding) {
+    return name(finding).orElseGet(() -> texts.say("animal.inside", species(finding)));
+  }
+
+  private static java.util.Optional<String> name(Finding finding) {
+    return finding.animalName().map(OneLine::of).filter(name -> !name.isEmpty());
+  }
+
+  private String species(Finding finding) {
+    return texts.say("species." + finding.species().name().toLowerCase(Locale.ROOT));
+  }
+}

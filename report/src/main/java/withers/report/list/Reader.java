@@ -1,0 +1,84 @@
+package withers.report.list;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import withers.contact.Contact;
+import withers.contact.ContactRef;
+import withers.contact.ContactVault;
+import withers.finding.Who;
+import withers.id.OrganisationId;
+import withers.organisation.Directory;
+import withers.organisation.Organisation;
+import withers.organisation.OrganisationKind;
+import withers.report.text.Texts;
+
+/**
+ * The organisation that a list is for, and what it may see. The only place that opens the vault for
+ * a list: details go to the organisation whose own source stated them, and to nobody else.
+ */
+final class Reader {
+
+  private final OrganisationId id;
+  private final Directory directory;
+  private final ContactVault vault;
+  private final Texts texts;
+
+  Reader(OrganisationId id, Directory directory, ContactVault vault, Texts texts) {
+    this.id = id;
+    this.directory = directory;
+    this.vault = vault;
+    this.texts = texts;
+  }
+
+  boolean is(OrganisationId organisation) {
+    return id.equals(organisation);
+  }
+
+  Organisation self() {
+    return organisation(id);
+  }
+
+  /** The organisation of that id; one that left the directory keeps its id as its name. */
+  Organisation organisation(OrganisationId wanted) {
+    return directory.find(wanted).orElseGet(() -> departed(wanted));
+  }
+
+  private Organisation departed(OrganisationId wanted) {
+    String name = texts.say("organisation.unknown", wanted.value());
+    return new Organisation(
+        wanted,
+        name,
+        OrganisationKind.OTHER,
+        List.of(),
+        Contact.NOBODY,
+        Optional.empty(),
+        List.of(),
+        Set.of(),
+        List.of());
+  }
+
+  /** Somebody as this reader may see them. */
+  Seen see(Who who) {
+    if (who instanceof Who.Person person) {
+      return see(person);
+    }
+    if (who instanceof Who.Organisation member) {
+      return new Seen.Member(organisation(member.id()), is(member.id()));
+    }
+    return who instanceof Who.Outside ? new Seen.Outside() : new Seen.Nobody();
+  }
+
+  private Seen see(Who.Person person) {
+    if (vault.isForgotten(person.reference())) {
+      return new Seen.Removed();
+    }
+    return is(person.suppliedBy())
+        ? new Seen.Client(ownClient(person.reference()))
+        : new Seen.Masked(organisation(person.suppliedBy()));
+  }
+
+  private Contact ownClient(ContactRef reference) {
+    return vault.find(reference).orElse(Contact.NOBODY);
+  }
+}

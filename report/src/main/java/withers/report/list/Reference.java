@@ -1,0 +1,44 @@
+package withers.report.list;
+
+import java.math.BigInteger;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import withers.cases.CaseKey;
+
+/**
+ * A short name of a follow-up, to quote on the phone: the same in every run, and nothing can be
+ * read from it. Eight characters of SHA-256 over the case key, in an alphabet without 0, 1, I and
+ * O. Two follow-ups may share one; the case key is their identity, not this.
+ */
+final class Reference {
+
+  private static final String ALPHABET = "23456789ABCDEFGHJKLMNPQRSTUVWXYZ";
+  private static final int LENGTH = 8;
+  private static final int BITS = 5;
+
+  private Reference() {}
+
+  static String of(CaseKey key) {
+    String text =
+        String.join("\n", key.rule(), key.anchor().display(), key.actor().value(), key.recordKey());
+    BigInteger digest = new BigInteger(1, sha256(text));
+    StringBuilder reference = new StringBuilder(LENGTH + 1);
+    for (int i = 0; i < LENGTH; i++) {
+      reference.append(i == LENGTH / 2 ? "-" : "").append(letter(digest, i));
+    }
+    return reference.toString();
+  }
+
+  private static char letter(BigInteger digest, int index) {
+    return ALPHABET.charAt(digest.shiftRight(index * BITS).intValue() & ALPHABET.length() - 1);
+  }
+
+  private static byte[] sha256(String text) {
+    try {
+      return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("This Java has no SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,112 @@
+package withers.report.list;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import withers.cases.CaseKey;
+import withers.finding.Band;
+import withers.finding.Finding;
+import withers.finding.Finding.Certainty;
+import withers.finding.FindingKind;
+import withers.report.text.OneLine;
+import withers.report.text.Texts;
+
+/** Puts one reader's findings into words, by band and by what has to be done. */
+final class Sections {
+
+  private final Texts texts;
+  private final Reader reader;
+  private final Set<CaseKey> opened;
+  private final Phrases phrases;
+  private final Calls calls;
+  private final Steps steps;
+  private final Grounds grounds;
+
+  Sections(Texts texts, Reader reader, Set<CaseKey> opened) {
+    this.texts = texts;
+    this.reader = reader;
+    this.opened = opened;
+    this.phrases = new Phrases(texts);
+    this.calls = new Calls(texts, phrases);
+    this.steps = new Steps(texts, phrases);
+    this.grounds = new Grounds(texts, phrases);
+  }
+
+  List<BandSection> of(List<Finding> findings) {
+    Map<Band, List<Finding>> byBand =
+        grouped(Band.class, findings, finding -> finding.priority().band());
+    return byBand.entrySet().stream()
+        .map(entry -> new BandSection(entry.getKey(), tasks(entry.getValue())))
+        .toList();
+  }
+
+  private List<Task> tasks(List<Finding> findings) {
+    return grouped(FindingKind.class, findings, Finding::kind).entrySet().stream()
+        .map(entry -> task(entry.getKey(), entry.getValue()))
+        .toList();
+  }
+
+  private Task task(FindingKind kind, List<Finding> findings) {
+    String caution = texts.say("caution." + kind.word());
+    return new Task(kind, caution, findings.stream().map(this::followUp).toList());
+  }
+
+  private static <K extends Enum<K>> Map<K, List<Finding>> grouped(
+      Class<K> keys, List<Finding> findings, Function<Finding, K> key) {
+    Map<K, List<Finding>> groups = new EnumMap<>(keys);
+    findings.forEach(f -> groups.computeIfAbsent(key.apply(f), none -> new ArrayList<>()).add(f));
+    return groups;
+  }
+
+  private FollowUp followUp(Finding finding) {
+    Situation situation = Situation.of(finding, reader);
+    CaseKey key = finding.caseKey();
+    return new FollowUp(
+        Reference.of(key),
+        opened.contains(key) ? Mark.NEW : Mark.OPEN,
+        phrases.title(finding),
+        finding.chips(),
+        finding.actorRecord().map(record -> OneLine.of(record.value())),
+        wrong(situation),
+        calls.about(situation),
+        steps.about(situation),
+        grounds.of(situation),
+        cautions(situation));
+  }
+
+  private String wrong(Situation situation) {
+    Finding finding = situation.finding();
+    String keeper = phrases.who(situation.custodian());
+    String registered = phrases.all(situation.registered());
+    return switch (finding.kind()) {
+      case FOUND_WAITING -> wrong(finding, "");
+      case CHIPS_DIVERGE -> wrong(finding, "", steps.numbers(finding.chips()));
+      case CONTACT_BEHIND ->
+          wrong(finding, situation.registeredToReader() ? ".self" : "", keeper, registered);
+      case RECORDS_BEHIND -> wrong(finding, "", keeper, registered);
+      case UNREGISTERED -> wrong(finding, "", keeper, steps.numbers(finding.chips()));
+      case DETAILS_DIFFER -> wrong(finding, "", finding.fields().size(), steps.fields(finding));
+    };
+  }
+
+  private String wrong(Finding finding, String variant, Object... more) {
+    List<Object> arguments = new ArrayList<>(List.of(phrases.opening(finding)));
+    arguments.addAll(Arrays.asList(more));
+    return texts.say("wrong." + finding.kind().word() + variant, arguments.toArray());
+  }
+
+  private List<String> cautions(Situation situation) {
+    List<String> cautions = new ArrayList<>();
+    if (situation.finding().certainty() == Certainty.INFERRED) {
+      cautions.add(texts.say("caution.inferred"));
+    }
+    if (situation.anyRemoved()) {
+      cautions.add(texts.say("caution.removed"));
+    }
+    return cautions;
+  }
+}

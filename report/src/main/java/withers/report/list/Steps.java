@@ -1,0 +1,146 @@
+package withers.report.list;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import withers.chip.ChipNumber;
+import withers.finding.Finding;
+import withers.finding.FindingKind;
+import withers.organisation.Organisation;
+import withers.report.text.Texts;
+
+/** What to do about a finding, step by step. */
+final class Steps {
+
+  private final Texts texts;
+  private final Phrases phrases;
+
+  Steps(Texts texts, Phrases phrases) {
+    this.texts = texts;
+    this.phrases = phrases;
+  }
+
+  List<String> about(Situation situation) {
+    return switch (situation.finding().kind()) {
+      case FOUND_WAITING -> found(situation);
+      case RECORDS_BEHIND ->
+          List.of(
+              step(situation, "look"),
+              reach(situation),
+              step(situation, "ask"),
+              step(situation, "put"));
+      case CHIPS_DIVERGE ->
+          List.of(
+              reach(situation),
+              step(situation, "scan"),
+              step(situation, "same"),
+              step(situation, "no"));
+      case CONTACT_BEHIND -> askThen(situation, contactChange(situation));
+      case UNREGISTERED, DETAILS_DIFFER -> askThen(situation, "yes");
+    };
+  }
+
+  private List<String> askThen(Situation situation, String change) {
+    return List.of(
+        reach(situation), step(situation, "ask"), step(situation, change), step(situation, "no"));
+  }
+
+  /** Whoever is registered can hand the registration over; that is shorter than the other way. */
+  private static String contactChange(Situation situation) {
+    return situation.registeredToReader() ? "self" : "yes";
+  }
+
+  private List<String> found(Situation situation) {
+    List<String> steps = new ArrayList<>();
+    for (Finding.Registration one : situation.finding().registered()) {
+      String registry = situation.reader().organisation(one.registry()).name();
+      steps.add(texts.say("step.found-waiting.registry", "", Numbers.spoken(one.chip()), registry));
+    }
+    askLast(situation).ifPresent(steps::add);
+    steps.add(step(situation, "scan"));
+    steps.add(step(situation, "note"));
+    return steps;
+  }
+
+  private Optional<String> askLast(Situation situation) {
+    String animal = phrases.inside(situation.finding());
+    Seen last = situation.custodian();
+    if (last instanceof Seen.Client client) {
+      return said("step.found-waiting.client", phrases.who(client), animal);
+    }
+    if (last instanceof Seen.Masked masked) {
+      return said("step.found-waiting.holder", masked.holder().name(), animal);
+    }
+    if (last instanceof Seen.Member member && !member.self()) {
+      return said("step.found-waiting.organisation", member.organisation().name(), animal);
+    }
+    return last instanceof Seen.Removed ? said("reach.removed") : Optional.empty();
+  }
+
+  private Optional<String> said(String key, Object... arguments) {
+    return Optional.of(texts.say(key, arguments));
+  }
+
+  /** The step that gets hold of whoever has the animal. */
+  private String reach(Situation situation) {
+    String animal = phrases.inside(situation.finding());
+    Seen custodian = situation.custodian();
+    if (custodian instanceof Seen.Client client) {
+      String how = Calls.canBeCalled(client) ? "reach.client" : "reach.client.quiet";
+      return texts.say(how, phrases.who(client));
+    }
+    if (custodian instanceof Seen.Masked masked) {
+      return texts.say("reach.holder", masked.holder().name(), animal);
+    }
+    if (custodian instanceof Seen.Member member) {
+      return member.self()
+          ? texts.say("reach.self", animal)
+          : texts.say("reach.organisation", member.organisation().name(), animal);
+    }
+    return texts.say(reachNameless(custodian), animal);
+  }
+
+  private static String reachNameless(Seen custodian) {
+    if (custodian instanceof Seen.Removed) {
+      return "reach.removed";
+    }
+    return custodian instanceof Seen.Outside ? "reach.outside" : "reach.nobody";
+  }
+
+  private String step(Situation situation, String name) {
+    FindingKind kind = situation.finding().kind();
+    return texts.say(
+        "step." + kind.word() + "." + name,
+        phrases.inside(situation.finding()),
+        numbers(situation.numbers()),
+        phrases.organisations(situation.registries()),
+        particulars(situation));
+  }
+
+  /** What a step of this kind spells out: fields that differ, or which number is where. */
+  private String particulars(Situation situation) {
+    Finding finding = situation.finding();
+    return finding.kind() == FindingKind.DETAILS_DIFFER
+        ? fields(finding)
+        : texts.together(finding.registered().stream().map(one -> place(situation, one)).toList());
+  }
+
+  private String place(Situation situation, Finding.Registration one) {
+    Organisation registry = situation.reader().organisation(one.registry());
+    return texts.say("step.place", Numbers.spoken(one.chip()), registry.name());
+  }
+
+  String fields(Finding finding) {
+    return finding.fields().isEmpty()
+        ? texts.say("field.any")
+        : texts.together(finding.fields().stream().map(this::field).distinct().toList());
+  }
+
+  private String field(String name) {
+    return texts.has("field." + name) ? texts.say("field." + name) : name;
+  }
+
+  String numbers(List<ChipNumber> numbers) {
+    return texts.together(numbers.stream().map(Numbers::spoken).toList());
+  }
+}

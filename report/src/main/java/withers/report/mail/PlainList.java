@@ -1,0 +1,116 @@
+package withers.report.mail;
+
+import java.util.List;
+import java.util.stream.Stream;
+import withers.chip.ChipNumber;
+import withers.report.list.BandSection;
+import withers.report.list.Callee;
+import withers.report.list.Cautions;
+import withers.report.list.FollowUp;
+import withers.report.list.FollowUpList;
+import withers.report.list.Mark;
+import withers.report.list.Task;
+import withers.report.text.Texts;
+
+/** A list as plain text, for readers and mail programs that show nothing else. */
+final class PlainList {
+  private final Texts texts;
+  private final StringBuilder text = new StringBuilder();
+
+  private PlainList(Texts texts) {
+    this.texts = texts;
+  }
+
+  static String of(FollowUpList list, Texts texts) {
+    PlainList plain = new PlainList(texts);
+    plain.head(list);
+    list.bands().forEach(plain::band);
+    plain.line("-- ").line(texts.say("list.footer", list.run()));
+    return plain.text.toString();
+  }
+
+  private void head(FollowUpList list) {
+    String name = list.organisation().name();
+    line(texts.say("list.title", name));
+    line(texts.say("list.as-of", texts.date(list.asOf()))).line("");
+    line(texts.say("list.total", list.size()) + ". " + changes(list));
+    if (list.waiting() > 0) {
+      line(texts.say("list.waiting", list.waiting()));
+    }
+    line("").line(texts.say("list.confidential", name)).line("");
+    Cautions.general(texts).forEach(caution -> line("* " + caution));
+    line(texts.say("mail.answer")).line("");
+  }
+
+  private String changes(FollowUpList list) {
+    return texts.say("list.changes", list.size(Mark.NEW), list.size(Mark.OPEN), list.settled());
+  }
+
+  private void band(BandSection section) {
+    String word = section.band().word();
+    String heading = texts.say("band." + word);
+    line(heading).line("=".repeat(heading.length())).line(texts.say("band." + word + ".about"));
+    line("");
+    section.tasks().forEach(this::task);
+  }
+
+  private void task(Task task) {
+    String heading = texts.say("task." + task.kind().word());
+    line(heading).line("-".repeat(heading.length()));
+    line(texts.say("meaning." + task.kind().word()));
+    line(texts.say("list.attention") + ": " + task.caution()).line("");
+    task.followUps().forEach(this::followUp);
+  }
+
+  private void followUp(FollowUp one) {
+    line(one.animal() + " (" + texts.say("mark." + one.mark().word()) + ")");
+    fact(texts.say("list.chip", one.chips().size()), numbers(one));
+    one.record().ifPresent(record -> fact(texts.say("list.record"), record));
+    fact(texts.say("list.reference"), one.reference());
+    line(one.wrong());
+    one.cautions().forEach(caution -> line("! " + caution));
+    line(texts.say("list.call") + ":");
+    callees(one).forEach(callee -> line("- " + callee));
+    line(texts.say("list.do") + ":");
+    for (int i = 0; i < one.steps().size(); i++) {
+      line("%d. %s".formatted(i + 1, one.steps().get(i)));
+    }
+    evidence(one.evidence());
+    line("");
+  }
+
+  private void evidence(List<String> sentences) {
+    if (!sentences.isEmpty()) {
+      line(texts.say("list.evidence") + ":");
+      sentences.forEach(sentence -> line("- " + sentence));
+    }
+  }
+
+  private static String numbers(FollowUp one) {
+    return String.join(", ", one.chips().stream().map(ChipNumber::display).toList());
+  }
+
+  private List<String> callees(FollowUp one) {
+    return one.calls().isEmpty()
+        ? List.of(texts.say("call.nobody"))
+        : one.calls().stream().map(this::callee).toList();
+  }
+
+  private String callee(Callee callee) {
+    List<String> phones =
+        callee.phones().isEmpty() ? List.of(texts.say("call.no-phone")) : callee.phones();
+    Stream<String> details =
+        Stream.of(phones, callee.emails(), List.of(callee.address())).flatMap(List::stream);
+    String reach = String.join(", ", details.filter(detail -> !detail.isEmpty()).toList());
+    return "%s (%s): %s".formatted(callee.name(), callee.why(), reach);
+  }
+
+  private void fact(String label, String value) {
+    line(label + ": " + value);
+  }
+
+  private PlainList line(String content) {
+    text.append(content).append('\n');
+    return this;
+  }
+}

@@ -1,0 +1,110 @@
+package withers.report.overview;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import withers.finding.Band;
+import withers.finding.FindingKind;
+import withers.finding.NotJudged;
+import withers.id.OrganisationId;
+import withers.id.SourceId;
+
+/**
+ * A run in figures. Names organisations, never a person, a number or a record.
+ *
+ * @param animals how many animals the records tell of
+ * @param counts follow-ups by kind, band and organisation, none of them zero, in that order
+ * @param notJudged animals that could not be judged, by registry and reason
+ * @param sources what was imported, in the order of the sources' ids
+ */
+public record Overview(
+    String network,
+    String run,
+    LocalDate asOf,
+    Optional<LocalDate> knownBy,
+    long animals,
+    List<Count> counts,
+    Changes changes,
+    List<Unjudged> notJudged,
+    List<SourceStatus> sources) {
+  public Overview {
+    counts = List.copyOf(counts);
+    notJudged = List.copyOf(notJudged);
+    sources = List.copyOf(sources);
+  }
+
+  /** Follow-ups of one kind and band that one organisation can act on. */
+  public record Count(FindingKind kind, Band band, OrganisationId organisation, long followUps) {}
+
+  /** What became of follow-ups since the run before. */
+  public record Changes(long opened, long stillOpen, long closed) {}
+
+  /** How many animals could not be judged for want of one registry's records. */
+  public record Unjudged(OrganisationId registry, NotJudged.Reason reason, long animals) {}
+
+  /**
+   * What a source has sent.
+   *
+   * @param newestExport the newest day that one of its exports speaks for
+   * @param imports how many were imported
+   * @param withheld exports whose disappearances are not taken at their word
+   */
+  public record SourceStatus(
+      SourceId source,
+      OrganisationId organisation,
+      LocalDate newestExport,
+      long imports,
+      List<Withheld> withheld) {
+    public SourceStatus {
+      withheld = List.copyOf(withheld);
+    }
+  }
+
+  /** Records that an export no longer lists, held back until it is confirmed or overtaken. */
+  public record Withheld(LocalDate export, long records) {}
+
+  /** How many follow-ups there are. */
+  public long followUps() {
+    return sum(count -> true);
+  }
+
+  /** How many of one kind. */
+  public long followUps(FindingKind kind) {
+    return sum(count -> count.kind() == kind);
+  }
+
+  /** How many of one band. */
+  public long followUps(Band band) {
+    return sum(count -> count.band() == band);
+  }
+
+  /** How many of one kind and band. */
+  public long followUps(FindingKind kind, Band band) {
+    return sum(count -> count.kind() == kind && count.band() == band);
+  }
+
+  /** How many one organisation can act on. */
+  public long followUps(OrganisationId organisation) {
+    return sum(count -> count.organisation().equals(organisation));
+  }
+
+  /** How many one organisation can act on in one band. */
+  public long followUps(OrganisationId organisation, Band band) {
+    return sum(count -> count.organisation().equals(organisation) && count.band() == band);
+  }
+
+  private long sum(Predicate<Count> wanted) {
+    return counts.stream().filter(wanted).mapToLong(Count::followUps).sum();
+  }
+
+  /** Whether any source has disappearances withheld. */
+  public boolean anyWithheld() {
+    return sources.stream().anyMatch(source -> !source.withheld().isEmpty());
+  }
+
+  /** The organisations that can act on something, in the order of their ids. */
+  public List<OrganisationId> organisations() {
+    return counts.stream().map(Count::organisation).distinct().sorted().toList();
+  }
+}

@@ -1,0 +1,95 @@
+package withers.report.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import withers.chip.ChipNumber;
+import withers.report.list.BandSection;
+import withers.report.list.Callee;
+import withers.report.list.Cautions;
+import withers.report.list.FollowUp;
+import withers.report.list.FollowUpList;
+import withers.report.list.Task;
+import withers.report.text.Texts;
+
+/**
+ * A list as a table: a row for each follow-up, a cell for each {@link Column}. Several things in
+ * one cell stand on lines of their own. Every cell is {@linkplain HarmlessText harmless}.
+ */
+public final class ListTable {
+  private final Texts texts;
+  private final List<List<String>> rows = new ArrayList<>();
+
+  private ListTable(Texts texts) {
+    this.texts = texts;
+  }
+
+  /** The headings, one for each column. */
+  public static List<String> headings(Texts texts) {
+    return Stream.of(Column.values()).map(column -> column.heading(texts)).toList();
+  }
+
+  /** The rows in the list's order. */
+  public static List<List<String>> rows(FollowUpList list, Texts texts) {
+    ListTable table = new ListTable(texts);
+    list.bands().forEach(table::add);
+    return List.copyOf(table.rows);
+  }
+
+  private void add(BandSection section) {
+    String when = texts.say("band." + section.band().word());
+    section.tasks().forEach(task -> task.followUps().forEach(one -> add(when, task, one)));
+  }
+
+  private void add(String when, Task task, FollowUp followUp) {
+    Stream<String> cells =
+        Stream.of(Column.values()).map(column -> cell(column, when, task, followUp));
+    rows.add(cells.map(HarmlessText::of).toList());
+  }
+
+  private String cell(Column column, String when, Task task, FollowUp followUp) {
+    return switch (column) {
+      case REFERENCE -> followUp.reference();
+      case WHEN -> when;
+      case MARK -> texts.say("mark." + followUp.mark().word());
+      case ANIMAL -> followUp.animal();
+      case CHIPS -> lines(followUp.chips().stream().map(ChipNumber::display));
+      case RECORD -> followUp.record().orElse("");
+      case TASK -> texts.say("task." + task.kind().word());
+      case WRONG -> followUp.wrong();
+      case CALL -> lines(followUp.calls().stream().map(this::named));
+      case PHONE -> first(followUp, Callee::phones);
+      case EMAIL -> first(followUp, Callee::emails);
+      case ADDRESS -> first(followUp, callee -> List.of(callee.address()));
+      case DO -> numbered(followUp.steps());
+      case EVIDENCE -> lines(followUp.evidence().stream());
+      case CAUTIONS -> lines(cautions(task, followUp));
+    };
+  }
+
+  private String named(Callee callee) {
+    return callee.name() + " (" + callee.why() + ")";
+  }
+
+  /** Details of the one to call first: the others' would stand beside the wrong name. */
+  private static String first(FollowUp followUp, Function<Callee, List<String>> details) {
+    return lines(
+        followUp.calls().stream().limit(1).flatMap(callee -> details.apply(callee).stream()));
+  }
+
+  private static String numbered(List<String> steps) {
+    return lines(
+        IntStream.range(0, steps.size()).mapToObj(i -> "%d. %s".formatted(i + 1, steps.get(i))));
+  }
+
+  private Stream<String> cautions(Task task, FollowUp followUp) {
+    Stream<String> special = Stream.concat(followUp.cautions().stream(), Stream.of(task.caution()));
+    return Stream.concat(special, Cautions.general(texts).stream());
+  }
+
+  private static String lines(Stream<String> texts) {
+    return String.join("\n", texts.filter(text -> !text.isEmpty()).toList());
+  }
+}

@@ -1,0 +1,87 @@
+package withers.report.text;
+
+import java.text.MessageFormat;
+import java.text.NumberFormat;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.Set;
+
+/**
+ * The texts of lists, overview and mail. All of them stand in one bundle, {@code
+ * withers/report/text/texts.properties}, so that a translation is one more file beside it. Safe for
+ * several threads.
+ */
+public final class Texts {
+
+  private static final String BUNDLE = "withers.report.text.texts";
+
+  private final Locale locale;
+  private final ResourceBundle bundle;
+
+  private Texts(Locale locale) {
+    this.locale = locale;
+    this.bundle =
+        ResourceBundle.getBundle(
+            BUNDLE,
+            locale,
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+  }
+
+  /**
+   * The texts for a locale: in its language when there is a translation, else in English; dates and
+   * numbers always as the locale writes them.
+   */
+  public static Texts in(Locale locale) {
+    return new Texts(locale);
+  }
+
+  /**
+   * A text with its arguments in place (see {@link MessageFormat}). Arguments are put in as they
+   * are: a brace in a name stays a brace.
+   *
+   * @throws java.util.MissingResourceException if the bundle has no such text
+   */
+  public String say(String key, Object... arguments) {
+    return new MessageFormat(bundle.getString(key), locale).format(arguments);
+  }
+
+  /** Whether the bundle has a text of that name. */
+  public boolean has(String key) {
+    return bundle.containsKey(key);
+  }
+
+  /** The names of all texts. */
+  public Set<String> keys() {
+    return bundle.keySet();
+  }
+
+  /** A day in the locale's long form, such as "1 March 2026". */
+  public String date(LocalDate day) {
+    return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale).format(day);
+  }
+
+  /** A number of things, grouped as the locale groups digits. */
+  public String count(long number) {
+    return NumberFormat.getIntegerInstance(locale).format(number);
+  }
+
+  /** Several things in one phrase, such as "a, b and c"; empty for none. */
+  public String together(List<String> things) {
+    int last = things.size() - 1;
+    if (last < 1) {
+      return String.join("", things);
+    }
+    String comma = say("together.comma");
+    return say("together.last", String.join(comma, things.subList(0, last)), things.get(last));
+  }
+
+  /** The language that the texts are in, as a BCP 47 tag. */
+  public String language() {
+    Locale translated = bundle.getLocale();
+    return translated.equals(Locale.ROOT) ? "en" : translated.toLanguageTag();
+  }
+}

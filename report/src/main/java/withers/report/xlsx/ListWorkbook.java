@@ -1,0 +1,105 @@
+package withers.report.xlsx;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+import withers.report.list.Cautions;
+import withers.report.list.FollowUpList;
+import withers.report.table.Column;
+import withers.report.table.HarmlessText;
+import withers.report.table.ListTable;
+import withers.report.text.Texts;
+
+/**
+ * A list as a workbook: a sheet with a row for each follow-up, and one with what to keep in mind.
+ * Every cell is text, chip numbers above all: as numbers they would lose digits.
+ */
+public final class ListWorkbook {
+
+  private static final String APPLICATION = "Withers";
+
+  /**
+   * The format asks for digits, a dot, digits; the program's own version has nothing to say here.
+   */
+  private static final String APPLICATION_VERSION = "1.0";
+
+  private static final double NOTES_WIDTH = 100;
+  private static final String HEADER_FILL = "E9F1F0";
+
+  private final Texts texts;
+
+  public ListWorkbook(Texts texts) {
+    this.texts = texts;
+  }
+
+  /** The workbook's bytes. */
+  public byte[] of(FollowUpList list) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (Workbook workbook = new Workbook(bytes, APPLICATION, APPLICATION_VERSION)) {
+      followUps(workbook.newWorksheet(texts.say("sheet.list")), list);
+      notes(workbook.newWorksheet(texts.say("sheet.notes")), list);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+
+  private void followUps(Worksheet sheet, FollowUpList list) {
+    List<List<String>> rows = ListTable.rows(list, texts);
+    header(sheet);
+    for (int row = 0; row < rows.size(); row++) {
+      row(sheet, row + 1, rows.get(row));
+    }
+    sheet.setAutoFilter(0, 0, rows.size(), Column.values().length - 1);
+    sheet.freezePane(0, 1);
+    sheet.repeatRows(0);
+    sheet.pageOrientation("landscape");
+    sheet.fitToWidth((short) 1);
+    sheet.fitToHeight((short) 0);
+  }
+
+  private void header(Worksheet sheet) {
+    for (Column column : Column.values()) {
+      int at = column.ordinal();
+      sheet.width(at, column.width());
+      sheet.value(0, at, column.heading(texts));
+      sheet.style(0, at).bold().fillColor(HEADER_FILL).wrapText(true).set();
+    }
+  }
+
+  private static void row(Worksheet sheet, int row, List<String> cells) {
+    for (int column = 0; column < cells.size(); column++) {
+      text(sheet, row, column, cells.get(column));
+    }
+  }
+
+  /** A cell of text: "@" is the format that keeps what is typed into it as it is. */
+  private static void text(Worksheet sheet, int row, int column, String text) {
+    sheet.value(row, column, text);
+    sheet.style(row, column).format("@").wrapText(true).verticalAlignment("top").set();
+  }
+
+  private void notes(Worksheet sheet, FollowUpList list) {
+    sheet.width(0, NOTES_WIDTH);
+    List<String> notes = notes(list);
+    for (int row = 0; row < notes.size(); row++) {
+      text(sheet, row, 0, HarmlessText.of(notes.get(row)));
+    }
+    sheet.style(0, 0).bold().set();
+  }
+
+  private List<String> notes(FollowUpList list) {
+    String name = list.organisation().name();
+    List<String> notes =
+        new java.util.ArrayList<>(
+            List.of(
+                texts.say("list.page", name, texts.date(list.asOf())),
+                texts.say("list.confidential", name)));
+    notes.addAll(Cautions.general(texts));
+    notes.add(texts.say("list.footer", list.run()));
+    return notes;
+  }
+}

@@ -1,0 +1,112 @@
+package withers.report;
+
+import static withers.report.Coast.BEACON;
+import static withers.report.Coast.CLINIC;
+import static withers.report.Coast.SHELTER;
+import static withers.report.Coast.TIDELINE;
+
+import java.util.List;
+import java.util.Optional;
+import withers.cases.CaseKey;
+import withers.contact.Contact;
+import withers.finding.Band;
+import withers.finding.Evidence.Part;
+import withers.finding.FindingKind;
+import withers.finding.RunResult;
+import withers.finding.Who;
+import withers.report.list.FollowUpList;
+import withers.report.list.FollowUpLists;
+import withers.report.text.Texts;
+
+/** One run with a finding of each kind, for tests of what is made from it. */
+public final class Samples {
+  public final Coast coast = new Coast();
+
+  public static final Contact MARA =
+      new Contact(
+          "Mara Linden",
+          "",
+          "",
+          List.of("+1 212 555 0151", "(212) 555-0152"),
+          List.of("mara.linden@example.org"),
+          List.of("3 Quay Steps"),
+          "10001",
+          "Saltmouth",
+          "",
+          "");
+
+  /** The run of all kinds: most findings are the clinic's, one is the shelter's. */
+  public RunResult run() {
+    Who mara = coast.person(CLINIC, MARA);
+    Who jonas = coast.person(TIDELINE, Coast.contact("Jonas Abel", "+1 212 555 0161"));
+    Who adopter = coast.person(SHELTER, Coast.contact("Ida Thorne", "+1 212 555 0171"));
+    RunResult run =
+        Coast.run(
+            FindingStory.of(FindingKind.FOUND_WAITING, CLINIC, 1001)
+                .named("Biscuit")
+                .band(Band.TODAY)
+                .with(adopter)
+                .registered(TIDELINE, jonas)
+                .because(Part.WENT_TO, "2025-06-01", SHELTER, "A-204", adopter)
+                .because(Part.REGISTERED_TO, "2025-06-20", TIDELINE, "T-9", jonas)
+                .because(Part.FOUND, "2026-02-27", CLINIC, "P-17", new Who.Organisation(CLINIC)),
+            FindingStory.of(FindingKind.CHIPS_DIVERGE, CLINIC, 1002)
+                .alsoCarrying(1102)
+                .record("P-18")
+                .with(mara)
+                .registered(0, TIDELINE, jonas)
+                .registered(1, BEACON, new Who.Organisation(SHELTER)),
+            FindingStory.of(FindingKind.CONTACT_BEHIND, CLINIC, 1003)
+                .named("Nuk")
+                .record("P-19")
+                .with(mara)
+                .inferred()
+                .registered(TIDELINE, jonas)
+                .because(Part.SEEN_WITH, "2025-10-02", CLINIC, "P-19", mara)
+                .because(Part.REGISTERED_TO, "2022-05-01", TIDELINE, "T-10", jonas),
+            FindingStory.of(FindingKind.RECORDS_BEHIND, CLINIC, 1004)
+                .named("Olive")
+                .record("P-20")
+                .band(Band.THIS_MONTH)
+                .with(mara)
+                .registered(TIDELINE, jonas),
+            FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 1005)
+                .named("Pip")
+                .record("P-21")
+                .band(Band.THIS_MONTH)
+                .with(mara),
+            FindingStory.of(FindingKind.DETAILS_DIFFER, CLINIC, 1006)
+                .named("Wren")
+                .record("P-22")
+                .band(Band.WHEN_POSSIBLE)
+                .with(mara)
+                .registered(TIDELINE, coast.person(TIDELINE, Coast.contact("Mara Linden", "1")))
+                .differing("phone", "address"),
+            FindingStory.of(FindingKind.CONTACT_BEHIND, SHELTER, 1007)
+                .named("Tarn")
+                .record("A-300")
+                .with(adopter)
+                .registered(TIDELINE, new Who.Organisation(SHELTER)));
+    return withEarlier(run);
+  }
+
+  private static RunResult withEarlier(RunResult run) {
+    List<CaseKey> all = run.opened();
+    CaseKey unjudged = new CaseKey("unregistered", Coast.chip(1500), CLINIC, "P-50");
+    CaseKey closed = new CaseKey("contact-behind", Coast.chip(1600), CLINIC, "P-60");
+    return new RunResult(
+        run.id(),
+        run.asOf(),
+        Optional.empty(),
+        run.animals(),
+        run.findings(),
+        run.notJudged(),
+        all.subList(0, 5),
+        List.of(all.get(5), all.get(6), unjudged),
+        List.of(closed));
+  }
+
+  public List<FollowUpList> lists(Texts texts) {
+    return FollowUpLists.of(run(), Coast.DIRECTORY, coast.vault, texts);
+  }
+}
