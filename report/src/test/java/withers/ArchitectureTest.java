@@ -16,6 +16,7 @@ import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
 import java.util.regex.Pattern;
 
 /** How the rooms of the project may know each other, and which tools each may use. */
@@ -86,18 +87,27 @@ class ArchitectureTest {
       only("withers.log.sqlite..", "com.github.luben.zstd..");
 
   @ArchTest
-  static final ArchRule Jackson_stays_in_the_codec =
-      only("withers.codec..", "tools.jackson..", "com.fasterxml..");
+  static final ArchRule Jackson_stays_in_the_codec_and_in_what_scripts_read =
+      only(
+          List.of("withers.codec..", "withers.report.json.."),
+          "tools.jackson..",
+          "com.fasterxml..");
 
   @ArchTest
   static final ArchRule YAML_stays_in_its_reader = only("withers.yaml..", "org.snakeyaml..");
 
   @ArchTest
-  static final ArchRule CSV_stays_in_its_reader =
-      only("withers.ingest.csv..", "org.apache.commons.csv..");
+  static final ArchRule CSV_stays_in_its_reader_and_its_writer =
+      only(List.of("withers.ingest.csv..", "withers.report.csv.."), "org.apache.commons.csv..");
 
   @ArchTest
   static final ArchRule XLSX_stays_in_its_writer = only("withers.report.xlsx..", "org.dhatim..");
+
+  @ArchTest
+  static final ArchRule mail_stays_in_its_writer = only("withers.report.mail..", "jakarta..");
+
+  @ArchTest
+  static final ArchRule templates_stay_in_pages = only("withers.report.html..", "gg.jte..");
 
   @ArchTest
   static final ArchRule the_command_line_library_stays_in_commands =
@@ -150,9 +160,13 @@ class ArchitectureTest {
       classes().should(stand_in_a_null_marked_package());
 
   private static ArchRule only(String room, String... tools) {
+    return only(List.of(room), tools);
+  }
+
+  private static ArchRule only(List<String> rooms, String... tools) {
     return noClasses()
         .that()
-        .resideOutsideOfPackage(room)
+        .resideOutsideOfPackages(rooms.toArray(String[]::new))
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(tools);

@@ -1,6 +1,5 @@
 package withers.report.html;
 
-import java.util.Locale;
 import withers.id.OrganisationId;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
@@ -16,10 +15,5 @@ public final class Names {
   /** An organisation's name; the id of one that has left the directory. */
   public String of(OrganisationId id) {
     return directory.find(id).map(Organisation::name).orElse(id.value());
-  }
-
-  /** The word by which texts know a value. */
-  public String word(Enum<?> value) {
-    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -15,9 +15,7 @@ import withers.report.text.Texts;
  */
 public final class Pages {
 
-  private static final TemplateEngine ENGINE =
-      TemplateEngine.createPrecompiled(
-          null, ContentType.Html, Pages.class.getClassLoader(), "withers.report.html.template");
+  private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(ContentType.Html);
 
   private final Texts texts;
 

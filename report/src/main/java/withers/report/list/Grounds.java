@@ -1,11 +1,11 @@
 package withers.report.list;
 
 import java.util.List;
-import java.util.Locale;
 import withers.finding.Evidence;
 import withers.finding.Evidence.Part;
 import withers.report.text.OneLine;
 import withers.report.text.Texts;
+import withers.report.text.Words;
 
 /** What a finding rests on, a sentence for each statement: the day, whose record, which one. */
 final class Grounds {
@@ -46,7 +46,7 @@ final class Grounds {
 
   private static String part(Evidence evidence, Seen who) {
     boolean masked = evidence.part() == Part.REGISTERED_TO && who instanceof Seen.Masked;
-    String word = evidence.part().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    String word = Words.of(evidence.part());
     return masked ? word + ".masked" : word;
   }
 }

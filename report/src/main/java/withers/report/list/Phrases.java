@@ -1,12 +1,13 @@
 package withers.report.list;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import withers.finding.Finding;
 import withers.organisation.Organisation;
 import withers.organisation.OrganisationKind;
 import withers.report.text.OneLine;
 import withers.report.text.Texts;
+import withers.report.text.Words;
 
 /** How people, organisations and animals are named within a sentence. */
 final class Phrases {
@@ -49,7 +50,7 @@ final class Phrases {
 
   private static String heldAs(OrganisationKind kind) {
     return switch (kind) {
-      case REGISTRY, CLINIC, SHELTER, SELLER -> kind.name().toLowerCase(Locale.ROOT);
+      case REGISTRY, CLINIC, SHELTER, SELLER -> Words.of(kind);
       case COORDINATOR, OTHER -> "other";
     };
   }
@@ -81,11 +82,11 @@ final class Phrases {
     return name(finding).orElseGet(() -> texts.say("animal.inside", species(finding)));
   }
 
-  private static java.util.Optional<String> name(Finding finding) {
+  private static Optional<String> name(Finding finding) {
     return finding.animalName().map(OneLine::of).filter(name -> !name.isEmpty());
   }
 
   private String species(Finding finding) {
-    return texts.say("species." + finding.species().name().toLowerCase(Locale.ROOT));
+    return texts.say("species." + Words.of(finding.species()));
   }
 }

@@ -137,7 +137,7 @@ final class Steps {
   }
 
   private String field(String name) {
-    return texts.has("field." + name) ? texts.say("field." + name) : name;
+    return texts.say("field." + name);
   }
 
   String numbers(List<ChipNumber> numbers) {

@@ -1,7 +1,7 @@
 package withers.report.table;
 
-import java.util.Locale;
 import withers.report.text.Texts;
+import withers.report.text.Words;
 
 /** The columns of a list's table, in their order. */
 public enum Column {
@@ -34,6 +34,6 @@ public enum Column {
 
   /** The heading that people read. */
   public String heading(Texts texts) {
-    return texts.say("column." + name().toLowerCase(Locale.ROOT));
+    return texts.say("column." + Words.of(this));
   }
 }

@@ -49,11 +49,6 @@ public final class Texts {
     return new MessageFormat(bundle.getString(key), locale).format(arguments);
   }
 
-  /** Whether the bundle has a text of that name. */
-  public boolean has(String key) {
-    return bundle.containsKey(key);
-  }
-
   /** The names of all texts. */
   public Set<String> keys() {
     return bundle.keySet();
