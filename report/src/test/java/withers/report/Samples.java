@@ -12,10 +12,13 @@ import withers.contact.Contact;
 import withers.finding.Band;
 import withers.finding.Evidence.Part;
 import withers.finding.FindingKind;
+import withers.finding.NotJudged;
 import withers.finding.RunResult;
 import withers.finding.Who;
 import withers.report.list.FollowUpList;
 import withers.report.list.FollowUpLists;
+import withers.report.overview.Overview;
+import withers.report.overview.Overviews;
 import withers.report.text.Texts;
 
 /** One run with a finding of each kind, for tests of what is made from it. */
@@ -104,6 +107,32 @@ public final class Samples {
         all.subList(0, 5),
         List.of(all.get(5), all.get(6), unjudged),
         List.of(closed));
+  }
+
+  /** The overview of the run, after three imports, one of which lost half its rows. */
+  public Overview overview() {
+    RunResult run = run();
+    RunResult unjudged =
+        new RunResult(
+            run.id(),
+            run.asOf(),
+            run.knownBy(),
+            run.animals(),
+            run.findings(),
+            List.of(
+                new NotJudged(Coast.chip(1500), BEACON, NotJudged.Reason.EXPORT_TOO_OLD),
+                new NotJudged(Coast.chip(1501), BEACON, NotJudged.Reason.EXPORT_TOO_OLD),
+                new NotJudged(Coast.chip(1500), TIDELINE, NotJudged.Reason.ACCOUNT_SLICE_ONLY)),
+            run.opened(),
+            run.stillOpen(),
+            run.closed());
+    return Overviews.of(
+        unjudged,
+        "Coast Network",
+        List.of(
+            Imports.of(CLINIC, "2026-02-01", 0),
+            Imports.of(TIDELINE, "2026-02-26", 1400, "2026-02-26"),
+            Imports.of(CLINIC, "2026-02-28", 12)));
   }
 
   public List<FollowUpList> lists(Texts texts) {

@@ -18,11 +18,21 @@ public final class HarmlessText {
   }
 
   private static boolean startsLikeFormula(String text) {
-    String behindBlanks = text.stripLeading();
-    return startsWithOne(text) || startsWithOne(behindBlanks);
+    int first = 0;
+    while (first < text.length() && isBlank(text.charAt(first))) {
+      first++;
+    }
+    return startsWithOne(text, 0) || startsWithOne(text, first);
   }
 
-  private static boolean startsWithOne(String text) {
-    return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0;
+  private static boolean startsWithOne(String text, int at) {
+    return at < text.length() && FORMULA_STARTS.indexOf(text.charAt(at)) >= 0;
+  }
+
+  /** White space, spaces at which no line breaks, and signs without a width. */
+  private static boolean isBlank(char c) {
+    return Character.isWhitespace(c)
+        || Character.isSpaceChar(c)
+        || Character.getType(c) == Character.FORMAT;
   }
 }

@@ -9,11 +9,14 @@ import java.util.regex.Pattern;
 public final class OneLine {
   /** Control characters, line ends, and signs that turn the direction of the text around them. */
   private static final Pattern UNSEEN =
-      Pattern.compile("[\\p{Cc}\\u2028\\u2029\\u202A-\\u202E\\u2066-\\u2069\\uFFFE\\uFFFF]+");
+      Pattern.compile("[\\s\\p{Cc}\\u2028\\u2029\\u202A-\\u202E\\u2066-\\u2069\\uFFFE\\uFFFF]+");
 
   private OneLine() {}
 
-  /** The text with each run of unseen characters as one space, without white space at its ends. */
+  /**
+   * The text with each run of white space and unseen characters as one space, without white space
+   * at its ends.
+   */
   public static String of(String text) {
     return UNSEEN.matcher(text).replaceAll(" ").strip();
   }

@@ -1,0 +1,247 @@
+package withers.report.list;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static withers.report.Coast.CLINIC;
+import static withers.report.Coast.SHELTER;
+import static withers.report.Coast.TIDELINE;
+import static withers.report.Coast.contact;
+
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import withers.finding.Evidence.Part;
+import withers.finding.FindingKind;
+import withers.finding.RunResult;
+import withers.finding.Who;
+import withers.id.OrganisationId;
+import withers.report.Coast;
+import withers.report.FindingStory;
+import withers.report.Samples;
+import withers.report.text.Texts;
+
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class FollowUpListsTest {
+  private final Texts texts = Texts.in(Locale.UK);
+  private final Coast coast = new Coast();
+
+  @Test
+  void each_organisation_gets_what_it_can_act_on_by_band_and_by_what_has_to_be_done() {
+    List<FollowUpList> lists = new Samples().lists(texts);
+
+    assertThat(lists).map(list -> list.organisation().id()).containsExactly(SHELTER, CLINIC);
+    assertThat(lists.get(1).bands())
+        .map(
+            section ->
+                section.band().word()
+                    + section.tasks().stream().map(task -> " " + task.kind().word()).toList())
+        .containsExactly(
+            "today[ found-waiting]",
+            "this-week[ chips-diverge,  contact-behind]",
+            "this-month[ records-behind,  unregistered]",
+            "when-possible[ details-differ]");
+  }
+
+  @Test
+  void counts_what_is_new_still_open_settled_and_waiting_for_records() {
+    FollowUpList clinic = new Samples().lists(texts).get(1);
+
+    assertThat(clinic.size()).isEqualTo(6);
+    assertThat(clinic.size(Mark.NEW)).isEqualTo(5);
+    assertThat(clinic.size(Mark.OPEN)).isEqualTo(1);
+    assertThat(clinic.settled()).isEqualTo(1);
+    assertThat(clinic.waiting()).isEqualTo(1);
+  }
+
+  @Test
+  void shows_own_clients_in_full() {
+    FollowUp followUp =
+        one(
+            FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 1)
+                .named("Pip")
+                .with(coast.person(CLINIC, Samples.MARA)));
+
+    assertThat(followUp.wrong())
+        .isEqualTo(
+            "Pip is with Mara Linden. Chip 999\u00a0000\u00a0000\u00a0000\u00a0001 is not registered with any registry"
+                + " that we can check.");
+    assertThat(followUp.calls())
+        .containsExactly(
+            new Callee(
+                "Mara Linden",
+                "has the animal, by your record",
+                List.of("+1 212 555 0151", "(212) 555-0152"),
+                List.of("mara.linden@example.org"),
+                "3 Quay Steps, 10001 Saltmouth"));
+    assertThat(followUp.steps())
+        .containsExactly(
+            "Call Mara Linden.",
+            "Ask whether Pip still lives with them, and whether the chip is registered anywhere.",
+            "If it is registered nowhere: ask them to register number 999\u00a0000\u00a0000\u00a0000\u00a0001. If you"
+                + " sold or gave the registration with the chip, send it in with them.",
+            "If Pip lives elsewhere: put your own record right.");
+  }
+
+  @Test
+  void masks_clients_of_others_and_names_who_has_their_details() {
+    Who adopter = coast.person(SHELTER, contact("Ida Thorne", "+1 212 555 0171"));
+    Who stranger = coast.person(TIDELINE, contact("Jonas Abel", "+1 212 555 0161"));
+    FollowUp followUp =
+        one(
+            FindingStory.of(FindingKind.CONTACT_BEHIND, CLINIC, 2)
+                .with(adopter)
+                .registered(TIDELINE, stranger)
+                .because(Part.REGISTERED_TO, "2022-05-01", TIDELINE, "T-10", stranger)
+                .because(Part.WENT_TO, "2025-06-01", SHELTER, "A-204", adopter));
+
+    assertThat(followUp.wrong())
+        .isEqualTo(
+            "The dog is with an adopter of Dune Shelter. The registration still names a person"
+                + " registered with Tideline.");
+    assertThat(followUp.calls()).map(Callee::name).containsExactly("Dune Shelter", "Tideline");
+    assertThat(followUp.steps().get(0))
+        .isEqualTo(
+            "Call Dune Shelter. Say that it is about the person who has the dog, and ask them to"
+                + " pass these questions on.");
+    assertThat(followUp.evidence())
+        .containsExactly(
+            "On 1 May 2022, chip 999\u00a0000\u00a0000\u00a0000\u00a0002 was registered to a person. The registry has"
+                + " the details. Source: Tideline, record T-10, sent on 4 May 2022.",
+            "On 1 June 2025, the animal went to an adopter of Dune Shelter. Source: Dune Shelter,"
+                + " record A-204, sent on 4 June 2025.");
+    assertThat(followUp.toString()).doesNotContain("Ida", "Thorne", "Jonas", "Abel", "0171");
+  }
+
+  @Test
+  void says_of_forgotten_people_only_that_their_details_were_removed() {
+    Who.Person forgotten = coast.person(CLINIC, Samples.MARA);
+    coast.vault.forget(List.of(forgotten.reference()), List.of());
+    FollowUp followUp =
+        one(FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 3).named("Pip").with(forgotten));
+
+    assertThat(followUp.wrong())
+        .startsWith("Pip is with a person whose details were removed on request.");
+    assertThat(followUp.calls()).isEmpty();
+    assertThat(followUp.steps().get(0))
+        .isEqualTo(
+            "The person’s details were removed on request. Do not look for them. If they come in,"
+                + " tell them in person.");
+    assertThat(followUp.cautions())
+        .containsExactly("Somebody’s details were removed on request. They stay removed.");
+  }
+
+  @Test
+  void never_repeats_the_name_of_an_organisation_that_the_directory_does_not_know() {
+    FollowUp followUp =
+        one(
+            FindingStory.of(FindingKind.CONTACT_BEHIND, CLINIC, 4)
+                .with(coast.person(CLINIC, Samples.MARA))
+                .registered(TIDELINE, new Who.Outside("Perhaps a person, after all")));
+
+    assertThat(followUp.wrong())
+        .isEqualTo(
+            "The dog is with Mara Linden. The registration still names an organisation outside the"
+                + " network.");
+    assertThat(followUp.toString()).doesNotContain("Perhaps");
+  }
+
+  @Test
+  void an_organisation_that_is_still_registered_itself_hands_the_registration_over() {
+    FollowUp followUp =
+        one(
+            FindingStory.of(FindingKind.CONTACT_BEHIND, CLINIC, 5)
+                .named("Tarn")
+                .with(coast.person(CLINIC, Samples.MARA))
+                .registered(TIDELINE, new Who.Organisation(CLINIC)));
+
+    assertThat(followUp.wrong())
+        .isEqualTo("Tarn is with Mara Linden. You are still the registered contact.");
+    assertThat(followUp.steps().get(2))
+        .isEqualTo(
+            "Ask Tideline how you hand the registration of number 999\u00a0000\u00a0000\u00a0000\u00a0005 over. It is in"
+                + " your name.");
+  }
+
+  @Test
+  void says_where_the_reader_has_no_phone_and_warns_of_what_was_only_inferred() {
+    FollowUp followUp =
+        one(
+            FindingStory.of(FindingKind.RECORDS_BEHIND, CLINIC, 6)
+                .with(coast.person(CLINIC, contact("Rosa Quill")))
+                .registered(TIDELINE, coast.person(TIDELINE, contact("Jonas Abel", "1")))
+                .inferred());
+
+    assertThat(followUp.steps().get(1))
+        .isEqualTo(
+            "Find another way to reach Rosa Quill: there is no phone number in your record.");
+    assertThat(followUp.cautions())
+        .containsExactly(
+            "This follows from repeated visits or from details that match, not from a recorded"
+                + " hand-over. Ask before you change anything.");
+  }
+
+  @Test
+  void spells_out_which_details_differ() {
+    FollowUp both =
+        one(
+            FindingStory.of(FindingKind.DETAILS_DIFFER, CLINIC, 7)
+                .named("Wren")
+                .with(coast.person(CLINIC, Samples.MARA))
+                .differing("phone", "address"));
+
+    assertThat(both.wrong())
+        .isEqualTo(
+            "Wren is registered to the right person. But these differ from your record: phone and"
+                + " address.");
+    assertThat(both.steps().get(1)).isEqualTo("Ask what is right today: phone and address.");
+  }
+
+  @Test
+  void an_organisation_that_left_the_directory_is_named_by_its_id() {
+    OrganisationId gone = new OrganisationId("old-clinic");
+    FollowUp followUp =
+        one(
+            FindingStory.of(FindingKind.CONTACT_BEHIND, CLINIC, 8)
+                .with(coast.person(gone, contact("Ida Thorne", "1"))));
+
+    assertThat(followUp.wrong())
+        .startsWith(
+            "The dog is with a person in the records of an organisation that is no longer in the"
+                + " directory (old-clinic).");
+  }
+
+  @Test
+  void takes_signs_that_could_deceive_out_of_what_records_say() {
+    FollowUp followUp =
+        one(
+            FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 9)
+                .named("Pip\u202E\r\nBcc: x")
+                .with(coast.person(CLINIC, contact("Mara\u0000 Linden\u2066", "1"))));
+
+    assertThat(followUp.animal()).isEqualTo("Pip Bcc: x, dog");
+    assertThat(followUp.calls()).map(Callee::name).containsExactly("Mara Linden");
+  }
+
+  @Test
+  void a_reference_stays_the_same_from_run_to_run_and_differs_from_others() {
+    FindingStory story = FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 10);
+
+    assertThat(one(story).reference())
+        .isEqualTo(one(story.named("Pip")).reference())
+        .matches("[2-9A-HJ-NP-Z]{4}-[2-9A-HJ-NP-Z]{4}");
+    assertThat(one(story.record("P-18")).reference())
+        .isNotEqualTo(one(story.record("P-17")).reference());
+  }
+
+  @Test
+  void a_run_without_findings_makes_no_lists() {
+    assertThat(FollowUpLists.of(Coast.run(), Coast.DIRECTORY, coast.vault, texts)).isEmpty();
+  }
+
+  private FollowUp one(FindingStory story) {
+    RunResult run = Coast.run(story);
+    FollowUpList list = FollowUpLists.of(run, Coast.DIRECTORY, coast.vault, texts).get(0);
+    return list.bands().get(0).tasks().get(0).followUps().get(0);
+  }
+}
