@@ -1,0 +1,110 @@
+package withers.codec.finding;
+
+import java.util.List;
+import java.util.function.Consumer;
+import tools.jackson.core.JsonGenerator;
+import withers.finding.Evidence;
+import withers.finding.Finding;
+import withers.finding.Priority;
+import withers.finding.Who;
+
+/**
+ * Writes findings as JSON.
+ *
+ * @param isWhole whether contact references, outside organisations' names and places in files are
+ *     written too
+ */
+record FindingJson(JsonGenerator json, boolean isWhole) {
+
+  void write(Finding finding) {
+    json.writeStartObject();
+    text("kind", finding.kind().word());
+    text("anchor", finding.anchor().display());
+    texts("chips", finding.chips());
+    text("species", Words.of(finding.species()));
+    finding.animalName().ifPresent(name -> text("animalName", name));
+    text("actor", finding.actor().value());
+    finding.actorRecord().ifPresent(key -> text("actorRecord", key.value()));
+    who("custodian", finding.custodian());
+    each("registered", finding.registered(), this::registration);
+    texts("fields", finding.fields());
+    text("certainty", Words.of(finding.certainty()));
+    priority(finding.priority());
+    each("evidence", finding.evidence(), this::evidence);
+    json.writeEndObject();
+  }
+
+  private void registration(Finding.Registration registration) {
+    text("chip", registration.chip().display());
+    text("registry", registration.registry().value());
+    who("primary", registration.primary());
+  }
+
+  private void priority(Priority priority) {
+    json.writeName("priority");
+    json.writeStartObject();
+    text("band", priority.band().word());
+    json.writeNumberProperty("harm", priority.harm());
+    each("arithmetic", priority.arithmetic(), this::factor);
+    json.writeEndObject();
+  }
+
+  private void factor(Priority.Factor factor) {
+    text("name", factor.name());
+    json.writeNumberProperty("millionths", factor.millionths());
+  }
+
+  private void evidence(Evidence evidence) {
+    text("part", Words.of(evidence.part()));
+    text("day", evidence.day().toString());
+    text("chip", evidence.chip().display());
+    text("saidBy", evidence.saidBy().value());
+    text("source", evidence.source().value());
+    text("key", evidence.key().value());
+    text("slot", Words.of(evidence.slot()));
+    text("firstStated", evidence.firstStated().toString());
+    who("who", evidence.who());
+    if (isWhole) {
+      text("where", evidence.where());
+    }
+  }
+
+  private void who(String name, Who who) {
+    json.writeName(name);
+    json.writeStartObject();
+    if (who instanceof Who.Person person) {
+      person(person);
+    } else if (who instanceof Who.Organisation organisation) {
+      text("organisation", organisation.id().value());
+    } else if (who instanceof Who.Outside outside) {
+      text("outside", isWhole ? outside.statedName() : "");
+    }
+    json.writeEndObject();
+  }
+
+  private void person(Who.Person person) {
+    text("person", isWhole ? person.reference().toString() : "");
+    text("source", person.source().value());
+    text("suppliedBy", person.suppliedBy().value());
+  }
+
+  void text(String name, String value) {
+    json.writeStringProperty(name, value);
+  }
+
+  private void texts(String name, List<?> values) {
+    json.writeArrayPropertyStart(name);
+    values.forEach(value -> json.writeString(value.toString()));
+    json.writeEndArray();
+  }
+
+  <T> void each(String name, List<T> values, Consumer<T> writer) {
+    json.writeArrayPropertyStart(name);
+    for (T value : values) {
+      json.writeStartObject();
+      writer.accept(value);
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+}

@@ -1,0 +1,91 @@
+package withers.codec.finding;
+
+import java.util.List;
+import java.util.Optional;
+import withers.chip.ChipNumber;
+import withers.codec.finding.RunJson.Fields;
+import withers.contact.ContactRef;
+import withers.fact.Slot;
+import withers.fact.Species;
+import withers.finding.Band;
+import withers.finding.Evidence;
+import withers.finding.Finding;
+import withers.finding.FindingKind;
+import withers.finding.Priority;
+import withers.finding.Who;
+import withers.id.OrganisationId;
+import withers.id.RecordKey;
+import withers.id.SourceId;
+
+/** Reads findings that were written whole. */
+final class FindingReader {
+  private FindingReader() {}
+
+  static Finding read(Fields finding) {
+    return new Finding(
+        FindingKind.of(finding.text("kind")),
+        chip(finding.text("anchor")),
+        finding.texts("chips").stream().map(FindingReader::chip).toList(),
+        Words.read(Species.class, finding.text("species")),
+        finding.optionalText("animalName"),
+        new OrganisationId(finding.text("actor")),
+        finding.optionalText("actorRecord").map(RecordKey::new),
+        who(finding.object("custodian")),
+        finding.each("registered", FindingReader::registration),
+        finding.texts("fields"),
+        Words.read(Finding.Certainty.class, finding.text("certainty")),
+        priority(finding.object("priority")),
+        finding.each("evidence", FindingReader::evidence));
+  }
+
+  private static Finding.Registration registration(Fields one) {
+    return new Finding.Registration(
+        chip(one.text("chip")),
+        new OrganisationId(one.text("registry")),
+        who(one.object("primary")));
+  }
+
+  private static Priority priority(Fields priority) {
+    List<Priority.Factor> factors =
+        priority.each(
+            "arithmetic", f -> new Priority.Factor(f.text("name"), f.number("millionths")));
+    return new Priority(
+        Words.read(Band.class, priority.text("band")), priority.number("harm"), factors);
+  }
+
+  private static Evidence evidence(Fields evidence) {
+    return new Evidence(
+        Words.read(Evidence.Part.class, evidence.text("part")),
+        evidence.day("day"),
+        chip(evidence.text("chip")),
+        new OrganisationId(evidence.text("saidBy")),
+        new SourceId(evidence.text("source")),
+        new RecordKey(evidence.text("key")),
+        Words.read(Slot.class, evidence.text("slot")),
+        evidence.day("firstStated"),
+        who(evidence.object("who")),
+        evidence.text("where"));
+  }
+
+  private static Who who(Fields who) {
+    Optional<String> person = who.optionalText("person");
+    if (person.isPresent()) {
+      return new Who.Person(
+          reference(person.get()),
+          new SourceId(who.text("source")),
+          new OrganisationId(who.text("suppliedBy")));
+    }
+    return who.optionalText("organisation")
+        .<Who>map(id -> new Who.Organisation(new OrganisationId(id)))
+        .or(() -> who.optionalText("outside").map(Who.Outside::new))
+        .orElseGet(Who.Nobody::new);
+  }
+
+  private static ChipNumber chip(String display) {
+    return ChipNumber.parse(display);
+  }
+
+  private static ContactRef reference(String text) {
+    return ContactRef.parse(text);
+  }
+}

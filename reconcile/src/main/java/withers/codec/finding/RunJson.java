@@ -1,0 +1,149 @@
+package withers.codec.finding;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.databind.JsonNode;
+import withers.cases.CaseKey;
+import withers.chip.ChipNumber;
+import withers.finding.NotJudged;
+import withers.finding.RunResult;
+import withers.id.OrganisationId;
+import withers.log.LogDamagedException;
+
+/**
+ * The whole result of a run as JSON, with contact references, but without people's details. Reading
+ * what was written gives an equal result.
+ */
+public final class RunJson {
+
+  static final int VERSION = 1;
+
+  private RunJson() {}
+
+  public static String write(RunResult run) {
+    return JsonText.of(json -> write(run, json)) + "\n";
+  }
+
+  private static void write(RunResult run, JsonGenerator json) {
+    FindingJson whole = new FindingJson(json, true);
+    json.writeStartObject();
+    json.writeNumberProperty("version", VERSION);
+    whole.text("id", run.id());
+    whole.text("asOf", run.asOf().toString());
+    run.knownBy().ifPresent(day -> whole.text("knownBy", day.toString()));
+    json.writeNumberProperty("animals", run.animals());
+    json.writeArrayPropertyStart("findings");
+    run.findings().forEach(whole::write);
+    json.writeEndArray();
+    whole.each("notJudged", run.notJudged(), one -> notJudged(one, whole));
+    whole.each("opened", run.opened(), key -> caseKey(key, whole));
+    whole.each("stillOpen", run.stillOpen(), key -> caseKey(key, whole));
+    whole.each("closed", run.closed(), key -> caseKey(key, whole));
+    json.writeEndObject();
+  }
+
+  private static void notJudged(NotJudged one, FindingJson json) {
+    json.text("anchor", one.anchor().display());
+    json.text("registry", one.registry().value());
+    json.text("reason", Words.of(one.reason()));
+  }
+
+  private static void caseKey(CaseKey key, FindingJson json) {
+    json.text("rule", key.rule());
+    json.text("anchor", key.anchor().display());
+    json.text("actor", key.actor().value());
+    json.text("recordKey", key.recordKey());
+  }
+
+  /**
+   * Reads what {@link #write} wrote.
+   *
+   * @throws LogDamagedException when the text is anything else, or of a later version
+   */
+  public static RunResult read(String text) {
+    try {
+      return run(new Fields(JsonText.read(text)));
+    } catch (JacksonException e) {
+      throw new LogDamagedException("Expected the JSON of a run, but found other text", e);
+    } catch (IllegalArgumentException | DateTimeException e) {
+      throw new LogDamagedException("Expected the JSON of a run, but found a value of none", e);
+    }
+  }
+
+  private static RunResult run(Fields run) {
+    if (run.number("version") != VERSION) {
+      throw new IllegalArgumentException(
+          "Expected version %d, but found %d".formatted(VERSION, run.number("version")));
+    }
+    return new RunResult(
+        run.text("id"),
+        run.day("asOf"),
+        run.optionalText("knownBy").map(LocalDate::parse),
+        run.number("animals"),
+        run.each("findings", FindingReader::read),
+        run.each("notJudged", RunJson::notJudged),
+        caseKeys(run, "opened"),
+        caseKeys(run, "stillOpen"),
+        caseKeys(run, "closed"));
+  }
+
+  private static NotJudged notJudged(Fields one) {
+    return new NotJudged(
+        ChipNumber.parse(one.text("anchor")),
+        new OrganisationId(one.text("registry")),
+        Words.read(NotJudged.Reason.class, one.text("reason")));
+  }
+
+  private static List<CaseKey> caseKeys(Fields run, String name) {
+    return run.each(name, RunJson::caseKey);
+  }
+
+  private static CaseKey caseKey(Fields key) {
+    return new CaseKey(
+        key.text("rule"),
+        ChipNumber.parse(key.text("anchor")),
+        new OrganisationId(key.text("actor")),
+        key.text("recordKey"));
+  }
+
+  /** The fields of a JSON object; a missing or misplaced one is an illegal argument. */
+  record Fields(JsonNode node) {
+
+    String text(String name) {
+      return optionalText(name).orElseThrow(() -> missing(name, "a text"));
+    }
+
+    java.util.Optional<String> optionalText(String name) {
+      return node.optional(name).map(JsonNode::stringValue);
+    }
+
+    LocalDate day(String name) {
+      return LocalDate.parse(text(name));
+    }
+
+    long number(String name) {
+      return node.optional(name).orElseThrow(() -> missing(name, "a number")).longValue();
+    }
+
+    Fields object(String name) {
+      return new Fields(node.optional(name).orElseThrow(() -> missing(name, "an object")));
+    }
+
+    <T> List<T> each(String name, java.util.function.Function<Fields, T> reader) {
+      JsonNode list = node.optional(name).orElseThrow(() -> missing(name, "a list"));
+      return list.valueStream().map(item -> reader.apply(new Fields(item))).toList();
+    }
+
+    List<String> texts(String name) {
+      return each(name, item -> item.node.stringValue());
+    }
+
+    private static IllegalArgumentException missing(String name, String what) {
+      return new IllegalArgumentException(
+          "Expected %s in \"%s\", but found none".formatted(what, name));
+    }
+  }
+}

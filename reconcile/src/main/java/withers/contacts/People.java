@@ -1,0 +1,142 @@
+package withers.contacts;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import withers.contact.Contact;
+import withers.contact.ContactRef;
+import withers.fact.Party;
+import withers.finding.Who;
+import withers.id.OrganisationId;
+import withers.id.SourceId;
+import withers.organisation.Directory;
+import withers.organisation.NameSpelling;
+import withers.organisation.Organisation;
+
+/**
+ * Who the parties of facts are, and whether two of them are one. People's details are looked up
+ * only when they are compared, and never leave this class. Safe for several threads when the vault
+ * is.
+ */
+public final class People {
+
+  /** Contacts kept ready; beyond that the cache starts anew. Some 200 bytes each. */
+  private static final int MOST_KEPT = 200_000;
+
+  private record Known(ComparableContact contact, Optional<OrganisationId> organisation) {}
+
+  private final Directory directory;
+  private final Function<ContactRef, Optional<Contact>> vault;
+  private final Normaliser normaliser;
+  private final Map<ContactRef, Optional<Known>> cache = new ConcurrentHashMap<>();
+  private final Lazy<OrganisationFinder> finder;
+
+  /**
+   * @param vault finds a contact, or nothing when it was forgotten or never stored
+   * @param phones how phones are compared
+   */
+  public People(
+      Directory directory, Function<ContactRef, Optional<Contact>> vault, PhoneNumbers phones) {
+    this.directory = directory;
+    this.vault = vault;
+    this.normaliser = new Normaliser(phones);
+    this.finder = new Lazy<>(() -> new OrganisationFinder(directory, normaliser));
+  }
+
+  /**
+   * Who a party is.
+   *
+   * @param source the source that names it
+   * @param organisation whose records these are
+   */
+  public Who who(Party party, SourceId source, OrganisationId organisation) {
+    if (party instanceof Party.Contact contact) {
+      return who(contact.reference(), source, organisation);
+    }
+    if (party instanceof Party.Organisation stated) {
+      return named(stated.statedName());
+    }
+    return party instanceof Party.Own ? new Who.Organisation(organisation) : new Who.Nobody();
+  }
+
+  private Who who(ContactRef reference, SourceId source, OrganisationId organisation) {
+    return known(reference)
+        .flatMap(Known::organisation)
+        .<Who>map(Who.Organisation::new)
+        .orElseGet(() -> new Who.Person(reference, source, organisation));
+  }
+
+  /** The organisation that records name so, in the directory or not. */
+  public Who named(String statedName) {
+    return directory
+        .named(statedName)
+        .<Who>map(found -> new Who.Organisation(found.id()))
+        .orElseGet(() -> new Who.Outside(statedName));
+  }
+
+  /** The organisation of the directory that has this name or alias. */
+  public Optional<OrganisationId> organisationNamed(String statedName) {
+    return directory.named(statedName).map(Organisation::id);
+  }
+
+  /** Whether this person's details are still there; a forgotten one can't be told. */
+  public boolean isKnown(Who.Person person) {
+    return known(person.reference()).isPresent();
+  }
+
+  /** The verdict on two, by docs/findings.md. Symmetric. */
+  public Comparison compare(Who one, Who other) {
+    if (one instanceof Who.Nobody || other instanceof Who.Nobody) {
+      return Comparison.CANNOT_TELL;
+    }
+    if (one instanceof Who.Person first && other instanceof Who.Person second) {
+      return compare(first.reference(), second.reference());
+    }
+    return isSameOrganisation(one, other) ? Comparison.SAME : organisationAnd(one, other);
+  }
+
+  private Comparison organisationAnd(Who one, Who other) {
+    boolean told = isTold(one) && isTold(other);
+    return told ? Comparison.DIFFERENT : Comparison.CANNOT_TELL;
+  }
+
+  private boolean isTold(Who who) {
+    return who.person().map(this::isKnown).orElse(true);
+  }
+
+  private Comparison compare(ContactRef one, ContactRef other) {
+    if (one.equals(other)) {
+      return Comparison.SAME;
+    }
+    Optional<Known> first = known(one);
+    Optional<Known> second = first.isPresent() ? known(other) : Optional.empty();
+    return second
+        .map(known -> Comparison.of(first.orElseThrow().contact, known.contact))
+        .orElse(Comparison.CANNOT_TELL);
+  }
+
+  private static boolean isSameOrganisation(Who one, Who other) {
+    if (one instanceof Who.Outside first && other instanceof Who.Outside second) {
+      return NameSpelling.key(first.statedName()).equals(NameSpelling.key(second.statedName()));
+    }
+    return one.equals(other);
+  }
+
+  private Optional<Known> known(ContactRef reference) {
+    Optional<Known> kept = cache.get(reference);
+    if (kept == null) {
+      kept = vault.apply(reference).map(this::known);
+      if (cache.size() >= MOST_KEPT) {
+        cache.clear();
+      }
+      cache.put(reference, kept);
+    }
+    return kept;
+  }
+
+  private Known known(Contact contact) {
+    ComparableContact comparable = normaliser.comparable(contact);
+    return new Known(comparable, finder.get().find(contact, comparable));
+  }
+}

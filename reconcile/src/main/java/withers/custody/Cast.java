@@ -1,0 +1,46 @@
+package withers.custody;
+
+import withers.contacts.Comparison;
+import withers.contacts.People;
+import withers.contacts.Verdict;
+import withers.fact.Party;
+import withers.finding.Who;
+import withers.history.Sources;
+import withers.history.Statement;
+import withers.id.OrganisationId;
+
+/** Who the parties of statements are. Safe for several threads. */
+public record Cast(People people, Sources sources) {
+
+  public Who who(Statement statement, Party party) {
+    return people.who(party, statement.source(), organisation(statement));
+  }
+
+  /** The organisation whose records state it. */
+  public OrganisationId organisation(Statement statement) {
+    return sources.get(statement.source()).organisation();
+  }
+
+  /** Whether a registry states it. */
+  public boolean isRegistry(Statement statement) {
+    return sources.get(statement.source()).isRegistry();
+  }
+
+  public Verdict verdict(Who one, Who other) {
+    return compare(one, other).verdict();
+  }
+
+  public Comparison compare(Who one, Who other) {
+    return people.compare(one, other);
+  }
+
+  /** Whether records name somebody here, person or organisation. */
+  public static boolean isNamed(Who who) {
+    return !(who instanceof Who.Nobody);
+  }
+
+  /** Whether it is an organisation, in the directory or not. */
+  public static boolean isOrganisation(Who who) {
+    return who instanceof Who.Organisation || who instanceof Who.Outside;
+  }
+}

@@ -1,0 +1,36 @@
+package withers.custody;
+
+import java.util.stream.Stream;
+import withers.fact.Fact;
+import withers.fact.Party;
+
+/** Everybody whom a fact names. */
+final class Parties {
+  private Parties() {}
+
+  static Stream<Party> of(Fact fact) {
+    if (fact instanceof Fact.HandedOver handedOver) {
+      return Stream.of(handedOver.giver(), handedOver.receiver());
+    }
+    if (fact instanceof Fact.Registered registered) {
+      return registered.contacts().values().stream();
+    }
+    return one(fact).stream();
+  }
+
+  private static java.util.Optional<Party> one(Fact fact) {
+    if (fact instanceof Fact.Attended attended) {
+      return java.util.Optional.of(attended.client());
+    }
+    if (fact instanceof Fact.Lost lost) {
+      return java.util.Optional.of(lost.reporter());
+    }
+    if (fact instanceof Fact.Found found) {
+      return java.util.Optional.of(found.holder());
+    }
+    if (fact instanceof Fact.Implanted implanted) {
+      return java.util.Optional.of(implanted.implanter());
+    }
+    return java.util.Optional.empty();
+  }
+}

@@ -1,0 +1,89 @@
+package withers.custody;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import withers.contact.ContactRef;
+import withers.contacts.Comparison;
+import withers.contacts.Verdict;
+import withers.finding.Who;
+import withers.history.Animal;
+import withers.history.Statement;
+
+/**
+ * One custodian as the sources wrote it over time: a marriage or a move is not a stranger.
+ *
+ * @param all who, each with the statement that names it, by the order of the statements; the one
+ *     that the start names comes first
+ */
+public record Versions(List<Version> all, Cast cast) {
+
+  /** A custodian as one statement names it. */
+  public record Version(Who who, Statement statement) {}
+
+  public Versions {
+    all = List.copyOf(all);
+  }
+
+  static Versions of(Tenure tenure, Animal animal, List<Visit> visits, Cast cast) {
+    List<Version> versions = new ArrayList<>();
+    versions.add(new Version(tenure.who(), tenure.start()));
+    sameClientId(tenure, animal, cast).forEach(versions::add);
+    visits.stream()
+        .filter(visit -> !visit.day().isBefore(tenure.since()))
+        .filter(visit -> cast.verdict(tenure.who(), visit.client()) != Verdict.DIFFERENT)
+        .map(visit -> new Version(visit.client(), visit.statement()))
+        .forEach(versions::add);
+    return new Versions(versions, cast);
+  }
+
+  private static Stream<Version> sameClientId(Tenure tenure, Animal animal, Cast cast) {
+    Optional<String> id = ClientId.of(tenure.party());
+    if (id.isEmpty()) {
+      return Stream.empty();
+    }
+    return animal.statements().stream()
+        .filter(statement -> statement.source().equals(tenure.start().source()))
+        .flatMap(
+            statement ->
+                Parties.of(statement.fact())
+                    .filter(party -> ClientId.of(party).equals(id))
+                    .map(party -> new Version(cast.who(statement, party), statement)));
+  }
+
+  /** The best verdict that somebody gets from any version. */
+  public Verdict verdict(Who other) {
+    return all.stream()
+        .map(version -> cast.verdict(version.who(), other))
+        .reduce(Verdict.DIFFERENT, Verdict::or);
+  }
+
+  /** The version whose contact was first stated last. */
+  public Version newest() {
+    Set<ContactRef> seen = new HashSet<>();
+    return all.stream()
+        .sorted(FIRST_STATED)
+        .filter(version -> version.who().person().filter(p -> seen.add(p.reference())).isPresent())
+        .reduce((one, next) -> next)
+        .orElse(all.get(0));
+  }
+
+  private static final Comparator<Version> FIRST_STATED =
+      Comparator.comparing((Version version) -> version.statement().firstStated())
+          .thenComparing(Version::statement, Statement.BY_DAY);
+
+  /** How somebody compares with the newest version. */
+  public Comparison withNewest(Who other) {
+    return cast.compare(newest().who(), other);
+  }
+
+  /** When the newest version was first stated. */
+  public LocalDate newestSince() {
+    return newest().statement().firstStated();
+  }
+}

@@ -1,0 +1,92 @@
+package withers.history;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiPredicate;
+import withers.fact.Slot.Nature;
+
+/**
+ * The law of the fold: what is in effect of a set of statements, whatever their order, however
+ * often they came. The sentences stand in docs/findings.md.
+ */
+public final class Fold {
+  private final Sources sources;
+
+  public Fold(Sources sources) {
+    this.sources = sources;
+  }
+
+  /**
+   * Folds the statements about one subject.
+   *
+   * @param stated statements in any order, repeated or not
+   */
+  public Folded fold(List<Stated> stated) {
+    Result result = new Result();
+    List<Stated> ordered = stated.stream().filter(sources::hears).sorted(Stated.ORDER).toList();
+    for (List<Stated> record : runs(ordered, Stated::isOfRecord)) {
+      foldRecord(record, result);
+    }
+    return new Folded(result.kept, result.turned);
+  }
+
+  private void foldRecord(List<Stated> record, Result result) {
+    Source source = sources.get(record.get(0).source());
+    Listing listing = Listing.of(record, source);
+    if (source.isRegistry()) {
+      listing.changed().ifPresent(result::turn);
+    }
+    for (List<Stated> slot : runs(record, Stated::isOfSlot)) {
+      foldSlot(slot, listing.listed(), result);
+    }
+  }
+
+  private void foldSlot(List<Stated> slot, boolean listed, Result result) {
+    List<Stated> standing = new ArrayList<>();
+    for (Stated next : slot) {
+      if (next.isWithdrawal()) {
+        standing.clear();
+        result.turn(next.exportDate());
+      } else if (!next.isDisappearance() && isNew(next, standing)) {
+        standing.add(next);
+      }
+    }
+    boolean corrects = slot.get(0).slot().nature() == Nature.CORRECTS;
+    int from = corrects ? Math.max(0, standing.size() - 1) : 0;
+    standing.subList(from, standing.size()).stream()
+        .filter(this::isTrueBy)
+        .forEach(one -> result.kept.add(new Folded.Kept(one, listed)));
+  }
+
+  private static boolean isNew(Stated next, List<Stated> standing) {
+    return standing.isEmpty() || !next.saysTheSame(standing.get(standing.size() - 1));
+  }
+
+  private boolean isTrueBy(Stated stated) {
+    return !stated.event().day().isAfter(sources.scope().asOf());
+  }
+
+  /** Cuts an ordered list into runs of elements that belong together. */
+  private static List<List<Stated>> runs(List<Stated> ordered, BiPredicate<Stated, Stated> joined) {
+    List<List<Stated>> runs = new ArrayList<>();
+    int start = 0;
+    for (int i = 1; i <= ordered.size(); i++) {
+      if (i == ordered.size() || !joined.test(ordered.get(start), ordered.get(i))) {
+        runs.add(ordered.subList(start, i));
+        start = i;
+      }
+    }
+    return runs;
+  }
+
+  private static final class Result {
+    private final List<Folded.Kept> kept = new ArrayList<>();
+    private Optional<LocalDate> turned = Optional.empty();
+
+    void turn(LocalDate date) {
+      turned = turned.filter(date::isBefore).or(() -> Optional.of(date));
+    }
+  }
+}

@@ -1,0 +1,22 @@
+package withers.history;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is in effect of all that was said about one subject.
+ *
+ * @param kept statements in effect, in the order of record, slot and export date
+ * @param turned the latest export date at which something was withdrawn, or a registry's record
+ *     went off the list or came back; empty when nothing ever was
+ */
+public record Folded(List<Kept> kept, Optional<LocalDate> turned) {
+
+  /** A statement in effect, and whether its record is still listed. */
+  public record Kept(Stated stated, boolean listed) {}
+
+  public Folded {
+    kept = List.copyOf(kept);
+  }
+}

@@ -1,0 +1,59 @@
+package withers.history;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import withers.chip.ChipNumber;
+import withers.fact.Fact;
+
+/**
+ * What is in effect about one chip.
+ *
+ * @param turned as in {@link Folded}
+ */
+public record History(ChipNumber chip, List<Statement> statements, Optional<LocalDate> turned) {
+  public History {
+    statements = List.copyOf(statements);
+  }
+
+  /** The history of a chip from what was said about its number. */
+  public static History of(ChipNumber chip, Folded folded) {
+    return new History(
+        chip,
+        folded.kept().stream().map(k -> statement(chip, k, k.stated().exportDate())).toList(),
+        folded.turned());
+  }
+
+  /**
+   * The history of a chip from statements that were placed on its number.
+   *
+   * @param placedSince the export date that first stated what places them
+   */
+  public static History placed(ChipNumber chip, Folded folded, LocalDate placedSince) {
+    return new History(
+        chip,
+        folded.kept().stream()
+            .map(k -> statement(chip, k, later(k.stated().exportDate(), placedSince)))
+            .toList(),
+        folded.turned());
+  }
+
+  private static Statement statement(ChipNumber chip, Folded.Kept kept, LocalDate firstStated) {
+    Stated stated = kept.stated();
+    return new Statement(chip, stated.event(), stated.marker(), firstStated, kept.listed());
+  }
+
+  private static LocalDate later(LocalDate one, LocalDate other) {
+    return one.isAfter(other) ? one : other;
+  }
+
+  /** The other chips that the same animal carries, by this chip's statements. */
+  public Stream<ChipNumber> pairedWith() {
+    return facts(Fact.PairedWith.class).map(Fact.PairedWith::other);
+  }
+
+  private <F extends Fact> Stream<F> facts(Class<F> type) {
+    return statements.stream().map(Statement::fact).filter(type::isInstance).map(type::cast);
+  }
+}

@@ -1,0 +1,49 @@
+package withers.history;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * Whether a record is still on its source's list.
+ *
+ * @param listed whether it is
+ * @param changed the export date at which it went off the list for the last time, or came back
+ *     after that; empty when it was always there
+ */
+record Listing(boolean listed, Optional<LocalDate> changed) {
+
+  private static final Listing ALWAYS = new Listing(true, Optional.empty());
+
+  /**
+   * @param record all statements of one record, in any order
+   */
+  static Listing of(List<Stated> record, Source source) {
+    TreeSet<LocalDate> stated = new TreeSet<>();
+    record.stream().filter(s -> !s.isMark()).map(Stated::exportDate).forEach(stated::add);
+    return record.stream()
+        .filter(Stated::isDisappearance)
+        .flatMap(gone -> inEffect(gone.exportDate(), stated, source).stream())
+        .max(LocalDate::compareTo)
+        .map(gone -> after(gone, stated))
+        .orElse(ALWAYS);
+  }
+
+  private static Listing after(LocalDate gone, TreeSet<LocalDate> stated) {
+    LocalDate back = stated.ceiling(gone);
+    return back == null
+        ? new Listing(false, Optional.of(gone))
+        : new Listing(true, Optional.of(back));
+  }
+
+  /** When a disappearance takes effect, if it does. */
+  private static Optional<LocalDate> inEffect(
+      LocalDate gone, TreeSet<LocalDate> stated, Source source) {
+    if (!source.withheld().contains(gone)) {
+      return Optional.of(gone);
+    }
+    return Optional.ofNullable(source.full().higher(gone))
+        .filter(next -> stated.subSet(gone, false, next, true).isEmpty());
+  }
+}

@@ -1,0 +1,79 @@
+package withers.history;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import withers.codec.StatementDigest;
+import withers.fact.ChipEvent;
+import withers.fact.Fact;
+import withers.fact.Slot;
+import withers.id.RecordKey;
+import withers.id.SourceId;
+import withers.log.ImportMarker;
+
+/** A statement as the log brought it, and the import that brought it. */
+public record Stated(ChipEvent event, ImportMarker marker) {
+
+  /**
+   * The order of statements about one number: by record and slot, then the order of
+   * docs/findings.md. Equal statements of one date compare as equal.
+   */
+  static final Comparator<Stated> ORDER =
+      Comparator.comparing(Stated::source)
+          .thenComparing(Stated::key)
+          .thenComparing(Stated::slot)
+          .thenComparing(Stated::exportDate)
+          .thenComparing(stated -> !stated.isMark())
+          .thenComparing(Stated::byContent);
+
+  SourceId source() {
+    return event.origin().source();
+  }
+
+  RecordKey key() {
+    return event.origin().key();
+  }
+
+  Slot slot() {
+    return event.origin().slot();
+  }
+
+  LocalDate exportDate() {
+    return event.origin().exportDate();
+  }
+
+  Fact fact() {
+    return event.fact();
+  }
+
+  boolean isDisappearance() {
+    return fact() instanceof Fact.NoLongerListed;
+  }
+
+  boolean isWithdrawal() {
+    return fact() instanceof Fact.Withdrawn;
+  }
+
+  /** Whether it speaks about other statements rather than about the animal. */
+  boolean isMark() {
+    return isDisappearance() || isWithdrawal();
+  }
+
+  boolean isOfRecord(Stated other) {
+    return key().equals(other.key()) && source().equals(other.source());
+  }
+
+  boolean isOfSlot(Stated other) {
+    return slot() == other.slot() && isOfRecord(other);
+  }
+
+  boolean saysTheSame(Stated other) {
+    return event.date().equals(other.event.date()) && fact().equals(other.fact());
+  }
+
+  /** Digests cost something: only neighbours that would else be equal need them. */
+  private static int byContent(Stated one, Stated other) {
+    return one.saysTheSame(other)
+        ? 0
+        : StatementDigest.of(one.event).compareTo(StatementDigest.of(other.event));
+  }
+}

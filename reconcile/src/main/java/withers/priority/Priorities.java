@@ -1,0 +1,81 @@
+package withers.priority;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import withers.fact.Species;
+import withers.finding.Band;
+import withers.finding.FindingKind;
+import withers.finding.Priority;
+import withers.finding.Priority.Factor;
+
+/** Works out priorities: docs/priorities.md. Pure; integers only, so that order is exact. */
+public final class Priorities {
+
+  /** Days for which a hand-over counts as recent (our judgement). */
+  public static final int RECENT_DAYS = 120;
+
+  private Priorities() {}
+
+  /**
+   * The priority of a finding.
+   *
+   * @param start the day on which the custodian's time started, if one is known
+   * @param fields for details that differ, the names of the fields
+   */
+  public static Priority of(
+      FindingKind kind,
+      Species species,
+      Optional<LocalDate> start,
+      List<String> fields,
+      LocalDate asOf) {
+    boolean recent =
+        start.filter(day -> ChronoUnit.DAYS.between(day, asOf) <= RECENT_DAYS).isPresent();
+    List<Factor> factors = factors(kind, species, recent, fields);
+    return new Priority(band(kind, recent), product(factors), factors);
+  }
+
+  private static Band band(FindingKind kind, boolean recent) {
+    return switch (kind) {
+      case FOUND_WAITING -> Band.TODAY;
+      case CHIPS_DIVERGE -> Band.THIS_WEEK;
+      case CONTACT_BEHIND, UNREGISTERED -> recent ? Band.THIS_WEEK : Band.THIS_MONTH;
+      case RECORDS_BEHIND -> Band.THIS_MONTH;
+      case DETAILS_DIFFER -> Band.WHEN_POSSIBLE;
+    };
+  }
+
+  private static List<Factor> factors(
+      FindingKind kind, Species species, boolean recent, List<String> fields) {
+    List<Factor> factors = new ArrayList<>();
+    factors.add(new Factor("lost-within-a-year", Weights.lost(kind, species)));
+    factors.add(new Factor("contact-fails", Weights.contactFails(kind, species)));
+    certainty(kind, fields).ifPresent(factors::add);
+    if (recent && kind != FindingKind.FOUND_WAITING) {
+      factors.add(new Factor("recent-hand-over", Weights.RECENT_HAND_OVER));
+    }
+    return factors;
+  }
+
+  private static Optional<Factor> certainty(FindingKind kind, List<String> fields) {
+    return switch (kind) {
+      case CHIPS_DIVERGE -> Optional.of(new Factor("one-of-two", Weights.ONE_OF_TWO));
+      case RECORDS_BEHIND -> Optional.of(new Factor("our-record", Weights.OUR_RECORD));
+      case DETAILS_DIFFER ->
+          fields.contains("phone")
+              ? Optional.empty()
+              : Optional.of(new Factor("no-phone-differs", Weights.NO_PHONE_DIFFERS));
+      case FOUND_WAITING, CONTACT_BEHIND, UNREGISTERED -> Optional.empty();
+    };
+  }
+
+  private static long product(List<Factor> factors) {
+    long product = Weights.ONE;
+    for (Factor factor : factors) {
+      product = product * factor.millionths() / Weights.ONE;
+    }
+    return product;
+  }
+}

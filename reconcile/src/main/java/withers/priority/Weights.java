@@ -1,0 +1,58 @@
+package withers.priority;
+
+import withers.fact.Species;
+import withers.finding.FindingKind;
+
+/**
+ * The weights, in millionths. Sources: Lancaster, Rand, Collecott, Paterson, Animals
+ * 2015;5:332-348, doi 10.3390/ani5020332, and our judgement; docs/priorities.md tells which is
+ * which.
+ */
+final class Weights {
+  static final long ONE = 1_000_000;
+
+  private static final PerSpecies LOST_WITHIN_A_YEAR = new PerSpecies(20_000, 30_000, 10_000);
+  private static final PerSpecies NOT_REACHED_CLEAN = new PerSpecies(70_000, 250_000, 160_000);
+  private static final PerSpecies NOT_REACHED_PROBLEM = new PerSpecies(300_000, 590_000, 445_000);
+  private static final PerSpecies NOT_RECLAIMED_NO_CHIP = new PerSpecies(630_000, 950_000, 790_000);
+
+  /** Of two registrations that differ, one may be right. */
+  static final long ONE_OF_TWO = 500_000;
+
+  /** A stranger who registered after our last handover may be the rightful one. */
+  static final long OUR_RECORD = 500_000;
+
+  /** A detail other than the phone is wrong: the phone may still be answered. */
+  static final long NO_PHONE_DIFFERS = 250_000;
+
+  /** A hand-over was not long ago: the animal doesn't know its new home yet. */
+  static final long RECENT_HAND_OVER = 2_000_000;
+
+  private Weights() {}
+
+  /** A weight that depends on the kind of animal. */
+  private record PerSpecies(long dog, long cat, long other) {
+    long of(Species species) {
+      return switch (species) {
+        case DOG -> dog;
+        case CAT -> cat;
+        case RABBIT, FERRET, HORSE, BIRD, OTHER, UNSTATED -> other;
+      };
+    }
+  }
+
+  /** The chance that the animal is lost within a year; one that waits to go home is. */
+  static long lost(FindingKind kind, Species species) {
+    return kind == FindingKind.FOUND_WAITING ? ONE : LOST_WITHIN_A_YEAR.of(species);
+  }
+
+  /** The chance that the registered contact fails to bring it home. */
+  static long contactFails(FindingKind kind, Species species) {
+    return switch (kind) {
+      case FOUND_WAITING -> NOT_REACHED_CLEAN.of(species);
+      case UNREGISTERED -> NOT_RECLAIMED_NO_CHIP.of(species);
+      case CHIPS_DIVERGE, CONTACT_BEHIND, RECORDS_BEHIND, DETAILS_DIFFER ->
+          NOT_REACHED_PROBLEM.of(species);
+    };
+  }
+}

@@ -1,0 +1,44 @@
+package withers.rule;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import withers.chip.ChipNumber;
+import withers.finding.Finding;
+import withers.finding.FindingKind;
+import withers.finding.NotJudged;
+
+/**
+ * What the rules say about one animal.
+ *
+ * @param chips all its chips, in natural order
+ * @param finding the first kind that applies
+ * @param undecided kinds that could not be judged, or that hold but are hidden by the finding:
+ *     their follow-ups neither open nor close
+ * @param notJudged what was lacking
+ */
+public record Assessment(
+    List<ChipNumber> chips,
+    Optional<Finding> finding,
+    Set<FindingKind> undecided,
+    Set<NotJudged> notJudged) {
+  public Assessment {
+    chips = List.copyOf(chips);
+    undecided = Set.copyOf(undecided);
+    notJudged = Set.copyOf(notJudged);
+  }
+
+  static Assessment clear(List<ChipNumber> chips) {
+    return new Assessment(chips, Optional.empty(), Set.of(), Set.of());
+  }
+
+  /** The animal's lowest chip number. */
+  public ChipNumber anchor() {
+    return chips.get(0);
+  }
+
+  /** Whether there is nothing to say. */
+  public boolean isClear() {
+    return finding.isEmpty() && undecided.isEmpty() && notJudged.isEmpty();
+  }
+}

@@ -1,0 +1,119 @@
+package withers.rule;
+
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import withers.contacts.Verdict;
+import withers.custody.Cast;
+import withers.custody.Custody;
+import withers.custody.Tenure;
+import withers.fact.Fact;
+import withers.finding.NotJudged;
+import withers.finding.Who;
+import withers.history.Animal;
+import withers.history.Statement;
+import withers.organisation.Organisation;
+import withers.organisation.Policy;
+import withers.registration.LiveRegistration;
+import withers.registration.Registrations;
+import withers.registration.Registries;
+
+/**
+ * What the rules read about one animal.
+ *
+ * @param live its live registrations, by chip, source and key
+ * @param keeper its custodian, if that is a person
+ */
+record Dossier(
+    Animal animal,
+    Custody custody,
+    List<LiveRegistration> live,
+    Optional<Keeper> keeper,
+    Registries registries) {
+
+  static Dossier of(Animal animal, Registries registries) {
+    Cast cast = registries.cast();
+    Custody custody = Custody.of(animal, cast);
+    return new Dossier(
+        animal,
+        custody,
+        Registrations.live(animal, cast),
+        custody.keeper().map(tenure -> new Keeper(tenure, custody.versions())),
+        registries);
+  }
+
+  Cast cast() {
+    return registries.cast();
+  }
+
+  /** The day that is judged. */
+  LocalDate asOf() {
+    return cast().sources().scope().asOf();
+  }
+
+  /** The custodian that records name. */
+  Optional<Tenure> custodian() {
+    return custody.custodian().filter(tenure -> Cast.isNamed(tenure.who()));
+  }
+
+  /** What is lacking for registries to be current since a day; nothing when they are. */
+  Set<NotJudged> lagging(LocalDate since) {
+    return registries.lagging(animal, since, lastChange());
+  }
+
+  /** The last change of docs/findings.md; never later than what was heard. */
+  LocalDate lastChange() {
+    return Stream.of(
+            custody.custodian().map(Tenure::knownSince).stream(),
+            animal.turned().stream(),
+            animal.statements().stream().filter(Dossier::isChange).map(Statement::firstStated))
+        .flatMap(dates -> dates)
+        .max(LocalDate::compareTo)
+        .orElse(LocalDate.EPOCH);
+  }
+
+  private static boolean isChange(Statement statement) {
+    Fact fact = statement.fact();
+    return fact instanceof Fact.HandedOver
+        || fact instanceof Fact.PairedWith
+        || fact instanceof Fact.Registered
+        || fact instanceof Fact.RegistrationEnded;
+  }
+
+  /** The latest day of a live registration. */
+  Optional<LocalDate> latestRegistrationDay() {
+    return live.stream().map(LiveRegistration::day).max(LocalDate::compareTo);
+  }
+
+  /** How the primaries of the live registrations stand to the keeper. */
+  Set<Standing> standings(Keeper keeper) {
+    Set<Standing> standings = EnumSet.noneOf(Standing.class);
+    live.forEach(registration -> standings.add(standing(registration, keeper)));
+    return standings;
+  }
+
+  private Standing standing(LiveRegistration registration, Keeper keeper) {
+    Who primary = registration.primary();
+    if (keeper.versions().verdict(primary) != Verdict.DIFFERENT || staysPrimary(primary)) {
+      return Standing.ACCEPTABLE;
+    }
+    boolean fromBefore =
+        Cast.isOrganisation(primary)
+            || !registration.day().isAfter(keeper.since())
+            || custody.hadItBefore(primary, keeper.since());
+    return fromBefore ? Standing.FROM_BEFORE : Standing.LATER;
+  }
+
+  private boolean staysPrimary(Who primary) {
+    return primary instanceof Who.Organisation organisation
+        && custody.trail().everybody().anyMatch(organisation::equals)
+        && registries.directory().find(organisation.id()).filter(Dossier::staysPrimary).isPresent();
+  }
+
+  private static boolean staysPrimary(Organisation organisation) {
+    return organisation.policies().contains(Policy.STAYS_PRIMARY);
+  }
+}

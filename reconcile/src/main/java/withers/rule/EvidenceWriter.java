@@ -1,0 +1,133 @@
+package withers.rule;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import withers.custody.Cast;
+import withers.custody.Handover;
+import withers.custody.Tenure;
+import withers.custody.Visit;
+import withers.fact.Basis;
+import withers.fact.Fact;
+import withers.finding.Evidence;
+import withers.finding.Evidence.Part;
+import withers.finding.FindingKind;
+import withers.finding.Who;
+import withers.history.Statement;
+import withers.registration.LiveRegistration;
+
+/** Gathers the statements that a finding rests on. */
+record EvidenceWriter(Dossier dossier) {
+
+  private static final Comparator<Evidence> ORDER =
+      Comparator.comparing(Evidence::day)
+          .thenComparing(Evidence::part)
+          .thenComparing(Evidence::source)
+          .thenComparing(Evidence::key)
+          .thenComparing(Evidence::slot)
+          .thenComparing(Evidence::chip)
+          .thenComparing(Evidence::firstStated);
+
+  /** In order of day. */
+  List<Evidence> write(FindingKind kind, Judgement.Holds holds) {
+    List<Evidence> evidence = new ArrayList<>();
+    implant().ifPresent(evidence::add);
+    dossier.custody().trail().handovers().forEach(handover -> add(handover, evidence));
+    dossier.custody().tenures().forEach(tenure -> add(tenure, evidence));
+    dossier.live().forEach(registration -> evidence.add(registered(registration)));
+    stating(Fact.PairedWith.class).map(s -> of(Part.PAIRED, s, nobody())).forEach(evidence::add);
+    if (kind == FindingKind.FOUND_WAITING) {
+      report(holds.acting()).ifPresent(evidence::add);
+    }
+    if (kind == FindingKind.UNREGISTERED) {
+      stating(Fact.LookedUp.class).map(this::lookedUp).forEach(evidence::add);
+    }
+    return evidence.stream().sorted(ORDER).toList();
+  }
+
+  private Optional<Evidence> implant() {
+    return stating(Fact.Implanted.class)
+        .findFirst()
+        .map(s -> of(Part.IMPLANTED, s, who(s, ((Fact.Implanted) s.fact()).implanter())));
+  }
+
+  private void add(Handover handover, List<Evidence> evidence) {
+    if (handover.basis() == Basis.INTAKE_STRAY) {
+      evidence.add(of(Part.TAKEN_IN, handover.statement(), handover.receiver()));
+      return;
+    }
+    if (Cast.isNamed(handover.giver())) {
+      evidence.add(of(Part.CAME_FROM, handover.statement(), handover.giver()));
+    }
+    Part part = handover.basis().temporary() ? Part.HELD_BY : Part.WENT_TO;
+    evidence.add(of(part, handover.statement(), handover.receiver()));
+  }
+
+  /** Custodians by visits; those by handovers are on the trail already. */
+  private void add(Tenure tenure, List<Evidence> evidence) {
+    if (tenure.start().fact() instanceof Fact.Attended) {
+      evidence.add(of(Part.SEEN_WITH, tenure.start(), tenure.who()));
+      tenure
+          .confirmedBy()
+          .map(second -> of(Part.SEEN_WITH, second, client(second)))
+          .ifPresent(evidence::add);
+    }
+  }
+
+  private Who client(Statement visit) {
+    return dossier.custody().visits().stream()
+        .filter(one -> one.statement().equals(visit))
+        .map(Visit::client)
+        .findFirst()
+        .orElseGet(EvidenceWriter::nobody);
+  }
+
+  private Evidence registered(LiveRegistration registration) {
+    return of(
+        Part.REGISTERED_TO, registration.day(), registration.statement(), registration.primary());
+  }
+
+  /** A stray's intake is on the trail already. */
+  private Optional<Evidence> report(Statement report) {
+    return report.fact() instanceof Fact.Found found
+        ? Optional.of(of(Part.FOUND, report, who(report, found.holder())))
+        : Optional.empty();
+  }
+
+  private Evidence lookedUp(Statement statement) {
+    String registry = ((Fact.LookedUp) statement.fact()).registry();
+    return of(Part.LOOKED_UP, statement, dossier.cast().people().named(registry));
+  }
+
+  private Stream<Statement> stating(Class<? extends Fact> shape) {
+    return dossier.animal().stating(shape);
+  }
+
+  private Who who(Statement statement, withers.fact.Party party) {
+    return dossier.cast().who(statement, party);
+  }
+
+  private static Who nobody() {
+    return new Who.Nobody();
+  }
+
+  private Evidence of(Part part, Statement statement, Who who) {
+    return of(part, statement.day(), statement, who);
+  }
+
+  private Evidence of(Part part, java.time.LocalDate day, Statement statement, Who who) {
+    return new Evidence(
+        part,
+        day,
+        statement.chip(),
+        dossier.cast().organisation(statement),
+        statement.source(),
+        statement.key(),
+        statement.slot(),
+        statement.firstStated(),
+        who,
+        statement.where());
+  }
+}

@@ -1,0 +1,23 @@
+package withers.rule;
+
+import java.util.Set;
+import java.util.function.Supplier;
+import withers.finding.NotJudged;
+
+/** A rule about animals with a keeper, for whom registries are current since the start. */
+abstract class KeeperRule implements Rule {
+
+  @Override
+  public final Judgement judge(Dossier dossier) {
+    return dossier
+        .keeper()
+        .map(keeper -> unlessLacking(dossier.lagging(keeper.since()), () -> judge(dossier, keeper)))
+        .orElse(Judgement.CLEAR);
+  }
+
+  abstract Judgement judge(Dossier dossier, Keeper keeper);
+
+  static Judgement unlessLacking(Set<NotJudged> lacking, Supplier<Judgement> judgement) {
+    return lacking.isEmpty() ? judgement.get() : new Judgement.Undecided(lacking);
+  }
+}

@@ -1,0 +1,11 @@
+package withers.rule;
+
+import withers.finding.FindingKind;
+
+/** One kind of finding, decided for one animal. Pure. */
+interface Rule {
+
+  FindingKind kind();
+
+  Judgement judge(Dossier dossier);
+}

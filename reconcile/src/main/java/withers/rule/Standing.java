@@ -1,0 +1,11 @@
+package withers.rule;
+
+/** How a registration's primary contact stands to the animal's keeper. */
+enum Standing {
+  /** The keeper, or somebody who may be, or an organisation that stays primary by agreement. */
+  ACCEPTABLE,
+  /** Somebody from before the keeper. */
+  FROM_BEFORE,
+  /** A stranger, registered after the keeper's start. */
+  LATER
+}

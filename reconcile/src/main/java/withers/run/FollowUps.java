@@ -1,0 +1,74 @@
+package withers.run;
+
+import java.util.List;
+import java.util.NavigableSet;
+import java.util.Optional;
+import java.util.TreeSet;
+import withers.cases.CaseEvent;
+import withers.cases.CaseEvent.Step;
+import withers.cases.CaseKey;
+import withers.codec.Streams;
+import withers.history.Scope;
+import withers.id.SourceId;
+import withers.log.ImportMarker;
+import withers.log.LogSnapshot;
+
+/**
+ * The follow-ups as earlier runs left them, and what a run may add. Runs that look back, to an
+ * earlier day or to what was known earlier, add nothing.
+ *
+ * @param open those open before this run
+ * @param newest the newest run's marker
+ * @param isToBeWritten whether this run writes its changes
+ */
+record FollowUps(NavigableSet<CaseKey> open, Optional<ImportMarker> newest, boolean isToBeWritten) {
+
+  /** The chain of markers that runs continue. */
+  static final SourceId CHAIN = new SourceId("follow-ups");
+
+  /** What a run needs to know of the one that it is. */
+  record RunName(String id, Scope scope) {}
+
+  static FollowUps before(RunName run, LogSnapshot log) {
+    List<ImportMarker> runs = log.markers().stream().filter(m -> m.chain().equals(CHAIN)).toList();
+    Optional<ImportMarker> newest = runs.stream().reduce((one, next) -> next);
+    boolean isNewest = newest.filter(marker -> isOf(marker, run)).isPresent();
+    boolean looksBack =
+        run.scope.knownBy().isPresent()
+            || newest.filter(m -> m.exportDate().isAfter(run.scope.asOf())).isPresent();
+    int earlier = isNewest ? runs.size() - 1 : looksBack ? earlier(run, runs) : runs.size();
+    return new FollowUps(open(runs.subList(0, earlier), log), newest, !isNewest && !looksBack);
+  }
+
+  private static boolean isOf(ImportMarker marker, RunName run) {
+    return marker.files().stream().anyMatch(file -> file.name().equals(run.id));
+  }
+
+  /** How many runs came before one that looks back: up to itself, or else up to its day. */
+  private static int earlier(RunName run, List<ImportMarker> runs) {
+    for (int i = runs.size() - 1; i >= 0; i--) {
+      if (isOf(runs.get(i), run)) {
+        return i;
+      }
+    }
+    int earlier = 0;
+    while (earlier < runs.size() && !runs.get(earlier).exportDate().isAfter(run.scope.asOf())) {
+      earlier++;
+    }
+    return earlier;
+  }
+
+  private static NavigableSet<CaseKey> open(List<ImportMarker> runs, LogSnapshot log) {
+    NavigableSet<CaseKey> open = new TreeSet<>();
+    log.<CaseEvent>replay(Streams.CASES, 0, runs::contains, (event, marker) -> apply(event, open));
+    return open;
+  }
+
+  private static void apply(CaseEvent event, NavigableSet<CaseKey> open) {
+    if (event.step() == Step.OPENED) {
+      open.add(event.key());
+    } else {
+      open.remove(event.key());
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package withers.run;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import withers.chip.ChipNumber;
+import withers.codec.Streams;
+import withers.fact.ChipEvent;
+import withers.history.Fold;
+import withers.history.History;
+import withers.history.Sources;
+import withers.history.Stated;
+import withers.log.ImportMarker;
+import withers.log.LogSnapshot;
+import withers.log.Partitions;
+
+/** Replays chips' histories from the log. Safe for several threads. */
+public final class PartitionReader {
+  private final LogSnapshot log;
+  private final Sources sources;
+  private final Fold fold;
+
+  public PartitionReader(LogSnapshot log, Sources sources) {
+    this.log = log;
+    this.sources = sources;
+    this.fold = new Fold(sources);
+  }
+
+  /** The histories of all chips of a partition of which something is in effect. */
+  Stream<History> histories(int partition) {
+    return replay(partition, chip -> true).entrySet().stream()
+        .map(entry -> History.of(entry.getKey(), fold.fold(entry.getValue())))
+        .filter(history -> !history.statements().isEmpty());
+  }
+
+  /** The histories of some chips; of one that nothing is known about, an empty one. */
+  public List<History> histories(Collection<ChipNumber> chips) {
+    Map<Integer, Set<ChipNumber>> byPartition = new TreeMap<>();
+    chips.forEach(c -> byPartition.computeIfAbsent(partition(c), p -> new TreeSet<>()).add(c));
+    return byPartition.entrySet().stream()
+        .flatMap(entry -> histories(entry.getKey(), entry.getValue()).stream())
+        .toList();
+  }
+
+  private List<History> histories(int partition, Set<ChipNumber> chips) {
+    Map<ChipNumber, List<Stated>> stated = replay(partition, chips::contains);
+    return chips.stream()
+        .map(chip -> History.of(chip, fold.fold(stated.getOrDefault(chip, List.of()))))
+        .toList();
+  }
+
+  private static int partition(ChipNumber chip) {
+    return Partitions.of(chip, Streams.CHIPS.partitions());
+  }
+
+  private Map<ChipNumber, List<Stated>> replay(int partition, Predicate<ChipNumber> wanted) {
+    Map<ChipNumber, List<Stated>> chips = new HashMap<>();
+    log.replay(
+        Streams.CHIPS,
+        partition,
+        sources::hears,
+        (event, marker) -> keep(event, marker, wanted, chips));
+    return chips;
+  }
+
+  private static void keep(
+      ChipEvent event,
+      ImportMarker marker,
+      Predicate<ChipNumber> wanted,
+      Map<ChipNumber, List<Stated>> chips) {
+    Optional<ChipNumber> chip = event.subject().chip().filter(wanted);
+    chip.ifPresent(
+        c -> chips.computeIfAbsent(c, k -> new ArrayList<>()).add(new Stated(event, marker)));
+  }
+}

@@ -1,0 +1,87 @@
+package withers.run;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import withers.chip.ChipNumber;
+import withers.codec.Streams;
+import withers.contacts.People;
+import withers.custody.Cast;
+import withers.history.Animal;
+import withers.history.History;
+import withers.history.Scope;
+import withers.history.Sources;
+import withers.log.LogSnapshot;
+import withers.organisation.Directory;
+import withers.registration.Registries;
+import withers.rule.Assessment;
+import withers.rule.Rules;
+
+/**
+ * Events in, findings out. Findings depend on the set of exports in the log and on the directory:
+ * never on the order or number of imports, nor on partitions or threads.
+ */
+public final class Reconciliation {
+
+  private final Directory directory;
+  private final People people;
+  private final int graceDays;
+  private final Workers workers;
+
+  /**
+   * A reconciliation by these rules of a workspace.
+   *
+   * @param graceDays days that a new keeper has to register, from 0
+   */
+  public Reconciliation(Directory directory, People people, int graceDays, Workers workers) {
+    this.directory = directory;
+    this.people = people;
+    this.graceDays = graceDays;
+    this.workers = workers;
+  }
+
+  /** Judges every animal that the log tells of. */
+  public Outcome judge(LogSnapshot log, Scope scope) {
+    Sources sources = Sources.of(log.markers(), scope);
+    PartitionReader reader = new PartitionReader(log, sources);
+    Unplaced unplaced = Unplaced.read(log, sources);
+    Rules rules = new Rules(new Registries(directory, new Cast(people, sources), graceDays));
+    List<StandAlone> parts =
+        workers.map(
+            IntStream.range(0, Streams.CHIPS.partitions()).boxed().toList(),
+            partition -> StandAlone.judge(partition, reader, unplaced, rules));
+    return together(parts, reader, unplaced, rules);
+  }
+
+  private Outcome together(
+      List<StandAlone> parts, PartitionReader reader, Unplaced unplaced, Rules rules) {
+    Deferred deferred =
+        new Deferred(parts.stream().flatMap(part -> part.deferred().stream()).toList());
+    deferred.place(unplaced);
+    Set<ChipNumber> late = deferred.missing();
+    List<History> fetched = reader.histories(late);
+    deferred.fetch(fetched);
+    List<Animal> animals = deferred.animals();
+    List<Assessment> joined = workers.map(animals, rules::assess);
+    long alone = parts.stream().mapToLong(StandAlone::animals).sum() - judgedTooEarly(fetched);
+    return new Outcome(alone + animals.size(), telling(parts, late, joined));
+  }
+
+  /** Chips that phase 1 took for an animal of their own, before their pairing was known. */
+  private static long judgedTooEarly(Collection<History> fetched) {
+    return fetched.stream().filter(history -> !history.statements().isEmpty()).count();
+  }
+
+  private static List<Assessment> telling(
+      List<StandAlone> parts, Set<ChipNumber> late, List<Assessment> joined) {
+    Stream<Assessment> alone =
+        parts.stream()
+            .flatMap(part -> part.telling().stream())
+            .filter(assessment -> !late.contains(assessment.anchor()));
+    return new ArrayList<>(
+        Stream.concat(alone, joined.stream().filter(a -> !a.isClear())).toList());
+  }
+}

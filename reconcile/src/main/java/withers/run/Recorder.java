@@ -1,0 +1,98 @@
+package withers.run;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.Supplier;
+import withers.cases.CaseEvent;
+import withers.codec.Streams;
+import withers.codec.finding.CanonicalFindings;
+import withers.finding.RunResult;
+import withers.history.Scope;
+import withers.id.ImportId;
+import withers.log.Batch;
+import withers.log.EventLog;
+import withers.log.ImportMarker;
+import withers.log.StaleParentException;
+import withers.log.Tally;
+import withers.run.FollowUps.RunName;
+import withers.source.Extent;
+
+/**
+ * Carries the follow-ups on, all of a run or nothing. Recording the same run again changes nothing.
+ *
+ * @param clock when it was recorded; never part of a finding
+ * @param ids a fresh id for every attempt
+ */
+public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids) {
+
+  /** Events that go into one batch. */
+  private static final int BATCH = 10_000;
+
+  /** Attempts when other runs come in between. */
+  private static final int ATTEMPTS = 5;
+
+  /**
+   * Compares what was found with the follow-ups that are open, and writes the changes, unless the
+   * run looks back.
+   *
+   * @throws StaleParentException when other runs keep coming in between
+   */
+  public RunResult record(Outcome outcome, Scope scope) {
+    CanonicalFindings canonical = CanonicalFindings.of(outcome.findings());
+    RunName name = new RunName(RunIds.of(scope, canonical), scope);
+    for (int attempt = 1; ; attempt++) {
+      FollowUps before = FollowUps.before(name, log.snapshot());
+      Changes changes = Changes.of(before.open(), outcome.assessments());
+      try {
+        if (before.isToBeWritten()) {
+          write(name, before, changes, canonical);
+        }
+        return result(name, outcome, changes);
+      } catch (StaleParentException overtaken) {
+        if (attempt == ATTEMPTS) {
+          throw overtaken;
+        }
+      }
+    }
+  }
+
+  private void write(RunName name, FollowUps before, Changes changes, CanonicalFindings canonical) {
+    ImportId id = ids.get();
+    List<CaseEvent> events = changes.events(name.scope().asOf(), name.id());
+    for (int from = 0, sequence = 0; from < events.size(); from += BATCH, sequence++) {
+      List<CaseEvent> some = events.subList(from, Math.min(events.size(), from + BATCH));
+      log.append(new Batch<>(Streams.CASES, 0, id, sequence, some));
+    }
+    log.commit(marker(id, name, before, canonical, events.size()));
+  }
+
+  private ImportMarker marker(
+      ImportId id, RunName name, FollowUps before, CanonicalFindings canonical, int events) {
+    return new ImportMarker(
+        id,
+        before.newest().map(ImportMarker::id),
+        FollowUps.CHAIN,
+        java.util.Optional.empty(),
+        name.scope().asOf(),
+        new Extent.Changes(),
+        List.of(new ImportMarker.FileRead(name.id(), canonical.sha256(), canonical.count(), "")),
+        new Tally(0, 0, 0, 0, 0, events),
+        new TreeSet<>(),
+        new TreeSet<>(),
+        clock.instant());
+  }
+
+  private static RunResult result(RunName name, Outcome outcome, Changes changes) {
+    return new RunResult(
+        name.id(),
+        name.scope().asOf(),
+        name.scope().knownBy(),
+        outcome.animals(),
+        outcome.findings(),
+        outcome.notJudged(),
+        changes.opened(),
+        changes.stillOpen(),
+        changes.closed());
+  }
+}

@@ -1,0 +1,107 @@
+package withers.run;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import withers.chip.ChipNumber;
+import withers.codec.Streams;
+import withers.fact.ChipEvent;
+import withers.fact.Fact;
+import withers.fact.Subject;
+import withers.history.Fold;
+import withers.history.Folded;
+import withers.history.History;
+import withers.history.Sources;
+import withers.history.Stated;
+import withers.history.Statement;
+import withers.id.SourceId;
+import withers.log.LogSnapshot;
+
+/**
+ * The statements that have no number yet, folded, and the numbers that could take them. Filled
+ * once, then only read.
+ */
+final class Unplaced {
+
+  /** An animal by the id of one source. */
+  record AnimalId(SourceId source, String id) {}
+
+  /** What one source says about one animal of its own. */
+  record OfAnimal(AnimalId animal, Folded folded) {}
+
+  /** What one source says about a number that it damaged. */
+  record OfDamaged(SourceId source, Subject.Damaged number, Folded folded) {}
+
+  private record About(SourceId source, Subject subject) {}
+
+  private final List<OfAnimal> animals = new ArrayList<>();
+  private final List<OfDamaged> damaged = new ArrayList<>();
+  private final Set<AnimalId> animalIds = new HashSet<>();
+  private final Set<ChipNumber> candidates = new HashSet<>();
+
+  private Unplaced() {}
+
+  static Unplaced read(LogSnapshot log, Sources sources) {
+    Map<About, List<Stated>> all = new HashMap<>();
+    log.replay(
+        Streams.UNPLACED,
+        0,
+        sources::hears,
+        (event, marker) ->
+            all.computeIfAbsent(about(event), a -> new ArrayList<>())
+                .add(new Stated(event, marker)));
+    Unplaced unplaced = new Unplaced();
+    Fold fold = new Fold(sources);
+    all.forEach((about, stated) -> unplaced.add(about, fold.fold(stated)));
+    return unplaced;
+  }
+
+  private static About about(ChipEvent event) {
+    return new About(event.origin().source(), event.subject());
+  }
+
+  private void add(About about, Folded folded) {
+    if (folded.kept().isEmpty()) {
+      return;
+    }
+    if (about.subject instanceof Subject.Animal animal) {
+      AnimalId id = new AnimalId(about.source, animal.animalId());
+      animals.add(new OfAnimal(id, folded));
+      animalIds.add(id);
+    } else if (about.subject instanceof Subject.Damaged number) {
+      damaged.add(new OfDamaged(about.source, number, folded));
+      candidates.addAll(number.candidates());
+    }
+  }
+
+  List<OfAnimal> animals() {
+    return List.copyOf(animals);
+  }
+
+  List<OfDamaged> damaged() {
+    return List.copyOf(damaged);
+  }
+
+  /** The animals' ids that the source of this chip links to it, among those that are unplaced. */
+  private boolean isLinked(History history) {
+    return !animalIds.isEmpty()
+        && history.statements().stream().anyMatch(s -> s.fact() instanceof Fact.Linked && links(s));
+  }
+
+  private boolean links(Statement statement) {
+    return animalIds.contains(linked(statement));
+  }
+
+  /** The animal that a link names. */
+  static AnimalId linked(Statement link) {
+    return new AnimalId(link.source(), ((Fact.Linked) link.fact()).animalId());
+  }
+
+  /** Whether something unplaced may belong to this chip. */
+  boolean concerns(History history) {
+    return candidates.contains(history.chip()) || isLinked(history);
+  }
+}

@@ -1,0 +1,102 @@
+package withers.rule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.DynamicContainer;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import withers.finding.Finding;
+import withers.finding.FindingKind;
+import withers.finding.NotJudged;
+import withers.run.Outcome;
+import withers.world.World;
+
+/**
+ * The tables beside this class: small invented worlds, a sentence each, and what must be found in
+ * them. The sentences follow docs/findings.md.
+ */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class RuleTablesTest {
+
+  private record Story(String title, String asOf, String lines, List<String> expected) {
+
+    static Story of(String text) {
+      List<String> all = text.lines().map(String::strip).filter(l -> !l.isEmpty()).toList();
+      String asOf = starting(all, "as of ").findFirst().orElse("2026-10-01");
+      String lines =
+          all.stream()
+              .skip(1)
+              .filter(line -> !line.startsWith("as of ") && !line.startsWith("-> "))
+              .collect(Collectors.joining("\n"));
+      return new Story(all.get(0), asOf, lines, starting(all, "-> ").sorted().toList());
+    }
+
+    private static Stream<String> starting(List<String> lines, String word) {
+      return lines.stream().filter(l -> l.startsWith(word)).map(l -> l.substring(word.length()));
+    }
+
+    void check() {
+      assertThat(expected).as("Expectations of: " + title).isNotEmpty();
+      assertThat(said(World.of(lines).judge(asOf))).isEqualTo(expected);
+    }
+
+    private static List<String> said(Outcome outcome) {
+      List<String> said =
+          Stream.concat(
+                  outcome.findings().stream().map(Story::said),
+                  outcome.notJudged().stream().map(Story::said))
+              .sorted()
+              .toList();
+      return said.isEmpty() ? List.of("silent") : said;
+    }
+
+    private static String said(Finding finding) {
+      String fields = finding.fields().isEmpty() ? "" : " " + String.join(" ", finding.fields());
+      return "%s C%d %s %s%s"
+          .formatted(
+              finding.kind().word(),
+              finding.anchor().nationalCode(),
+              finding.actor(),
+              finding.priority().band().word(),
+              fields);
+    }
+
+    private static String said(NotJudged lack) {
+      return "not judged C%d %s %s"
+          .formatted(lack.anchor().nationalCode(), lack.registry(), lack.reason());
+    }
+  }
+
+  @TestFactory
+  Stream<DynamicContainer> every_story_is_judged_as_its_table_says() {
+    return Stream.of(FindingKind.values())
+        .map(FindingKind::word)
+        .map(word -> DynamicContainer.dynamicContainer(word, stories(word)));
+  }
+
+  private static Stream<DynamicTest> stories(String table) {
+    return Arrays.stream(read(table + ".txt").split("\n(?=# )"))
+        .filter(text -> text.startsWith("# "))
+        .map(text -> Story.of(text.substring(2)))
+        .map(story -> DynamicTest.dynamicTest(story.title, story::check));
+  }
+
+  private static String read(String name) {
+    try (InputStream in =
+        Objects.requireNonNull(RuleTablesTest.class.getResourceAsStream(name), name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+}

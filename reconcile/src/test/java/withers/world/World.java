@@ -1,0 +1,121 @@
+package withers.world;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import withers.contact.Contact;
+import withers.contact.ContactRef;
+import withers.contact.ContactVault;
+import withers.contact.MemoryContactVault;
+import withers.contact.VaultKey;
+import withers.contacts.People;
+import withers.contacts.PhoneNumbers;
+import withers.fact.ChipEvent;
+import withers.history.Scope;
+import withers.id.RecordKey;
+import withers.id.SourceId;
+import withers.log.EventLog;
+import withers.log.memory.MemoryEventLog;
+import withers.organisation.Directory;
+import withers.run.Outcome;
+import withers.run.Reconciliation;
+import withers.run.Workers;
+
+/** Exports in a vault and, when asked, on a log, and what is found in them. */
+public final class World {
+  public static final Directory DIRECTORY = Cast.DIRECTORY;
+  public static final int GRACE_DAYS = 30;
+
+  private static final int BATCH_SIZE = 5;
+
+  private record Dated(SourceId source, LocalDate date) {}
+
+  private final ContactVault vault = new MemoryContactVault(new VaultKey(1, new byte[32]));
+  private final People people = new People(DIRECTORY, vault::find, new PhoneNumbers("US"));
+  private final List<Export> exports = new ArrayList<>();
+
+  /**
+   * A world of lines; every source and date in them is a full export. A line {@code source date}
+   * alone is an export that says nothing new.
+   */
+  public static World of(String lines) {
+    World world = new World();
+    Map<Dated, List<ChipEvent>> said = new LinkedHashMap<>();
+    lines
+        .lines()
+        .filter(text -> !text.isBlank())
+        .map(text -> Line.of(text, world::deposit))
+        .forEach(line -> world.add(line, said));
+    said.forEach((at, events) -> world.add(Export.full(at.source, at.date, events)));
+    world.exports.sort(Comparator.comparing(Export::date));
+    return world;
+  }
+
+  private void add(Line line, Map<Dated, List<ChipEvent>> said) {
+    List<ChipEvent> events =
+        said.computeIfAbsent(new Dated(line.source(), line.exported()), at -> new ArrayList<>());
+    if (line.words().size() > 2) {
+      line.events().forEach(events::add);
+    }
+  }
+
+  private ContactRef deposit(Contact contact) {
+    vault.store(
+        List.of(new ContactVault.Deposit(contact, new SourceId("any"), new RecordKey("any"))));
+    return vault.reference(contact);
+  }
+
+  /** Somebody of the lines, as the vault knows them. */
+  public ContactRef reference(String word) {
+    return vault.reference(Cast.contact(word));
+  }
+
+  public ContactVault vault() {
+    return vault;
+  }
+
+  public People people() {
+    return people;
+  }
+
+  public World add(Export export) {
+    exports.add(export);
+    return this;
+  }
+
+  public List<Export> exports() {
+    return List.copyOf(exports);
+  }
+
+  /** All exports on a log, in order of date. */
+  public EventLog log() {
+    return log(exports, BATCH_SIZE);
+  }
+
+  /** These exports on a log, in their order. */
+  public static EventLog log(Collection<Export> exports, int batchSize) {
+    EventLog log = new MemoryEventLog();
+    long number = 0;
+    for (Export export : exports) {
+      export.importInto(log, new UUID(0, ++number), batchSize);
+    }
+    return log;
+  }
+
+  public Reconciliation reconciliation(int threads) {
+    return new Reconciliation(DIRECTORY, people, GRACE_DAYS, new Workers(threads));
+  }
+
+  public Outcome judge(Scope scope) {
+    return reconciliation(1).judge(log().snapshot(), scope);
+  }
+
+  public Outcome judge(String asOf) {
+    return judge(Scope.asOf(LocalDate.parse(asOf)));
+  }
+}
