@@ -6,7 +6,10 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import withers.codec.MarkerJson;
 import withers.id.ImportId;
@@ -17,23 +20,20 @@ import withers.log.LogDamagedException;
 /** The rows that make imports visible, numbered from 1 in the order of their commits. */
 final class MarkerTable {
 
+  private static final HexFormat HEX = HexFormat.of();
+
   private MarkerTable() {}
 
-  /** A marker's row, as stored. */
+  /** A marker's row, as stored; ids in hexadecimal. */
   private record Row(
-      long position,
-      ImportId id,
-      String chain,
-      Optional<ImportId> parent,
-      String contents,
-      String body) {
+      long position, String id, String chain, String parent, String contents, String body) {
 
     long checksum() {
       return new Checksum()
           .add(position)
-          .add(Ids.bytes(id))
+          .add(id)
           .add(chain)
-          .add(Ids.bytes(parent))
+          .add(parent)
           .add(contents)
           .add(body)
           .value();
@@ -72,9 +72,9 @@ final class MarkerTable {
     Row row =
         new Row(
             count(connection) + 1,
-            marker.id(),
+            HEX.formatHex(Ids.bytes(marker.id())),
             marker.chain().value(),
-            marker.parent(),
+            HEX.formatHex(Ids.bytes(marker.parent())),
             contents.text(),
             MarkerJson.write(marker));
     try (PreparedStatement insert =
@@ -82,9 +82,9 @@ final class MarkerTable {
         PreparedStatement head =
             connection.prepareStatement("UPDATE head SET markers = markers + 1")) {
       insert.setLong(1, row.position);
-      insert.setBytes(2, Ids.bytes(row.id));
+      insert.setBytes(2, Ids.bytes(marker.id()));
       insert.setString(3, row.chain);
-      insert.setBytes(4, Ids.bytes(row.parent));
+      insert.setBytes(4, Ids.bytes(marker.parent()));
       insert.setString(5, row.contents);
       insert.setString(6, row.body);
       insert.setLong(7, row.checksum());
@@ -105,7 +105,9 @@ final class MarkerTable {
     List<Committed> all = new ArrayList<>();
     try (PreparedStatement select =
             connection.prepareStatement(
-                "SELECT contents, body, checksum FROM marker ORDER BY position");
+                """
+                SELECT position, hex(id), chain, hex(parent), contents, body, checksum
+                FROM marker ORDER BY position""");
         ResultSet rows = select.executeQuery()) {
       while (rows.next()) {
         all.add(committed(all.size() + 1, rows));
@@ -118,15 +120,23 @@ final class MarkerTable {
   }
 
   private static Committed committed(long position, ResultSet rows) throws SQLException {
-    String contents = rows.getString(1);
-    String body = rows.getString(2);
-    ImportMarker marker = MarkerJson.read(body);
     Row row =
-        new Row(position, marker.id(), marker.chain().value(), marker.parent(), contents, body);
-    if (rows.getLong(3) != row.checksum()) {
+        new Row(
+            rows.getLong(1),
+            text(rows, 2).toLowerCase(Locale.ROOT),
+            text(rows, 3),
+            text(rows, 4).toLowerCase(Locale.ROOT),
+            text(rows, 5),
+            text(rows, 6));
+    if (row.position != position || rows.getLong(7) != row.checksum()) {
       throw damaged(position);
     }
-    return new Committed(marker, Contents.parse(contents));
+    return new Committed(MarkerJson.read(row.body), Contents.parse(row.contents));
+  }
+
+  // A damaged row may hold nothing where the schema allows no such thing.
+  private static String text(ResultSet rows, int column) throws SQLException {
+    return Objects.requireNonNullElse(rows.getString(column), "");
   }
 
   private static LogDamagedException damaged(long position) {

@@ -5,6 +5,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import withers.log.LogStream;
 import withers.log.LogUnavailableException;
@@ -47,7 +48,7 @@ final class StreamTable {
     try (PreparedStatement select = connection.prepareStatement("SELECT * FROM stream");
         ResultSet rows = select.executeQuery()) {
       while (rows.next()) {
-        all.put(rows.getString(1), rows.getInt(2));
+        all.put(Objects.requireNonNullElse(rows.getString(1), ""), rows.getInt(2));
       }
     }
     return all;
