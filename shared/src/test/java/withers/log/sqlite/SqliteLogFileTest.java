@@ -20,6 +20,8 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withers.codec.Streams;
+import withers.fact.ChipEvent;
+import withers.fact.RandomEvents;
 import withers.log.Batch;
 import withers.log.EventLog;
 import withers.log.LogSnapshot;
@@ -27,8 +29,6 @@ import withers.log.LogStream;
 import withers.log.LogUnavailableException;
 import withers.log.Replayed;
 import withers.log.SampleMarkers;
-import withers.fact.ChipEvent;
-import withers.fact.RandomEvents;
 import withers.sqlite.SqliteFile;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -43,8 +43,7 @@ class SqliteLogFileTest {
       log.append(new Batch<>(Streams.CHIPS, 0, SampleMarkers.id(1), 0, List.of()));
       for (String name : List.of("events.db", "events.db-wal", "events.db-shm")) {
         assertThat(
-                PosixFilePermissions.toString(
-                    Files.getPosixFilePermissions(folder.resolve(name))))
+                PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve(name))))
             .as(name)
             .isEqualTo("rw-------");
       }
@@ -151,10 +150,10 @@ class SqliteLogFileTest {
     try (Connection writer = file.openForWriting();
         Connection reader = file.openForReading()) {
       assertThat(writer.isClosed()).isFalse();
-      assertThatThrownBy(() -> file.trying(() -> reader.createStatement().execute("DELETE FROM chunk")))
+      assertThatThrownBy(
+              () -> file.trying(() -> reader.createStatement().execute("DELETE FROM chunk")))
           .isInstanceOf(LogUnavailableException.class)
-          .hasMessage(
-              "The event log can't be opened for writing; see who may write it: " + path);
+          .hasMessage("The event log can't be opened for writing; see who may write it: " + path);
     }
   }
 
