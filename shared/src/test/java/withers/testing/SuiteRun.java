@@ -14,7 +14,9 @@ import org.junit.platform.launcher.TestIdentifier;
 import org.junit.platform.launcher.core.LauncherDiscoveryRequestBuilder;
 import org.junit.platform.launcher.core.LauncherFactory;
 
-/** Runs a contract suite inside a test and tells which of its tests passed and failed, by method. */
+/**
+ * Runs a contract suite inside a test and tells which of its tests passed and failed, by method.
+ */
 public final class SuiteRun implements TestExecutionListener {
 
   private final Set<String> passed = new TreeSet<>();
