@@ -1,0 +1,57 @@
+package withers.ingest.profile;
+
+import java.nio.file.FileSystems;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import withers.id.OrganisationId;
+import withers.id.SourceId;
+import withers.ingest.change.Disappearance;
+import withers.source.SourceDescription;
+import withers.source.SourceKind;
+
+/**
+ * How one source's exports are recognised, read and understood.
+ *
+ * @param files patterns of the names of its files, with {@code *} and {@code ?}
+ * @param key headers of the columns that together name a record
+ * @param animalId header of the column with the source's own id of the animal
+ * @param digest of the profile's text, lower-case hexadecimal: another digest, another reading
+ */
+public record SourceProfile(
+    SourceId id,
+    OrganisationId organisation,
+    SourceKind kind,
+    List<String> files,
+    FileFormat format,
+    ExportDateRule exportDate,
+    ExtentRule extent,
+    Disappearance disappearance,
+    CoverageRule coverage,
+    Limits limits,
+    List<String> key,
+    Optional<String> animalId,
+    ColumnMap columns,
+    ValueMaps values,
+    String digest) {
+
+  public SourceProfile {
+    files = List.copyOf(files);
+    key = List.copyOf(key);
+  }
+
+  /** Whether a file of this name is an export of this source. */
+  public boolean recognises(String fileName) {
+    return files.stream().anyMatch(pattern -> matches(pattern, fileName));
+  }
+
+  private static boolean matches(String pattern, String fileName) {
+    return FileSystems.getDefault().getPathMatcher("glob:" + pattern).matches(Path.of(fileName));
+  }
+
+  /** The source as a marker tells it, for an export of this date. */
+  public SourceDescription describe(LocalDate exportDate) {
+    return new SourceDescription(id, organisation, kind, coverage.at(exportDate));
+  }
+}

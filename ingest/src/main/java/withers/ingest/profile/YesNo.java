@@ -1,0 +1,7 @@
+package withers.ingest.profile;
+
+/** Yes or no. */
+public enum YesNo {
+  YES,
+  NO
+}
