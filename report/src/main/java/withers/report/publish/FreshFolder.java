@@ -1,0 +1,86 @@
+package withers.report.publish;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import org.jspecify.annotations.Nullable;
+import withers.workspace.OwnerOnly;
+
+/**
+ * A folder that is filled out of sight and put in place whole. What stood there before is gone when
+ * the new one stands; leftovers of a killed attempt are cleared away by the next one. One writer at
+ * a time.
+ */
+final class FreshFolder implements AutoCloseable {
+  private final Path place;
+  private final Path fresh;
+  private final Path former;
+
+  private FreshFolder(Path place) {
+    this.place = place;
+    this.fresh = place.resolveSibling("." + place.getFileName() + ".new");
+    this.former = place.resolveSibling("." + place.getFileName() + ".old");
+  }
+
+  /** Starts a folder that is to stand in this place; nothing is to be seen there yet. */
+  static FreshFolder in(Path place) throws IOException {
+    FreshFolder folder = new FreshFolder(place);
+    delete(folder.fresh);
+    delete(folder.former);
+    OwnerOnly.folder(folder.fresh);
+    return folder;
+  }
+
+  /** Writes a file. */
+  void write(String name, byte[] content) throws IOException {
+    OwnerOnly.replace(fresh.resolve(name), content);
+  }
+
+  /** Writes a file into a folder of this one. */
+  void write(String inner, String name, byte[] content) throws IOException {
+    OwnerOnly.replace(OwnerOnly.folder(fresh.resolve(inner)).resolve(name), content);
+  }
+
+  /** Puts the folder in its place. */
+  void putInPlace() throws IOException {
+    if (Files.exists(place)) {
+      Files.move(place, former, StandardCopyOption.ATOMIC_MOVE);
+    }
+    Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE);
+    delete(former);
+  }
+
+  /** Clears away what was not put in place. */
+  @Override
+  public void close() throws IOException {
+    delete(fresh);
+  }
+
+  private static void delete(Path folder) throws IOException {
+    if (Files.exists(folder)) {
+      Files.walkFileTree(folder, new Deleting());
+    }
+  }
+
+  private static final class Deleting extends SimpleFileVisitor<Path> {
+    @Override
+    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
+      Files.delete(file);
+      return FileVisitResult.CONTINUE;
+    }
+
+    @Override
+    public FileVisitResult postVisitDirectory(Path folder, @Nullable IOException failed)
+        throws IOException {
+      if (failed != null) {
+        throw failed;
+      }
+      Files.delete(folder);
+      return FileVisitResult.CONTINUE;
+    }
+  }
+}

@@ -1,0 +1,28 @@
+package withers.report.publish;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import withers.report.list.FollowUpList;
+import withers.report.mail.Mails;
+import withers.report.overview.Overview;
+
+/**
+ * What was made after a run, and where it is.
+ *
+ * @param lists one for each organisation that has, or had, something to follow up
+ * @param folder holds the lists and the overview
+ * @param outbox holds the mails
+ * @param mails empty when the coordinator has no address to send them from
+ */
+public record Published(
+    Overview overview, List<FollowUpList> lists, Path folder, Path outbox, Optional<Mails> mails) {
+  public Published {
+    lists = List.copyOf(lists);
+  }
+
+  /** How many mails are ready to be sent. */
+  public int ready() {
+    return mails.map(all -> all.ready().size()).orElse(0);
+  }
+}
