@@ -41,7 +41,7 @@ final class Exports implements AutoCloseable {
             .setRecordSeparator(source.newline())
             .setHeader(columns.stream().map(Column::header).toArray(String[]::new))
             .get();
-    Path file = folder.resolve(source.id() + "-" + day + ".csv");
+    Path file = folder.resolve(source.fileName(round, day));
     return new Open(
         source, round, day, columns, new CSVPrinter(Files.newBufferedWriter(file), format));
   }

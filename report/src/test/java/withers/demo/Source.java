@@ -66,6 +66,12 @@ enum Source {
         : Optional.of(round.asOf().minusDays(before));
   }
 
+  /** The name of an export: its day, and the window that it covers if it is one. */
+  String fileName(Round round, LocalDate exportDay) {
+    String window = this == LOST_AND_FOUND ? "-" + windowStart(round) : "";
+    return id + window + "-" + exportDay + ".csv";
+  }
+
   /**
    * Whether this source puts a record into an export: one sends what changed, one sends what is
    * dated since its last export, the others send everything.
