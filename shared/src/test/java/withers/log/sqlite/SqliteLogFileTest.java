@@ -163,6 +163,7 @@ class SqliteLogFileTest {
     Process killed =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "--enable-native-access=ALL-UNNAMED", // newer JDKs warn without it
                 "-cp",
                 System.getProperty("java.class.path"),
                 HaltsInTheMidst.class.getName(),
