@@ -1,0 +1,96 @@
+-- Who is who, and the verdict on two contacts. Phones: the coast's are all numbers of the North American plan, written
+-- with and without country code and with several signs, so the last ten digits are the number. strip_accents takes off
+-- accents that Unicode takes apart (ł and ø stay, in every source alike).
+
+CREATE MACRO folded(words) AS lower(strip_accents(words));
+CREATE MACRO letters_and_digits(words) AS regexp_replace(folded(words), '[^\p{L}\p{N}]', '', 'g');
+CREATE MACRO name_words(name) AS coalesce(list_sort(list_filter(
+  regexp_split_to_array(regexp_replace(folded(name), '[''’.]', '', 'g'), '[^\p{L}\p{N}]+'),
+  lambda word: word <> '')), []);
+CREATE MACRO digits(words) AS regexp_replace(words, '\D', '', 'g');
+CREATE MACRO phone_number(phone) AS CASE
+  WHEN regexp_full_match(digits(phone), '1?\d{10}') THEN right(digits(phone), 10) END;
+CREATE MACRO address_of(street, postcode) AS
+  CASE WHEN street IS NOT NULL AND postcode IS NOT NULL THEN letters_and_digits(postcode || ' ' || street) END;
+CREATE MACRO details(name, phone, email, street, postcode) AS struct_pack(
+  words := name_words(name), phone := phone_number(phone), email := lower(email),
+  address := address_of(street, postcode));
+
+CREATE MACRO names_stated(a, b) AS len(a.words) > 0 AND len(b.words) > 0;
+CREATE MACRO names_equal(a, b) AS names_stated(a, b) AND a.words = b.words;
+CREATE MACRO name_shared(a, b) AS
+  len(list_filter(list_intersect(a.words, b.words), lambda word: length(word) >= 2)) > 0;
+CREATE MACRO phone_or_mail_agrees(a, b) AS coalesce(a.phone = b.phone, false) OR coalesce(a.email = b.email, false);
+CREATE MACRO address_agrees(a, b) AS coalesce(a.address = b.address, false);
+CREATE MACRO something_disagrees(a, b) AS
+  coalesce(a.phone <> b.phone, false) OR coalesce(a.email <> b.email, false) OR coalesce(a.address <> b.address, false);
+
+-- The table of docs/findings.md, row by row.
+CREATE MACRO verdict_on_details(a, b) AS CASE
+  WHEN names_equal(a, b) AND NOT something_disagrees(a, b) THEN 'same'
+  WHEN names_equal(a, b) THEN 'details differ'
+  WHEN names_stated(a, b) AND name_shared(a, b) AND (phone_or_mail_agrees(a, b) OR address_agrees(a, b))
+    THEN 'same household'
+  WHEN names_stated(a, b) AND NOT name_shared(a, b) AND phone_or_mail_agrees(a, b) THEN 'same household'
+  WHEN names_stated(a, b) THEN 'different'
+  WHEN phone_or_mail_agrees(a, b) THEN 'same'
+  ELSE 'cannot tell' END;
+
+-- Two of whoever: contacts as written (wording), and who they are (kind, organisation).
+CREATE MACRO verdict(a, b) AS CASE
+  WHEN a.kind = 'nobody' OR b.kind = 'nobody' THEN 'cannot tell'
+  WHEN a.kind = 'person' AND b.kind = 'person' THEN
+    CASE WHEN a.wording = b.wording THEN 'same' ELSE verdict_on_details(a.details, b.details) END
+  WHEN a.kind <> 'person' AND b.kind <> 'person' AND a.organisation = b.organisation THEN 'same'
+  ELSE 'different' END;
+CREATE MACRO not_different(a, b) AS verdict(a, b) <> 'different';
+CREATE MACRO one_person_or_household(a, b) AS verdict(a, b) IN ('same', 'details differ', 'same household');
+
+-- Everybody whom a row names, by source, since "own" is somebody else in each. A wording is a contact as it is written.
+CREATE VIEW named_somebody AS
+SELECT source, who FROM patient
+UNION SELECT source, giver FROM stay UNION SELECT source, receiver FROM stay
+UNION SELECT source, other FROM movement UNION SELECT source, buyer FROM sale
+UNION SELECT source, keeper FROM registration_row UNION SELECT source, holder FROM report_row
+UNION SELECT id, own() FROM source UNION SELECT id, nobody() FROM source;
+
+CREATE TABLE wording AS
+SELECT DISTINCT who::VARCHAR AS wording, who, letters_and_digits(who.name) AS name_key,
+  details(who.name, who.phone, who.email, who.street, who.postcode) AS details
+FROM named_somebody;
+
+-- The organisation that a wording stands for: by name, else by phone, else by e-mail, else as one of its carers.
+CREATE TABLE directory_match AS
+WITH carer_details AS (
+  SELECT organisation, details(name, phone, email, street, postcode) AS details FROM carer),
+matched AS (
+  SELECT wording, 1 AS way, organisation FROM wording w
+  JOIN organisation_name o ON w.name_key = letters_and_digits(o.name)
+  UNION ALL
+  SELECT wording, 2, id FROM wording w JOIN organisation o ON w.details.phone = phone_number(o.phone)
+  UNION ALL
+  SELECT wording, 3, id FROM wording w JOIN organisation o ON w.details.email = lower(o.email)
+  UNION ALL
+  SELECT wording, 4, organisation FROM wording w, carer_details c
+  WHERE verdict_on_details(w.details, c.details) = 'same'
+    OR (verdict_on_details(w.details, c.details) = 'details differ' AND phone_or_mail_agrees(w.details, c.details)))
+SELECT wording, min(organisation) AS organisation, way FROM matched
+GROUP BY wording, way QUALIFY row_number() OVER (PARTITION BY wording ORDER BY way) = 1;
+
+-- Who they are. An organisation that is named as one, but stands in no directory, is outside.
+CREATE TABLE someone AS
+SELECT n.source, w.wording, struct_pack(
+  wording := w.wording,
+  kind := CASE
+    WHEN n.who.kind <> 'own' AND n.who = nobody() THEN 'nobody'
+    WHEN n.who.kind <> 'contact' OR m.organisation IS NOT NULL THEN 'organisation'
+    ELSE 'person' END,
+  organisation := CASE n.who.kind
+    WHEN 'own' THEN s.owner
+    WHEN 'organisation' THEN CASE WHEN m.way = 1 THEN m.organisation ELSE 'outside: ' || w.name_key END
+    ELSE m.organisation END,
+  details := w.details) AS someone
+FROM named_somebody n
+JOIN wording w ON w.wording = n.who::VARCHAR
+JOIN source s ON s.id = n.source
+LEFT JOIN directory_match m ON m.wording = w.wording;

@@ -1,0 +1,168 @@
+-- What the exports state, slot by slot, and what of it is in effect. Variables: as_of, known_by (dates).
+
+-- Exports that count: those of the days that are known, and of registries those up to the day that is judged.
+CREATE TABLE counted_export AS
+SELECT DISTINCT e.source, e.exported, s.kind, s.sends, s.owner, s.whole
+FROM export e JOIN source s ON s.id = e.source
+WHERE e.exported <= getvariable('known_by')
+  AND (s.kind <> 'registration' OR e.exported <= getvariable('as_of'));
+
+-- One line for each slot that a row fills. The giver, and who receives, is client, primary or holder.
+CREATE VIEW told_by_row AS
+SELECT source, exported, key, chip, chip2, NULL AS animal_id, 'ANIMAL' AS slot, 'described' AS fact, NULL::DATE AS day,
+  NULL AS basis, nobody() AS giver, nobody() AS who, NULL AS client, described AS rest FROM patient
+UNION ALL SELECT source, exported, key, chip, chip2, NULL, 'VISIT', 'attended', seen, NULL, nobody(), who, client, NULL
+  FROM patient WHERE seen IS NOT NULL
+UNION ALL SELECT source, exported, key, chip, chip2, NULL, 'DEATH', 'died', died, NULL, nobody(), nobody(), NULL, NULL
+  FROM patient WHERE died IS NOT NULL
+UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'ANIMAL', 'described', NULL, NULL, nobody(), nobody(),
+  NULL, described FROM stay
+UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'INTAKE', 'handed over', in_day, in_basis, giver, own(),
+  NULL, NULL FROM stay WHERE in_day IS NOT NULL
+UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'OUTCOME', 'handed over', out_day, out_basis, own(),
+  receiver, NULL, NULL FROM stay WHERE out_day IS NOT NULL AND out_basis <> 'died'
+UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'DEATH', 'died', out_day, NULL, nobody(), nobody(), NULL,
+  NULL FROM stay WHERE out_basis = 'died'
+UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'ANIMAL', 'described', NULL, NULL, nobody(), nobody(),
+  NULL, described FROM movement
+UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'MOVEMENT', 'handed over', day,
+  CASE WHEN move LIKE 'transfer-%' THEN 'transfer' ELSE move END,
+  CASE WHEN move IN ('intake-stray', 'intake-surrender', 'intake-seizure', 'transfer-in', 'adoption-returned')
+    THEN other WHEN move = 'stray-hold-ended' THEN nobody() ELSE own() END,
+  CASE WHEN move IN ('intake-stray', 'intake-surrender', 'intake-seizure', 'transfer-in', 'adoption-returned',
+    'stray-hold-ended') THEN own() ELSE other END,
+  NULL, NULL FROM movement WHERE day IS NOT NULL AND move <> 'died'
+UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'DEATH', 'died', day, NULL, nobody(), nobody(), NULL, NULL
+  FROM movement WHERE move = 'died'
+UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'ANIMAL', 'described', NULL, NULL, nobody(), nobody(), NULL,
+  described FROM sale
+UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'SALE', 'handed over', sold, 'sale', own(), buyer, client, NULL
+  FROM sale WHERE sold IS NOT NULL
+UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'SALE_RETURN', 'handed over', returned, 'sale-returned', buyer,
+  own(), client, NULL FROM sale WHERE returned IS NOT NULL
+UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'ANIMAL', 'described', NULL, NULL, nobody(), nobody(), NULL,
+  described FROM registration_row
+UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'REGISTRATION', 'registered', since, NULL, nobody(), keeper,
+  NULL, concat_ws('|', account, second::VARCHAR) FROM registration_row
+UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'REGISTRATION_END', 'ended', ended, NULL, nobody(), nobody(),
+  NULL, NULL FROM registration_row WHERE ended IS NOT NULL
+UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'ANIMAL', 'described', NULL, NULL, nobody(), nobody(), NULL,
+  described FROM report_row
+UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'REPORT', report, day, NULL, nobody(), holder, NULL, NULL
+  FROM report_row
+UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'REUNION', 'reunited', reunited, NULL, nobody(), nobody(),
+  NULL, NULL FROM report_row WHERE reunited IS NOT NULL;
+
+-- The same, about what it speaks of: a number, a damaged number (subject: what it may be), or an animal by its id. A row
+-- that names two numbers says of each that the other is on the same animal.
+CREATE TABLE told AS
+WITH told_of AS (
+  SELECT t.*, r.reading, r.n, r.candidates, r2.n AS n2
+  FROM told_by_row t
+  JOIN counted_export USING (source, exported)
+  JOIN number_read r ON r.cell IS NOT DISTINCT FROM t.chip
+  LEFT JOIN number_read r2 ON r2.cell = t.chip2 AND r2.reading = 'number'
+  WHERE r.reading IN ('number', 'damaged') OR (r.reading = 'nothing' AND t.animal_id IS NOT NULL)),
+placed AS (
+  SELECT source, exported, key, slot, fact, day, basis, giver, who, client, NULL AS other, rest,
+    CASE reading WHEN 'number' THEN 'chip' WHEN 'damaged' THEN 'damaged' ELSE 'animal' END AS about,
+    CASE reading WHEN 'nothing' THEN animal_id ELSE n END AS subject, candidates
+  FROM told_of
+  UNION ALL
+  SELECT source, exported, key, 'LINK', 'linked', NULL, NULL, nobody(), nobody(), NULL, animal_id, NULL, 'chip', n, []
+  FROM told_of WHERE slot = 'ANIMAL' AND reading = 'number' AND animal_id IS NOT NULL
+  UNION ALL
+  SELECT source, exported, key, 'PAIRING', 'paired', NULL, NULL, nobody(), nobody(), NULL, n2, NULL, 'chip', n, []
+  FROM told_of WHERE slot = 'ANIMAL' AND reading = 'number' AND n2 <> n
+  UNION ALL
+  SELECT source, exported, key, 'PAIRING', 'paired', NULL, NULL, nobody(), nobody(), NULL, n, NULL, 'chip', n2, []
+  FROM told_of WHERE slot = 'ANIMAL' AND reading = 'number' AND n2 <> n)
+SELECT p.* EXCLUDE (giver, who), g.someone AS giver, w.someone AS who,
+  concat_ws('|', p.fact, p.day, p.basis, p.giver::VARCHAR, p.who::VARCHAR, p.client, p.other, p.rest) AS content
+FROM placed p
+JOIN someone g ON g.source = p.source AND g.wording = p.giver::VARCHAR
+JOIN someone w ON w.source = p.source AND w.wording = p.who::VARCHAR;
+
+-- A record, and the exports that state it.
+CREATE TABLE stated AS SELECT DISTINCT source, key, about, subject, exported FROM told;
+
+-- Where a record was left out: at the source's next export that speaks of everything, or of its key.
+CREATE TABLE silence AS
+WITH spoken AS (
+  SELECT s.*, least(
+    (SELECT min(e.exported) FROM counted_export e
+      WHERE e.source = s.source AND e.exported > s.exported AND e.sends = 'full'),
+    (SELECT min(k.exported) FROM stated k
+      WHERE k.source = s.source AND k.key = s.key AND k.exported > s.exported)) AS next
+  FROM stated s)
+SELECT source, key, about, subject, exported AS last_stated, next AS exported
+FROM spoken p
+WHERE next IS NOT NULL AND NOT EXISTS (FROM stated s WHERE s.source = p.source AND s.key = p.key AND s.about = p.about
+  AND s.subject = p.subject AND s.exported = p.next);
+
+-- The record moved to another number, one slip away: what it said of the old one is withdrawn.
+CREATE TABLE corrected AS
+SELECT DISTINCT s.source, s.key, s.about, s.subject, s.exported
+FROM silence s
+JOIN stated now ON now.source = s.source AND now.key = s.key AND now.exported = s.exported AND now.about = 'chip'
+WHERE s.about = 'chip' AND one_slip(s.subject, now.subject);
+
+-- A full export from which more than ten records, and more than a tenth of those of the full export before, are gone is
+-- not believed: its disappearances wait for the source's next full export.
+CREATE TABLE disappearance AS
+WITH gone AS (
+  SELECT * FROM silence ANTI JOIN corrected USING (source, key, about, subject, exported)),
+full_export AS (
+  SELECT source, exported, lag(exported) OVER (PARTITION BY source ORDER BY exported) AS before,
+    lead(exported) OVER (PARTITION BY source ORDER BY exported) AS after
+  FROM counted_export WHERE sends = 'full'),
+withheld AS (
+  SELECT f.source, f.exported, f.after
+  FROM full_export f
+  WHERE (SELECT count(*) FROM gone g WHERE g.source = f.source AND g.exported = f.exported) > 10
+    AND (SELECT count(*) FROM gone g WHERE g.source = f.source AND g.exported = f.exported) * 10
+      > (SELECT count(*) FROM stated s WHERE s.source = f.source AND s.exported = f.before)),
+dated AS (
+  SELECT g.*, CASE WHEN w.source IS NULL THEN g.exported ELSE w.after END AS effective
+  FROM gone g LEFT JOIN withheld w USING (source, exported))
+SELECT source, key, about, subject, effective AS exported FROM dated d
+WHERE effective IS NOT NULL
+  AND NOT EXISTS (FROM stated s WHERE s.source = d.source AND s.key = d.key AND s.about = d.about
+    AND s.subject = d.subject AND s.exported > d.last_stated AND s.exported <= d.effective);
+
+-- The records that are no longer listed.
+CREATE TABLE unlisted AS
+WITH last_stated AS (SELECT source, key, about, subject, max(exported) AS last FROM stated GROUP BY ALL)
+SELECT source, key, about, subject
+FROM disappearance d JOIN last_stated s USING (source, key, about, subject)
+GROUP BY ALL HAVING max(d.exported) > any_value(s.last);
+
+-- Taken back: every slot of a record that moved, and a slot that the record's next version leaves empty.
+CREATE TABLE withdrawal AS
+SELECT DISTINCT t.source, t.key, t.about, t.subject, t.slot, c.exported
+FROM told t JOIN corrected c USING (source, key, about, subject) WHERE c.exported > t.exported
+UNION
+SELECT source, key, about, subject, slot, next
+FROM (SELECT t.*, (SELECT min(s.exported) FROM stated s WHERE s.source = t.source AND s.key = t.key
+    AND s.about = t.about AND s.subject = t.subject AND s.exported > t.exported) AS next FROM told t) v
+WHERE next IS NOT NULL AND NOT EXISTS (FROM told u WHERE u.source = v.source AND u.key = v.key AND u.about = v.about
+  AND u.subject = v.subject AND u.slot = v.slot AND u.exported = v.next);
+
+CREATE MACRO observes(slot) AS slot IN ('VISIT', 'REGISTRATION');
+
+-- In effect: not withdrawn since; equal neighbours are one; where a slot corrects, the last one only.
+CREATE TABLE in_effect AS
+WITH standing AS (
+  SELECT t.* FROM told t
+  WHERE NOT EXISTS (FROM withdrawal w WHERE w.source = t.source AND w.key = t.key AND w.about = t.about
+    AND w.subject = t.subject AND w.slot = t.slot AND w.exported > t.exported)),
+neighbours AS (
+  SELECT *, lag(content) OVER slot_in_order IS DISTINCT FROM content AS begins
+  FROM standing WINDOW slot_in_order AS (PARTITION BY source, key, about, subject, slot ORDER BY exported, content)),
+begun AS (
+  SELECT *, row_number() OVER (PARTITION BY source, key, about, subject, slot ORDER BY exported DESC, content DESC) AS back
+  FROM neighbours WHERE begins)
+SELECT source, key, slot, about, subject, candidates, fact, coalesce(day, exported) AS day, day AS stated_day, basis,
+  giver, who, client, other, exported AS first_stated, content
+FROM begun
+WHERE (observes(slot) OR back = 1) AND coalesce(day, exported) <= getvariable('as_of');

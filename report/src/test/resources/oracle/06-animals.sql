@@ -1,0 +1,57 @@
+-- Numbers that are one animal's, and what is said of animals once everything is placed.
+
+CREATE TABLE number_edge AS
+SELECT DISTINCT subject AS a, other AS b FROM in_effect WHERE fact = 'paired' AND about = 'chip';
+
+CREATE TABLE number AS
+SELECT subject AS number FROM in_effect WHERE about = 'chip'
+UNION SELECT other FROM in_effect WHERE fact = 'paired' AND about = 'chip';
+
+CREATE TABLE carried AS
+WITH RECURSIVE reached AS (
+  SELECT number AS a, number AS b FROM number
+  UNION
+  SELECT r.a, e.b FROM reached r JOIN number_edge e ON e.a = r.b)
+SELECT a AS number, arg_min(b, natural_order(b)) AS animal FROM reached GROUP BY a;
+
+-- What was said of an animal by its id joins the lowest number that the same source links to that id, if all of those
+-- numbers are one animal's.
+CREATE TABLE link AS
+WITH lowest AS (
+  SELECT source, other AS animal_id, arg_min(subject, natural_order(subject)) AS number
+  FROM in_effect JOIN carried ON number = subject WHERE fact = 'linked'
+  GROUP BY source, other HAVING count(DISTINCT animal) = 1)
+SELECT l.*, min(s.first_stated) AS linked_since
+FROM lowest l JOIN in_effect s ON s.fact = 'linked' AND s.source = l.source AND s.other = l.animal_id
+  AND s.subject = l.number
+GROUP BY ALL;
+
+-- What was said of a damaged number joins the only candidate that other sources speak of.
+CREATE TABLE repaired AS
+WITH candidate AS (
+  SELECT DISTINCT source, subject, unnest(candidates) AS number FROM in_effect WHERE about = 'damaged'),
+known AS (
+  SELECT c.source, c.subject, c.number, min(s.first_stated) AS known_since
+  FROM candidate c JOIN in_effect s ON s.about = 'chip' AND s.subject = c.number AND s.source <> c.source
+  GROUP BY ALL)
+SELECT source, subject, any_value(number) AS number, any_value(known_since) AS known_since
+FROM known GROUP BY source, subject HAVING count(*) = 1;
+
+CREATE TABLE statement AS
+SELECT c.animal, s.subject AS number, s.* EXCLUDE (about, subject, candidates)
+FROM in_effect s JOIN carried c ON c.number = s.subject WHERE s.about = 'chip'
+UNION ALL
+SELECT c.animal, l.number, s.* EXCLUDE (about, subject, candidates)
+  REPLACE (greatest(s.first_stated, l.linked_since) AS first_stated)
+FROM in_effect s JOIN link l ON l.source = s.source AND l.animal_id = s.subject
+JOIN carried c ON c.number = l.number WHERE s.about = 'animal'
+UNION ALL
+SELECT c.animal, r.number, s.* EXCLUDE (about, subject, candidates)
+  REPLACE (greatest(s.first_stated, r.known_since) AS first_stated)
+FROM in_effect s JOIN repaired r ON r.source = s.source AND r.subject = s.subject
+JOIN carried c ON c.number = r.number WHERE s.about = 'damaged';
+
+CREATE TABLE animal AS
+SELECT animal, count(*) AS numbers,
+  EXISTS (FROM statement s WHERE s.animal = c.animal AND s.fact = 'died') AS died
+FROM carried c GROUP BY animal;

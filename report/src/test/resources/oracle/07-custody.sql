@@ -1,0 +1,89 @@
+-- The trail of each animal, its custodian, and what is known of its keeper.
+
+CREATE MACRO for_a_time(basis) AS basis IN ('intake-stray', 'intake-seizure', 'foster', 'boarding', 'trial-started');
+CREATE MACRO order_on_one_day(basis) AS CASE
+  WHEN basis = 'birth' THEN 1
+  WHEN basis = 'import' THEN 2
+  WHEN basis IN ('intake-stray', 'intake-surrender', 'intake-seizure', 'sale-returned', 'adoption-returned') THEN 3
+  WHEN basis = 'stray-hold-ended' THEN 4
+  WHEN basis = 'transfer' THEN 5
+  WHEN basis IN ('foster', 'boarding', 'trial-started') THEN 6
+  WHEN basis = 'sale' THEN 7
+  WHEN basis = 'adoption' THEN 8
+  WHEN basis = 'trial-finalised' THEN 9
+  ELSE 10 END; -- return to owner, return to colony
+
+CREATE TABLE trail AS
+SELECT *, row_number() OVER (PARTITION BY animal
+  ORDER BY day, order_on_one_day(basis), source, key, slot, natural_order(number)) AS place
+FROM statement WHERE fact = 'handed over';
+
+CREATE TABLE visit AS
+SELECT *, row_number() OVER (PARTITION BY animal
+  ORDER BY day, source, key, slot, natural_order(number), first_stated) AS place
+FROM statement WHERE fact = 'attended';
+
+-- By the last handover that is not for a time; without one, by the earliest visit that names somebody.
+CREATE TABLE first_custodian AS
+WITH by_handover AS (
+  SELECT * FROM trail
+  WHERE NOT for_a_time(basis) AND NOT (basis = 'return-to-owner' AND who.kind = 'nobody')
+  QUALIFY row_number() OVER (PARTITION BY animal ORDER BY place DESC) = 1),
+by_visit AS (
+  SELECT * FROM visit WHERE who.kind <> 'nobody'
+  QUALIFY row_number() OVER (PARTITION BY animal ORDER BY place) = 1)
+SELECT animal, who, source, key, slot, client, day AS start, first_stated AS known_since FROM by_handover
+UNION ALL
+SELECT animal, who, source, key, slot, client, day, first_stated FROM by_visit ANTI JOIN by_handover USING (animal);
+
+-- Two visits of one client, 60 days apart at least, of a person whom the trail never names as a holder.
+CREATE TABLE visits_of_one_client AS
+SELECT a.animal, a.who, a.source, a.key, a.slot, a.client, a.day AS first_day, a.place AS first_place,
+  b.day AS second_day, b.place AS second_place, greatest(a.first_stated, b.first_stated) AS known_since
+FROM visit a JOIN visit b ON b.animal = a.animal AND b.day >= a.day + 60
+WHERE a.who.kind = 'person'
+  AND (coalesce(a.source = b.source AND a.client = b.client, false)
+    OR verdict(a.who, b.who) IN ('same', 'details differ'))
+  AND NOT EXISTS (FROM trail t WHERE t.animal = a.animal AND for_a_time(t.basis)
+    AND one_person_or_household(t.who, a.who));
+
+CREATE TABLE custodian AS
+WITH RECURSIVE followed AS (
+  SELECT animal, 0 AS changes, who, source, key, slot, client, start, known_since FROM first_custodian
+  UNION ALL
+  SELECT animal, changes + 1, next.who, next.source, next.key, next.slot, next.client, next.first_day, next.known_since
+  FROM (
+    SELECT c.animal, c.changes, v AS next, row_number() OVER (
+      PARTITION BY c.animal ORDER BY v.first_place, v.second_place) AS choice
+    FROM followed c JOIN visits_of_one_client v ON v.animal = c.animal AND v.first_day > c.start
+    WHERE verdict(c.who, v.who) = 'different'
+      AND NOT EXISTS (FROM visit w WHERE w.animal = c.animal AND w.day BETWEEN v.first_day AND v.second_day
+        AND not_different(c.who, w.who)))
+  WHERE choice = 1)
+SELECT * FROM followed QUALIFY row_number() OVER (PARTITION BY animal ORDER BY changes DESC) = 1;
+
+CREATE TABLE keeper AS SELECT * FROM custodian WHERE who.kind = 'person';
+
+-- What the records know of the keeper's details: the start's, those of the same client of the same source, and those of
+-- every later visit of somebody who is not different.
+CREATE TABLE keeper_version AS
+SELECT k.animal, k.who, s.first_stated, s.day, s.source, s.key, s.slot
+FROM keeper k JOIN statement s ON s.animal = k.animal AND s.source = k.source AND s.key = k.key AND s.slot = k.slot
+  AND s.day = k.start AND s.who = k.who
+UNION ALL
+SELECT k.animal, side.who, s.first_stated, s.day, s.source, s.key, s.slot
+FROM keeper k JOIN statement s ON s.animal = k.animal AND s.source = k.source AND s.client = k.client,
+  LATERAL (SELECT CASE WHEN s.basis = 'sale-returned' THEN s.giver ELSE s.who END AS who) side
+WHERE side.who.kind = 'person'
+UNION ALL
+SELECT k.animal, v.who, v.first_stated, v.day, v.source, v.key, v.slot
+FROM keeper k JOIN visit v ON v.animal = k.animal AND v.day >= k.start
+WHERE v.who.kind <> 'nobody' AND not_different(k.who, v.who);
+
+CREATE TABLE newest_version AS
+WITH first_said AS (
+  SELECT * FROM keeper_version
+  QUALIFY row_number() OVER (PARTITION BY animal, who.wording ORDER BY first_stated, day, source, key, slot) = 1)
+SELECT animal, who, first_stated FROM first_said
+QUALIFY row_number() OVER (PARTITION BY animal
+  ORDER BY first_stated DESC, day DESC, source DESC, key DESC, slot DESC) = 1;

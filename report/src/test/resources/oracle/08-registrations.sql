@@ -1,0 +1,106 @@
+-- Registrations, and how new the registries' records are.
+
+
+CREATE TABLE live_registration AS
+WITH registered AS (
+  SELECT * FROM statement WHERE fact = 'registered'),
+speaking AS (
+  SELECT * FROM registered
+  QUALIFY row_number() OVER (PARTITION BY source, key, number ORDER BY first_stated DESC, content DESC) = 1)
+SELECT r.animal, r.number, r.source, e.owner AS registry, r.key, r.who, r.stated_day, r.first_stated, CASE
+    WHEN r.stated_day IS NULL OR EXISTS (FROM registered o WHERE o.source = r.source AND o.key = r.key
+        AND o.number = r.number AND o.stated_day = r.stated_day AND o.who.wording <> r.who.wording
+        AND o.first_stated < r.first_stated)
+    THEN (SELECT min(p.first_stated) FROM registered p WHERE p.source = r.source AND p.key = r.key
+      AND p.number = r.number AND p.who.wording = r.who.wording
+      AND NOT EXISTS (FROM registered o WHERE o.source = r.source AND o.key = r.key AND o.number = r.number
+        AND o.who.wording <> r.who.wording AND o.first_stated > p.first_stated))
+    ELSE r.day END AS day
+FROM speaking r JOIN source e ON e.id = r.source
+WHERE NOT EXISTS (FROM statement t WHERE t.fact = 'ended' AND t.source = r.source AND t.key = r.key
+    AND t.number = r.number)
+  AND NOT EXISTS (FROM unlisted u WHERE u.source = r.source AND u.key = r.key AND u.about = 'chip'
+    AND u.subject = r.number);
+
+-- Which registries may hold a number: by the directory's ranges, or because a record of theirs speaks of it.
+CREATE TABLE may_hold AS
+SELECT c.animal, c.number, r.registry
+FROM carried c JOIN registry_range r ON length(c.number) = length(r.first) AND c.number BETWEEN r.first AND r.last
+UNION
+SELECT c.animal, c.number, e.owner
+FROM carried c JOIN stated s ON s.about = 'chip' AND s.subject = c.number
+JOIN source e ON e.id = s.source AND e.kind = 'registration';
+
+CREATE TABLE newest_export AS
+SELECT source, any_value(owner) AS owner, any_value(kind) AS kind, max(exported) AS exported,
+  max(CASE WHEN sends = 'full' THEN exported END) AS full_exported, any_value(whole) AS whole
+FROM counted_export GROUP BY source;
+
+-- When a registry's record went off the list for the last time, and when it came back after that.
+CREATE TABLE off_the_list AS
+WITH off AS (
+  SELECT d.source, d.key, d.subject, max(d.exported) AS off
+  FROM disappearance d JOIN source e ON e.id = d.source AND e.kind = 'registration'
+  WHERE d.about = 'chip' GROUP BY ALL)
+SELECT o.subject, o.off, (SELECT min(s.exported) FROM stated s WHERE s.source = o.source AND s.key = o.key
+  AND s.about = 'chip' AND s.subject = o.subject AND s.exported > o.off) AS back
+FROM off o;
+
+-- The last change in what is known of an animal.
+CREATE TABLE last_change AS
+WITH change AS (
+  SELECT animal, known_since AS day FROM custodian
+  UNION ALL
+  SELECT animal, first_stated FROM statement WHERE fact IN ('handed over', 'paired', 'registered', 'ended')
+  UNION ALL
+  SELECT c.animal, w.exported FROM withdrawal w JOIN carried c ON w.about = 'chip' AND c.number = w.subject
+  UNION ALL
+  SELECT c.animal, greatest(o.off, o.back) FROM off_the_list o JOIN carried c ON c.number = o.subject)
+SELECT animal, max(day) AS day FROM change GROUP BY animal;
+
+-- How new the oldest newest export is among the sources of registries that may hold one of the animal's numbers.
+CREATE TABLE oldest_registry AS
+SELECT a.animal, coalesce(min(n.exported), DATE '9999-12-31') AS exported
+FROM animal a LEFT JOIN may_hold m ON m.animal = a.animal
+LEFT JOIN newest_export n ON n.owner = m.registry AND n.kind = 'registration'
+GROUP BY a.animal;
+
+CREATE MACRO grace_days() AS 30;
+CREATE MACRO new_enough(exported, since, change) AS
+  exported >= since + grace_days() AND exported >= coalesce(change, DATE '0001-01-01') - 7;
+
+CREATE VIEW registries AS
+SELECT a.animal, o.exported, l.day AS change
+FROM animal a JOIN oldest_registry o USING (animal) LEFT JOIN last_change l USING (animal);
+
+-- The day up to which the registries that may hold all of an animal's numbers sent everything; none when one of the
+-- numbers has no registry, or one of the registries sends a slice or nothing.
+CREATE TABLE covered_up_to AS
+WITH registry_of_number AS (
+  SELECT c.animal, c.number, m.registry, max(n.full_exported) AS up_to
+  FROM carried c LEFT JOIN may_hold m ON m.number = c.number
+  LEFT JOIN newest_export n ON n.owner = m.registry AND n.kind = 'registration' AND n.whole
+  GROUP BY ALL)
+SELECT animal, CASE WHEN bool_and(up_to IS NOT NULL) THEN min(up_to) END AS day
+FROM registry_of_number GROUP BY animal;
+
+CREATE TABLE judged_registration AS
+WITH closest AS (
+  SELECT l.*, k.start, (
+    SELECT min(CASE verdict(l.who, v.who)
+      WHEN 'same' THEN 1 WHEN 'details differ' THEN 2 WHEN 'same household' THEN 3 WHEN 'cannot tell' THEN 4 ELSE 5 END)
+    FROM keeper_version v WHERE v.animal = l.animal) AS closeness
+  FROM live_registration l JOIN keeper k USING (animal)),
+judged AS (
+  SELECT *,
+    closeness < 5 OR (who.kind = 'organisation' AND EXISTS (
+      FROM trail t JOIN organisation o ON o.id IN (t.giver.organisation, t.who.organisation)
+      WHERE t.animal = c.animal AND o.id = c.who.organisation AND o.stays_primary)) AS acceptable
+  FROM closest c)
+SELECT *, NOT acceptable AND (
+  who.kind = 'organisation'
+  OR EXISTS (FROM trail t WHERE t.animal = j.animal AND (one_person_or_household(j.who, t.giver)
+    OR (t.day < j.start AND one_person_or_household(j.who, t.who))))
+  OR EXISTS (FROM visit v WHERE v.animal = j.animal AND v.day < j.start AND one_person_or_household(j.who, v.who))
+  OR day <= start) AS from_before
+FROM judged j;
