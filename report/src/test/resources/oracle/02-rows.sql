@@ -16,7 +16,7 @@ CREATE MACRO own() AS somebody('own', NULL, NULL, NULL, NULL, NULL, NULL);
 CREATE MACRO nobody() AS somebody('contact', NULL, NULL, NULL, NULL, NULL, NULL);
 CREATE MACRO named_or(organisation, other) AS CASE WHEN said(organisation) IS NULL THEN other ELSE named(organisation) END;
 
-CREATE VIEW patient AS
+CREATE TABLE patient AS
 SELECT 'vendlemouth-patients' AS source, exported, said("Patient No") AS key, "Microchip" AS chip,
   "Second microchip" AS chip2, said("Client No") AS client,
   a_day("Last seen", '%Y-%m-%d') AS seen, a_day("Died", '%Y-%m-%d') AS died,
@@ -43,7 +43,7 @@ SELECT 'nethersay-patients', exported, said("Card"), "Chip number", NULL, NULL,
   concat_ws('|', "Animal", "Species")
 FROM nethersay_patients WHERE days_readable(["Chip put in", "Last here", "Dead since"], '%d/%m/%Y');
 
-CREATE VIEW stay AS
+CREATE TABLE stay AS
 SELECT 'garrowness-stays' AS source, exported, said(stay) AS key, microchip AS chip, said(animal_id) AS animal_id,
   a_day(intake_date, '%Y-%m-%d') AS in_day,
   MAP {'STRAY': 'intake-stray', 'OWNER SURRENDER': 'intake-surrender', 'ADOPTION RETURN': 'adoption-returned',
@@ -69,7 +69,7 @@ SELECT 'ulverscar-stays', exported, said("Nr"), "Chip", NULL,
   concat_ws('|', "Cat", "f/m")
 FROM ulverscar_stays WHERE days_readable(["Arrived", "Left"], '%m/%d/%Y');
 
-CREATE VIEW movement AS
+CREATE TABLE movement AS
 SELECT 'hathersand-movements' AS source, exported, said("Movement") AS key, "Chip" AS chip, said("Animal") AS animal_id,
   a_day("Date", '%d/%m/%Y') AS day,
   MAP {'came in as stray': 'intake-stray', 'given up by owner': 'intake-surrender', 'seized': 'intake-seizure',
@@ -82,7 +82,7 @@ SELECT 'hathersand-movements' AS source, exported, said("Movement") AS key, "Chi
   concat_ws('|', "Called", "Kind of animal", "Sex") AS described
 FROM hathersand_movements WHERE days_readable(["Date"], '%d/%m/%Y');
 
-CREATE VIEW sale AS
+CREATE TABLE sale AS
 SELECT 'tollbarrow-sales' AS source, exported, said("Pup") AS key, "Chip no." AS chip, NULL AS client,
   a_day("Sold", '%d.%m.%Y') AS sold, a_day("Came back", '%d.%m.%Y') AS returned,
   contact("Buyer", "Buyer's phone", "Buyer's mail", "Street", "Postcode", "Town") AS buyer,
@@ -95,7 +95,7 @@ SELECT 'corvelsea-sales', exported, said(sales.sale), chip, said(customer),
   concat_ws('|', name, animal, sex, born)
 FROM corvelsea_sales AS sales WHERE days_readable([sold_on, born, returned_on], '%Y-%m-%d');
 
-CREATE VIEW registration_row AS
+CREATE TABLE registration_row AS
 SELECT 'coast-register' AS source, exported, said(registration) AS key, chip_number AS chip, said(account) AS account,
   a_day(contact_since, '%Y-%m-%d') AS since, a_day(ended_on, '%Y-%m-%d') AS ended,
   contact(concat_ws(' ', given_name, family_name), phone, email, address, postcode, town) AS keeper,
@@ -120,7 +120,7 @@ SELECT 'brackensay-register', exported, said(entry), chip, NULL, a_day(since, '%
   contact(keeper, phone, NULL, street, postcode, town), nobody(), animal
 FROM brackensay_register WHERE days_readable([since], '%Y-%m-%d');
 
-CREATE VIEW report_row AS
+CREATE TABLE report_row AS
 SELECT 'lost-and-found' AS source, exported, said("Report") AS key, "Chip" AS chip, said("Type") AS report,
   a_day("Date", '%d.%m.%Y') AS day, a_day("Back home on", '%d.%m.%Y') AS reunited,
   named_or("With", contact("Reported by", "Phone", NULL, NULL, NULL, NULL)) AS holder,

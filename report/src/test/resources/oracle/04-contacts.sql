@@ -47,7 +47,7 @@ CREATE MACRO not_different(a, b) AS verdict(a, b) <> 'different';
 CREATE MACRO one_person_or_household(a, b) AS verdict(a, b) IN ('same', 'details differ', 'same household');
 
 -- Everybody whom a row names, by source, since "own" is somebody else in each. A wording is a contact as it is written.
-CREATE VIEW named_somebody AS
+CREATE TABLE named_somebody AS
 SELECT source, who FROM patient
 UNION SELECT source, giver FROM stay UNION SELECT source, receiver FROM stay
 UNION SELECT source, other FROM movement UNION SELECT source, buyer FROM sale

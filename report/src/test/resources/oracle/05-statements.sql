@@ -152,10 +152,11 @@ CREATE MACRO observes(slot) AS slot IN ('VISIT', 'REGISTRATION');
 
 -- In effect: not withdrawn since; equal neighbours are one; where a slot corrects, the last one only.
 CREATE TABLE in_effect AS
-WITH standing AS (
-  SELECT t.* FROM told t
-  WHERE NOT EXISTS (FROM withdrawal w WHERE w.source = t.source AND w.key = t.key AND w.about = t.about
-    AND w.subject = t.subject AND w.slot = t.slot AND w.exported > t.exported)),
+WITH taken_back AS (
+  SELECT source, key, about, subject, slot, max(exported) AS last FROM withdrawal GROUP BY ALL),
+standing AS (
+  SELECT t.* FROM told t LEFT JOIN taken_back b USING (source, key, about, subject, slot)
+  WHERE b.last IS NULL OR t.exported >= b.last),
 neighbours AS (
   SELECT *, lag(content) OVER slot_in_order IS DISTINCT FROM content AS begins
   FROM standing WINDOW slot_in_order AS (PARTITION BY source, key, about, subject, slot ORDER BY exported, content)),

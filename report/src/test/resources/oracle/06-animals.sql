@@ -38,15 +38,15 @@ SELECT source, subject, any_value(number) AS number, any_value(known_since) AS k
 FROM known GROUP BY source, subject HAVING count(*) = 1;
 
 CREATE TABLE statement AS
-SELECT c.animal, s.subject AS number, s.* EXCLUDE (about, subject, candidates)
+SELECT c.animal, s.subject AS number, s.* EXCLUDE (candidates)
 FROM in_effect s JOIN carried c ON c.number = s.subject WHERE s.about = 'chip'
 UNION ALL
-SELECT c.animal, l.number, s.* EXCLUDE (about, subject, candidates)
+SELECT c.animal, l.number, s.* EXCLUDE (candidates)
   REPLACE (greatest(s.first_stated, l.linked_since) AS first_stated)
 FROM in_effect s JOIN link l ON l.source = s.source AND l.animal_id = s.subject
 JOIN carried c ON c.number = l.number WHERE s.about = 'animal'
 UNION ALL
-SELECT c.animal, r.number, s.* EXCLUDE (about, subject, candidates)
+SELECT c.animal, r.number, s.* EXCLUDE (candidates)
   REPLACE (greatest(s.first_stated, r.known_since) AS first_stated)
 FROM in_effect s JOIN repaired r ON r.source = s.source AND r.subject = s.subject
 JOIN carried c ON c.number = r.number WHERE s.about = 'damaged';

@@ -1,26 +1,32 @@
 -- Registrations, and how new the registries' records are.
 
+CREATE TABLE registered AS SELECT * FROM statement WHERE fact = 'registered';
+
+-- The last registration of each record, by export date.
+CREATE TABLE speaking AS
+SELECT * FROM registered
+QUALIFY row_number() OVER (PARTITION BY source, key, number ORDER BY first_stated DESC, content DESC) = 1;
+
+-- Since when a record names its present primary: the export that said so first, after the last one that named another.
+CREATE TABLE present_primary AS
+WITH another AS (
+  SELECT s.source, s.key, s.number, max(o.first_stated) AS last_stated,
+    bool_or(o.stated_day = s.stated_day AND o.first_stated < s.first_stated) AS under_the_same_day
+  FROM speaking s JOIN registered o USING (source, key, number) WHERE o.who.wording <> s.who.wording
+  GROUP BY ALL)
+SELECT s.source, s.key, s.number, coalesce(any_value(a.under_the_same_day), false) AS renamed,
+  min(r.first_stated) AS first_stated
+FROM speaking s JOIN registered r USING (source, key, number) LEFT JOIN another a USING (source, key, number)
+WHERE r.who.wording = s.who.wording AND (a.last_stated IS NULL OR r.first_stated > a.last_stated)
+GROUP BY ALL;
 
 CREATE TABLE live_registration AS
-WITH registered AS (
-  SELECT * FROM statement WHERE fact = 'registered'),
-speaking AS (
-  SELECT * FROM registered
-  QUALIFY row_number() OVER (PARTITION BY source, key, number ORDER BY first_stated DESC, content DESC) = 1)
-SELECT r.animal, r.number, r.source, e.owner AS registry, r.key, r.who, r.stated_day, r.first_stated, CASE
-    WHEN r.stated_day IS NULL OR EXISTS (FROM registered o WHERE o.source = r.source AND o.key = r.key
-        AND o.number = r.number AND o.stated_day = r.stated_day AND o.who.wording <> r.who.wording
-        AND o.first_stated < r.first_stated)
-    THEN (SELECT min(p.first_stated) FROM registered p WHERE p.source = r.source AND p.key = r.key
-      AND p.number = r.number AND p.who.wording = r.who.wording
-      AND NOT EXISTS (FROM registered o WHERE o.source = r.source AND o.key = r.key AND o.number = r.number
-        AND o.who.wording <> r.who.wording AND o.first_stated > p.first_stated))
-    ELSE r.day END AS day
-FROM speaking r JOIN source e ON e.id = r.source
-WHERE NOT EXISTS (FROM statement t WHERE t.fact = 'ended' AND t.source = r.source AND t.key = r.key
-    AND t.number = r.number)
-  AND NOT EXISTS (FROM unlisted u WHERE u.source = r.source AND u.key = r.key AND u.about = 'chip'
-    AND u.subject = r.number);
+SELECT s.animal, s.number, s.source, e.owner AS registry, s.key, s.who,
+  CASE WHEN s.stated_day IS NULL OR p.renamed THEN p.first_stated ELSE s.stated_day END AS day
+FROM speaking s JOIN present_primary p USING (source, key, number)
+JOIN source e ON e.id = s.source AND e.kind = 'registration'
+ANTI JOIN (SELECT source, key, number FROM statement WHERE fact = 'ended') USING (source, key, number)
+ANTI JOIN unlisted USING (source, key, about, subject);
 
 -- Which registries may hold a number: by the directory's ranges, or because a record of theirs speaks of it.
 CREATE TABLE may_hold AS

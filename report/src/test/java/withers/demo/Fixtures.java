@@ -4,11 +4,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Finds the repository's fixtures from wherever the tests run. */
-final class Fixtures {
+public final class Fixtures {
 
   private Fixtures() {}
 
-  static Path folder() {
+  /** The folder {@code fixtures}. */
+  public static Path folder() {
     Path here = Path.of("").toAbsolutePath();
     for (Path at = here; at != null; at = at.getParent()) {
       if (Files.isDirectory(at.resolve("fixtures/stories"))) {

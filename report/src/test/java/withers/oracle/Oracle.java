@@ -1,0 +1,129 @@
+package withers.oracle;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import org.duckdb.DuckDBDriver;
+
+/**
+ * One judgement in SQL: a database of its own, in memory, with the exports of some months and all
+ * views over them.
+ */
+final class Oracle implements AutoCloseable {
+
+  private static final String COAST = "01-coast.sql";
+  private static final List<String> SENTENCES =
+      List.of(
+          "02-rows.sql",
+          "03-numbers.sql",
+          "04-contacts.sql",
+          "05-statements.sql",
+          "06-animals.sql",
+          "07-custody.sql",
+          "08-registrations.sql",
+          "09-kinds.sql");
+
+  private final Connection database;
+
+  private Oracle(Connection database) {
+    this.database = database;
+  }
+
+  /**
+   * Judges a world.
+   *
+   * @param folders with the exports that are there
+   */
+  static Oracle judging(List<Path> folders, LocalDate asOf, LocalDate knownBy) throws SQLException {
+    Oracle oracle = new Oracle(new DuckDBDriver().connect("jdbc:duckdb:", new Properties()));
+    oracle.variable("as_of", asOf);
+    oracle.variable("known_by", knownBy);
+    oracle.run(COAST);
+    ExportTables tables = new ExportTables(oracle.database);
+    for (Path folder : folders) {
+      tables.load(folder);
+    }
+    for (String script : SENTENCES) {
+      oracle.run(script);
+    }
+    return oracle;
+  }
+
+  /** What a world's month finds, with the exports up to it. */
+  static Set<Answer> answers(Path world, Month month) throws SQLException {
+    List<Path> folders =
+        month.upToHere().stream().map(known -> world.resolve(known.folder())).toList();
+    try (Oracle oracle = judging(folders, month.asOf(), month.asOf())) {
+      return oracle.answers();
+    }
+  }
+
+  Set<Answer> answers() throws SQLException {
+    Set<Answer> answers = new TreeSet<>(Answer.ORDER);
+    try (Statement query = database.createStatement();
+        ResultSet rows = query.executeQuery("SELECT anchor, kind, organisation FROM finding")) {
+      while (rows.next()) {
+        answers.add(new Answer(rows.getString(1), rows.getString(2), rows.getString(3)));
+      }
+    }
+    return answers;
+  }
+
+  /** Every number that the exports speak of, with the anchor of the animal that carries it. */
+  Map<String, String> anchors() throws SQLException {
+    Map<String, String> anchors = new LinkedHashMap<>();
+    try (Statement query = database.createStatement();
+        ResultSet rows = query.executeQuery("SELECT number, animal FROM carried")) {
+      while (rows.next()) {
+        anchors.put(rows.getString(1), rows.getString(2));
+      }
+    }
+    return anchors;
+  }
+
+  private void variable(String name, LocalDate day) throws SQLException {
+    execute("SET VARIABLE %s = DATE '%s'".formatted(name, day));
+  }
+
+  private void run(String script) throws SQLException {
+    try {
+      execute(text(script));
+    } catch (SQLException refused) {
+      throw new SQLException(script + ": " + refused.getMessage(), refused);
+    }
+  }
+
+  private static String text(String script) {
+    try (InputStream bytes = Oracle.class.getResourceAsStream("/oracle/" + script)) {
+      return new String(
+          Objects.requireNonNull(bytes, script).readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
+  private void execute(String sql) throws SQLException {
+    try (Statement statement = database.createStatement()) {
+      statement.execute(sql);
+    }
+  }
+
+  @Override
+  public void close() throws SQLException {
+    database.close();
+  }
+}
