@@ -39,6 +39,11 @@ public record History(ChipNumber chip, List<Statement> statements, Optional<Loca
         folded.turned());
   }
 
+  /** A history that only says that something changed. */
+  public static History turned(ChipNumber chip, LocalDate on) {
+    return new History(chip, List.of(), Optional.of(on));
+  }
+
   private static Statement statement(ChipNumber chip, Folded.Kept kept, LocalDate firstStated) {
     Stated stated = kept.stated();
     return new Statement(chip, stated.event(), stated.marker(), firstStated, kept.listed());

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.fact.Fact;
@@ -41,35 +42,41 @@ final class Placement {
     links.computeIfAbsent(Unplaced.linked(link), id -> new ArrayList<>()).add(link);
   }
 
-  /** The histories that come to chips by placement. */
+  /** The histories that come to chips by placement, or by its being in doubt. */
   List<History> placed(Unplaced unplaced) {
     Stream<History> animals =
-        unplaced.animals().stream()
-            .flatMap(one -> byLink(one.animal()).map(at -> placed(at, one.folded())).stream());
+        unplaced.animals().stream().flatMap(one -> histories(byLink(one.animal()), one.folded()));
     Stream<History> damaged =
-        unplaced.damaged().stream()
-            .flatMap(one -> byCandidate(one).map(at -> placed(at, one.folded())).stream());
+        unplaced.damaged().stream().flatMap(one -> histories(byCandidate(one), one.folded()));
     return Stream.concat(animals, damaged).toList();
   }
 
-  private static History placed(Place place, Folded folded) {
-    return History.placed(place.chip, folded, place.since);
+  /**
+   * With one place the statements are there. With several they are nowhere, and since the second
+   * one came up that is a change for all of them: they may have had the statements before.
+   */
+  private static Stream<History> histories(List<Place> places, Folded folded) {
+    if (places.size() < 2) {
+      return places.stream().map(place -> History.placed(place.chip, folded, place.since));
+    }
+    LocalDate inDoubt =
+        places.stream().map(Place::since).sorted().skip(1).findFirst().orElseThrow();
+    return places.stream().map(place -> History.turned(place.chip, inDoubt));
   }
 
-  /** By links of the same source, when all that they name is one animal. */
-  private Optional<Place> byLink(Unplaced.AnimalId animal) {
-    List<Statement> named = links.getOrDefault(animal, List.of());
-    long animals = named.stream().map(link -> components.root(link.chip())).distinct().count();
-    return animals == 1 ? Optional.of(place(named)) : Optional.empty();
+  /** By links of the same source: the animals that they name, each by its lowest chip. */
+  private List<Place> byLink(Unplaced.AnimalId animal) {
+    Map<ChipNumber, List<Statement>> named =
+        links.getOrDefault(animal, List.of()).stream()
+            .collect(Collectors.groupingBy(link -> components.root(link.chip())));
+    return named.values().stream().map(Placement::place).toList();
   }
 
-  /** By the only candidate that another source speaks of. */
-  private Optional<Place> byCandidate(Unplaced.OfDamaged damaged) {
-    List<Place> known =
-        damaged.number().candidates().stream()
-            .flatMap(chip -> spokenOf(chip, damaged.source()).stream())
-            .toList();
-    return known.size() == 1 ? Optional.of(known.get(0)) : Optional.empty();
+  /** By the candidates that another source speaks of. */
+  private List<Place> byCandidate(Unplaced.OfDamaged damaged) {
+    return damaged.number().candidates().stream()
+        .flatMap(chip -> spokenOf(chip, damaged.source()).stream())
+        .toList();
   }
 
   private Optional<Place> spokenOf(ChipNumber chip, SourceId but) {

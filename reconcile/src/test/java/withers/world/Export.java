@@ -53,6 +53,10 @@ public record Export(
     return new Export(source, date, extent, withheld, confirmed, others);
   }
 
+  Export withholding(LocalDate day) {
+    return new Export(source, date, extent, Set.of(day), confirmed, events);
+  }
+
   /** Imports it in batches of a size, with a marker at the end. */
   public void importInto(EventLog log, UUID id, int batchSize) {
     ImportId importId = new ImportId(id);

@@ -3,11 +3,14 @@ package withers.world;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.UUID;
+import java.util.stream.Stream;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault;
@@ -88,6 +91,13 @@ public final class World {
     return this;
   }
 
+  /** Lets every marker of a source say that the disappearances of a date are withheld. */
+  public World withholding(String source, LocalDate date) {
+    exports.replaceAll(
+        export -> export.source().value().equals(source) ? export.withholding(date) : export);
+    return this;
+  }
+
   public List<Export> exports() {
     return List.copyOf(exports);
   }
@@ -117,5 +127,21 @@ public final class World {
 
   public Outcome judge(String asOf) {
     return judge(Scope.asOf(LocalDate.parse(asOf)));
+  }
+
+  /** The same export with its events in another order, some of them repeated. */
+  public static Export mixed(Export export, Random random) {
+    List<ChipEvent> events = new ArrayList<>(export.events());
+    export.events().stream().filter(event -> random.nextInt(4) == 0).forEach(events::add);
+    Collections.shuffle(events, random);
+    return export.with(events);
+  }
+
+  /** The same export in two pieces. */
+  public static Stream<Export> cut(Export export, Random random) {
+    int at = random.nextInt(export.events().size() + 1);
+    return Stream.of(
+        export.with(export.events().subList(0, at)),
+        export.with(export.events().subList(at, export.events().size())));
   }
 }
