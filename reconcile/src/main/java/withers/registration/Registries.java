@@ -123,7 +123,8 @@ public record Registries(Directory directory, Cast cast, int graceDays) {
     return new NotJudged(animal.anchor(), registry, reason);
   }
 
-  private NavigableSet<OrganisationId> mayHold(Animal animal) {
+  /** The registries that may hold one of its chips, in the order of their ids. */
+  public NavigableSet<OrganisationId> mayHold(Animal animal) {
     NavigableSet<OrganisationId> registries = new TreeSet<>();
     animal.chips().forEach(chip -> registries.addAll(mayHold(animal, chip)));
     return registries;

@@ -27,14 +27,14 @@ import withers.registration.Registries;
  * @param live its live registrations, by chip, source and key
  * @param keeper its custodian, if that is a person
  */
-record Dossier(
+public record Dossier(
     Animal animal,
     Custody custody,
     List<LiveRegistration> live,
     Optional<Keeper> keeper,
     Registries registries) {
 
-  static Dossier of(Animal animal, Registries registries) {
+  public static Dossier of(Animal animal, Registries registries) {
     Cast cast = registries.cast();
     Custody custody = Custody.of(animal, cast);
     return new Dossier(
@@ -45,7 +45,7 @@ record Dossier(
         registries);
   }
 
-  Cast cast() {
+  public Cast cast() {
     return registries.cast();
   }
 
@@ -55,7 +55,7 @@ record Dossier(
   }
 
   /** The custodian that records name. */
-  Optional<Tenure> custodian() {
+  public Optional<Tenure> custodian() {
     return custody.custodian().filter(tenure -> Cast.isNamed(tenure.who()));
   }
 
@@ -89,7 +89,7 @@ record Dossier(
   }
 
   /** How the primaries of the live registrations stand to the keeper. */
-  Set<Standing> standings(Keeper keeper) {
+  public Set<Standing> standings(Keeper keeper) {
     Set<Standing> standings = EnumSet.noneOf(Standing.class);
     live.forEach(registration -> standings.add(standing(registration, keeper)));
     return standings;

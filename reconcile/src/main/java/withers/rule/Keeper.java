@@ -7,17 +7,17 @@ import withers.finding.Who;
 import withers.history.Statement;
 
 /** A custodian who is a person, in all versions. */
-record Keeper(Tenure tenure, Versions versions) {
+public record Keeper(Tenure tenure, Versions versions) {
 
-  LocalDate since() {
+  public LocalDate since() {
     return tenure.since();
   }
 
-  Statement start() {
+  public Statement start() {
     return tenure.start();
   }
 
-  Who who() {
+  public Who who() {
     return tenure.who();
   }
 }

@@ -1,7 +1,7 @@
 package withers.rule;
 
 /** How a registration's primary contact stands to the animal's keeper. */
-enum Standing {
+public enum Standing {
   /** The keeper, or somebody who may be, or an organisation that stays primary by agreement. */
   ACCEPTABLE,
   /** Somebody from before the keeper. */

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import withers.chip.ChipNumber;
 import withers.codec.Streams;
 import withers.fact.ChipEvent;
@@ -103,5 +104,15 @@ final class Unplaced {
   /** Whether something unplaced may belong to this chip. */
   boolean concerns(History history) {
     return candidates.contains(history.chip()) || isLinked(history);
+  }
+
+  /** All candidates of the damaged numbers that have one of these chips among theirs. */
+  Set<ChipNumber> rivals(Set<ChipNumber> chips) {
+    return damaged.stream()
+        .map(one -> one.number.candidates())
+        .filter(all -> all.stream().anyMatch(chips::contains))
+        .flatMap(List::stream)
+        .filter(chip -> !chips.contains(chip))
+        .collect(Collectors.toSet());
   }
 }

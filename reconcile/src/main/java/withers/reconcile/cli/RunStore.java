@@ -1,0 +1,102 @@
+package withers.reconcile.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import withers.codec.finding.CanonicalFindings;
+import withers.codec.finding.RunJson;
+import withers.finding.RunResult;
+import withers.workspace.OwnerOnly;
+
+/**
+ * The folder in which runs are kept: a folder for each, readable by its owner alone, with {@value
+ * #FINDINGS} (canonical) and {@value #RUN} (whole). Both are written whole or not at all, {@value
+ * #RUN} last; a folder without it is what a killed run left. Writing the same run again changes
+ * nothing.
+ */
+public final class RunStore {
+  static final String FINDINGS = "findings.jsonl";
+  static final String RUN = "run.json";
+  static final String LATEST = "latest";
+
+  private final Path runs;
+
+  /**
+   * A store in a folder, which need not exist yet.
+   *
+   * @param runs as {@link withers.workspace.WorkspacePaths#runs()} gives it
+   */
+  public RunStore(Path runs) {
+    this.runs = runs;
+  }
+
+  /**
+   * Keeps a run. It becomes the latest, unless it looks back: to what was known earlier, or to a
+   * day before the latest run's.
+   *
+   * @return its folder
+   * @throws UncheckedIOException when it can't be written
+   */
+  public Path write(RunResult run) {
+    try {
+      Path folder = OwnerOnly.folder(folder(run.id()));
+      replace(folder.resolve(FINDINGS), CanonicalFindings.of(run.findings()).text());
+      replace(folder.resolve(RUN), RunJson.write(run));
+      if (!looksBack(run)) {
+        replace(runs.resolve(LATEST), run.id() + "\n");
+      }
+      return folder;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void replace(Path file, String text) throws IOException {
+    OwnerOnly.replace(file, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private boolean looksBack(RunResult run) {
+    return run.knownBy().isPresent()
+        || latest().filter(latest -> latest.asOf().isAfter(run.asOf())).isPresent();
+  }
+
+  /**
+   * The run of that id, or empty when there is none.
+   *
+   * @throws withers.log.LogDamagedException when its file is not what was written
+   * @throws UncheckedIOException when it can't be read
+   */
+  public Optional<RunResult> read(String id) {
+    return text(folder(id).resolve(RUN)).map(RunJson::read);
+  }
+
+  /** The latest run, or empty before the first; fails as {@link #read}. */
+  public Optional<RunResult> latest() {
+    return text(runs.resolve(LATEST)).map(String::strip).flatMap(this::read);
+  }
+
+  /**
+   * The folder of a run.
+   *
+   * @throws IllegalArgumentException when the id is no run's
+   */
+  public Path folder(String id) {
+    if (!id.matches("[0-9a-z-]+")) {
+      throw new IllegalArgumentException(
+          "Expected a run's id of lower-case letters, digits and dashes, but found \"%s\""
+              .formatted(id));
+    }
+    return runs.resolve(id);
+  }
+
+  private static Optional<String> text(Path file) {
+    try {
+      return Files.exists(file) ? Optional.of(Files.readString(file)) : Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

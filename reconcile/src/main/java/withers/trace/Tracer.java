@@ -1,0 +1,138 @@
+package withers.trace;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import withers.chip.ChipNumber;
+import withers.chip.OneSlip;
+import withers.codec.Streams;
+import withers.contacts.People;
+import withers.custody.Cast;
+import withers.fact.Fact;
+import withers.fact.Species;
+import withers.history.Animal;
+import withers.history.Fold;
+import withers.history.Folded;
+import withers.history.History;
+import withers.history.Scope;
+import withers.history.Sources;
+import withers.history.Stated;
+import withers.history.Statement;
+import withers.log.LogSnapshot;
+import withers.organisation.Directory;
+import withers.registration.Registries;
+import withers.rule.Dossier;
+import withers.run.AnimalReader;
+import withers.run.PartitionReader;
+import withers.trace.Trace.Registered;
+import withers.trace.Trace.Step;
+import withers.trace.Trace.Supply;
+
+/** Looks one number up. */
+public final class Tracer {
+
+  /** Near numbers that are told; more would help nobody. */
+  private static final int MOST_NEAR = 5;
+
+  private final LogSnapshot log;
+  private final Sources sources;
+  private final Registries registries;
+  private final Wording wording;
+
+  /**
+   * A tracer over a log.
+   *
+   * @param graceDays as for a run
+   */
+  public Tracer(LogSnapshot log, Scope scope, Directory directory, People people, int graceDays) {
+    this.log = log;
+    this.sources = Sources.of(log.markers(), scope);
+    Cast cast = new Cast(people, sources);
+    this.registries = new Registries(directory, cast, graceDays);
+    this.wording = new Wording(directory, cast);
+  }
+
+  public Wording wording() {
+    return wording;
+  }
+
+  public Trace trace(ChipNumber number) {
+    Animal animal = new AnimalReader(log, sources).read(number);
+    Dossier dossier = Dossier.of(animal, registries);
+    List<Supply> supplied = supplied(number);
+    boolean isKnown = !animal.statements().isEmpty();
+    return new Trace(
+        number,
+        animal.chips(),
+        described(animal).map(Fact.Described::species).orElse(Species.UNSTATED),
+        described(animal).flatMap(Fact.Described::name),
+        steps(animal),
+        registrations(dossier),
+        new NextCall(dossier, supplied).find(),
+        supplied,
+        isKnown ? List.of() : oneSlipAway(number),
+        List.copyOf(registries.mayHold(animal)));
+  }
+
+  private List<Step> steps(Animal animal) {
+    return animal.statements().stream().flatMap(s -> step(s).stream()).toList();
+  }
+
+  private Optional<Step> step(Statement statement) {
+    return wording
+        .of(statement)
+        .map(says -> new Step(statement, says, registries.cast().organisation(statement)));
+  }
+
+  private static List<Registered> registrations(Dossier dossier) {
+    return dossier.live().stream()
+        .map(live -> new Registered(live.chip(), live.registry(), live.day(), live.primary()))
+        .toList();
+  }
+
+  private static Optional<Fact.Described> described(Animal animal) {
+    return animal
+        .stating(Fact.Described.class)
+        .max(Comparator.comparing(Statement::firstStated).thenComparing(Statement.BY_DAY))
+        .map(statement -> (Fact.Described) statement.fact());
+  }
+
+  private List<Supply> supplied(ChipNumber number) {
+    Stream.Builder<Stated> stated = Stream.builder();
+    log.replay(
+        Streams.SUPPLY,
+        0,
+        sources::hears,
+        (event, marker) -> stated.add(new Stated(event, marker)));
+    Folded folded = new Fold(sources).fold(stated.build().toList());
+    return History.of(number, folded).statements().stream()
+        .filter(s -> s.fact() instanceof Fact.Supplied supply && supply.range().contains(number))
+        .sorted(Statement.BY_DAY)
+        .map(this::supply)
+        .toList();
+  }
+
+  private Supply supply(Statement statement) {
+    Fact.Supplied fact = (Fact.Supplied) statement.fact();
+    return new Supply(
+        fact.range(),
+        registries.cast().who(statement, fact.purchaser()),
+        statement.day(),
+        fact.prepaid());
+  }
+
+  private List<ChipNumber> oneSlipAway(ChipNumber number) {
+    Set<ChipNumber> near =
+        OneSlip.neighbours(number).mapToObj(ChipNumber::ofPacked).collect(Collectors.toSet());
+    return new PartitionReader(log, sources)
+        .histories(near).stream()
+            .filter(history -> !history.statements().isEmpty())
+            .map(History::chip)
+            .sorted()
+            .limit(MOST_NEAR)
+            .toList();
+  }
+}
