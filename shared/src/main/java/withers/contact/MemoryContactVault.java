@@ -15,14 +15,14 @@ public final class MemoryContactVault implements ContactVault {
   private final Set<ContactRef> forgotten = new HashSet<>();
   private final Set<ContactRef> keptOut = new HashSet<>();
   private final Set<RecordName> forgottenRecords = new HashSet<>();
-  private boolean closed;
+  private volatile boolean closed;
 
   public MemoryContactVault(VaultKey key) {
     this.key = key;
   }
 
   @Override
-  public synchronized ContactRef reference(Contact contact) {
+  public ContactRef reference(Contact contact) {
     requireOpen();
     return key.reference(contact);
   }

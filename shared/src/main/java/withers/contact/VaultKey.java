@@ -1,6 +1,7 @@
 package withers.contact;
 
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.security.SecureRandom;
 import javax.crypto.Mac;
@@ -16,6 +17,9 @@ public final class VaultKey {
   /** Length of the secret in bytes. */
   public static final int LENGTH = 32;
 
+  /** The largest key id. */
+  public static final int LARGEST_ID = 255;
+
   private static final String ALGORITHM = "HmacSHA256";
 
   private final int id;
@@ -28,7 +32,7 @@ public final class VaultKey {
    * @throws IllegalArgumentException when either is out of range
    */
   public VaultKey(int id, byte[] secret) {
-    if (id < 0 || id > 255) {
+    if (id < 0 || id > LARGEST_ID) {
       throw new IllegalArgumentException("Expected a key id from 0 to 255, but found " + id);
     }
     if (secret.length != LENGTH) {
@@ -57,6 +61,11 @@ public final class VaultKey {
   public ContactRef reference(Contact contact) {
     ByteBuffer code = ByteBuffer.wrap(code(CanonicalForm.of(contact)));
     return new ContactRef(id, code.getLong(), code.getLong());
+  }
+
+  /** Tells this key from any other without giving it away: a vault keeps it to notice a wrong key. */
+  public byte[] proof() {
+    return code("withers contact vault".getBytes(StandardCharsets.UTF_8));
   }
 
   /** All 32 bytes of the message's authentication code. */

@@ -1,0 +1,109 @@
+package withers.contact;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+
+/**
+ * A contact as bytes: one byte 1, then each field that is not empty, in a fixed order, as its tag (one
+ * byte), its length in bytes (four, most significant first) and its text in UTF-8. A field with several
+ * values is written once for each, in the source's order.
+ */
+public final class TaggedFields {
+
+  private static final int FORM = 1;
+  private static final int NAME = 1;
+  private static final int GIVEN_NAME = 2;
+  private static final int FAMILY_NAME = 3;
+  private static final int PHONE = 4;
+  private static final int EMAIL = 5;
+  private static final int ADDRESS_LINE = 6;
+  private static final int POSTCODE = 7;
+  private static final int TOWN = 8;
+  private static final int REGION = 9;
+  private static final int COUNTRY = 10;
+
+  private TaggedFields() {}
+
+  /** The contact as the source wrote it, for the vault to keep. */
+  public static byte[] write(Contact contact) {
+    return write(contact, UnaryOperator.identity());
+  }
+
+  static byte[] write(Contact contact, UnaryOperator<String> change) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream(128);
+    out.write(FORM);
+    one(out, NAME, change.apply(contact.name()));
+    one(out, GIVEN_NAME, change.apply(contact.givenName()));
+    one(out, FAMILY_NAME, change.apply(contact.familyName()));
+    contact.phones().forEach(phone -> one(out, PHONE, change.apply(phone)));
+    contact.emails().forEach(email -> one(out, EMAIL, change.apply(email)));
+    contact.addressLines().forEach(line -> one(out, ADDRESS_LINE, change.apply(line)));
+    one(out, POSTCODE, change.apply(contact.postcode()));
+    one(out, TOWN, change.apply(contact.town()));
+    one(out, REGION, change.apply(contact.region()));
+    one(out, COUNTRY, change.apply(contact.country()));
+    return out.toByteArray();
+  }
+
+  private static void one(ByteArrayOutputStream out, int tag, String value) {
+    if (!value.isEmpty()) {
+      byte[] bytes = value.getBytes(StandardCharsets.UTF_8);
+      out.write(tag);
+      out.writeBytes(ByteBuffer.allocate(Integer.BYTES).putInt(bytes.length).array());
+      out.writeBytes(bytes);
+    }
+  }
+
+  /**
+   * Takes the contact back.
+   *
+   * @throws VaultDamagedException when the bytes are not a contact
+   */
+  public static Contact read(byte[] bytes) {
+    SortedMap<Integer, List<String>> fields = fields(ByteBuffer.wrap(bytes));
+    return new Contact(
+        first(fields, NAME),
+        first(fields, GIVEN_NAME),
+        first(fields, FAMILY_NAME),
+        fields.getOrDefault(PHONE, List.of()),
+        fields.getOrDefault(EMAIL, List.of()),
+        fields.getOrDefault(ADDRESS_LINE, List.of()),
+        first(fields, POSTCODE),
+        first(fields, TOWN),
+        first(fields, REGION),
+        first(fields, COUNTRY));
+  }
+
+  private static SortedMap<Integer, List<String>> fields(ByteBuffer in) {
+    SortedMap<Integer, List<String>> fields = new TreeMap<>();
+    require(in.hasRemaining() && in.get() == FORM);
+    while (in.hasRemaining()) {
+      require(in.remaining() > Integer.BYTES);
+      int tag = in.get();
+      int length = in.getInt();
+      require(tag >= NAME && tag <= COUNTRY && length >= 0 && length <= in.remaining());
+      byte[] text = new byte[length];
+      in.get(text);
+      fields.computeIfAbsent(tag, t -> new ArrayList<>())
+          .add(new String(text, StandardCharsets.UTF_8));
+    }
+    return fields;
+  }
+
+  private static String first(SortedMap<Integer, List<String>> fields, int tag) {
+    return fields.getOrDefault(tag, List.of("")).get(0);
+  }
+
+  private static void require(boolean condition) {
+    if (!condition) {
+      throw new VaultDamagedException(
+          "A stored contact is not as it was written; restore a backup of the vault");
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package withers.contact.sqlite;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.Optional;
+import withers.contact.Contact;
+import withers.contact.ContactRef;
+import withers.contact.TaggedFields;
+import withers.contact.VaultDamagedException;
+import withers.contact.VaultKey;
+
+/** Looks contacts up by reference, and makes sure that each is the one that the reference means. */
+final class Finder {
+
+  private final VaultKey key;
+  private final PreparedStatement find;
+  private final PreparedStatement forgotten;
+
+  Finder(Connection connection, VaultKey key) throws SQLException {
+    this.key = key;
+    this.find = connection.prepareStatement("SELECT fields FROM contact WHERE reference = ?");
+    this.forgotten =
+        connection.prepareStatement(
+            """
+            SELECT NOT EXISTS(SELECT 1 FROM contact WHERE reference = ?1)
+              AND (EXISTS(SELECT 1 FROM forgotten WHERE reference = ?1)
+                OR EXISTS(SELECT 1 FROM kept_out WHERE reference = ?1))""");
+  }
+
+  Optional<Contact> find(ContactRef reference) throws SQLException {
+    find.setBytes(1, References.bytes(reference));
+    try (ResultSet row = find.executeQuery()) {
+      return row.next() ? Optional.of(checked(reference, row.getBytes(1))) : Optional.empty();
+    }
+  }
+
+  boolean isForgotten(ContactRef reference) throws SQLException {
+    forgotten.setBytes(1, References.bytes(reference));
+    try (ResultSet row = forgotten.executeQuery()) {
+      return row.getBoolean(1);
+    }
+  }
+
+  private Contact checked(ContactRef reference, byte[] fields) {
+    Contact contact = TaggedFields.read(fields == null ? new byte[0] : fields);
+    if (reference.keyId() == key.id() && !key.reference(contact).equals(reference)) {
+      throw new VaultDamagedException(
+          "The contact behind %s is not as it was written; restore a backup of the vault"
+              .formatted(reference));
+    }
+    return contact;
+  }
+}

@@ -1,0 +1,133 @@
+package withers.contact.sqlite;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.Statement;
+import java.util.Collection;
+import java.util.Optional;
+import withers.contact.Contact;
+import withers.contact.ContactRef;
+import withers.contact.ContactVault;
+import withers.contact.VaultKey;
+import withers.sqlite.SqliteFile;
+
+/**
+ * The vault as one SQLite file, readable by its owner alone. What is forgotten is overwritten on disk.
+ * A contact that is found is checked against its reference, so damage can't change anyone's details
+ * unnoticed.
+ */
+public final class SqliteContactVault implements ContactVault {
+
+  private final SqliteFile file;
+  private final VaultKey key;
+  private final Connection connection;
+  private final Keeper keeper;
+  private final Finder finder;
+  private volatile boolean closed;
+
+  private SqliteContactVault(SqliteFile file, VaultKey key, Connection connection) {
+    this.file = file;
+    this.key = key;
+    this.connection = connection;
+    this.keeper = new Keeper(connection, key);
+    this.finder = file.trying(() -> new Finder(connection, key));
+  }
+
+  /**
+   * Opens the vault, which begins empty when there is no file.
+   *
+   * @throws withers.contact.VaultUnavailableException when the file is another program's, newer than
+   *     this program, filled with another key, in use, or can't be written
+   * @throws withers.contact.VaultDamagedException when SQLite finds it damaged
+   */
+  public static SqliteContactVault open(Path path, VaultKey key) {
+    SqliteFile file = new SqliteFile(path, VaultSchema.FORMAT);
+    SqliteContactVault vault = new SqliteContactVault(file, key, file.openForWriting());
+    try {
+      vault.writing(
+          () -> {
+            vault.keeper.requireKey();
+            return vault;
+          });
+      return vault;
+    } catch (RuntimeException e) {
+      vault.close();
+      throw e;
+    }
+  }
+
+  @Override
+  public ContactRef reference(Contact contact) {
+    requireOpen();
+    return key.reference(contact);
+  }
+
+  @Override
+  public synchronized int store(Collection<Deposit> deposits) {
+    return writing(() -> keeper.store(deposits));
+  }
+
+  @Override
+  public synchronized Optional<Contact> find(ContactRef reference) {
+    return reading(() -> finder.find(reference));
+  }
+
+  @Override
+  public synchronized boolean isForgotten(ContactRef reference) {
+    return reading(() -> finder.isForgotten(reference));
+  }
+
+  @Override
+  public synchronized void forget(
+      Collection<ContactRef> references, Collection<RecordName> records) {
+    writing(
+        () -> {
+          keeper.forget(references, records);
+          return closed;
+        });
+    emptyWriteAheadLog();
+  }
+
+  // What was forgotten also stands in the write-ahead log until that is emptied.
+  private void emptyWriteAheadLog() {
+    reading(
+        () -> {
+          try (Statement statement = connection.createStatement()) {
+            return statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
+          }
+        });
+  }
+
+  @Override
+  public synchronized long size() {
+    return reading(() -> keeper.count("contact"));
+  }
+
+  @Override
+  public synchronized void close() {
+    if (!closed) {
+      closed = true;
+      file.trying(
+          () -> {
+            connection.close();
+            return closed;
+          });
+    }
+  }
+
+  private <T> T writing(SqliteFile.Work<T> work) {
+    requireOpen();
+    return file.writing(connection, work);
+  }
+
+  private <T> T reading(SqliteFile.Work<T> work) {
+    requireOpen();
+    return file.trying(work);
+  }
+
+  private void requireOpen() {
+    if (closed) {
+      throw new IllegalStateException("The contact vault is closed");
+    }
+  }
+}

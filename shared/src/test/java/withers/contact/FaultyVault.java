@@ -1,0 +1,91 @@
+package withers.contact;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+
+/** A vault with one fault, for testing the contract suite itself. */
+final class FaultyVault implements ContactVault {
+
+  /** What is wrong with a vault. */
+  enum Fault {
+    NONE,
+    DOES_NOTHING,
+    LOSES_THE_TOWN,
+    COUNTS_EVERYTHING,
+    STORES_THE_FORGOTTEN_AGAIN,
+    IGNORES_RECORDS,
+    FORGETS_NOTHING,
+    CALLS_NOTHING_FORGOTTEN,
+    WORKS_WHEN_CLOSED
+  }
+
+  private final Fault fault;
+  private final MemoryContactVault vault;
+
+  FaultyVault(Fault fault, VaultKey key) {
+    this.fault = fault;
+    this.vault = new MemoryContactVault(key);
+  }
+
+  @Override
+  public ContactRef reference(Contact contact) {
+    return fault == Fault.DOES_NOTHING ? new ContactRef(0, 0, 0) : vault.reference(contact);
+  }
+
+  @Override
+  public int store(Collection<Deposit> deposits) {
+    if (fault == Fault.DOES_NOTHING) {
+      return 0;
+    }
+    int stored = vault.store(deposits);
+    return fault == Fault.COUNTS_EVERYTHING ? deposits.size() : stored;
+  }
+
+  @Override
+  public Optional<Contact> find(ContactRef reference) {
+    Optional<Contact> found = vault.find(reference);
+    return fault == Fault.LOSES_THE_TOWN ? found.map(FaultyVault::withoutTown) : found;
+  }
+
+  private static Contact withoutTown(Contact c) {
+    return new Contact(
+        c.name(),
+        c.givenName(),
+        c.familyName(),
+        c.phones(),
+        c.emails(),
+        c.addressLines(),
+        c.postcode(),
+        "",
+        c.region(),
+        c.country());
+  }
+
+  @Override
+  public boolean isForgotten(ContactRef reference) {
+    return fault != Fault.CALLS_NOTHING_FORGOTTEN && vault.isForgotten(reference);
+  }
+
+  @Override
+  public void forget(Collection<ContactRef> references, Collection<RecordName> records) {
+    switch (fault) {
+      case DOES_NOTHING, FORGETS_NOTHING -> {}
+      case IGNORES_RECORDS -> vault.forget(references, List.of());
+      case STORES_THE_FORGOTTEN_AGAIN -> vault.forget(List.of(), records);
+      default -> vault.forget(references, records);
+    }
+  }
+
+  @Override
+  public long size() {
+    return vault.size();
+  }
+
+  @Override
+  public void close() {
+    if (fault != Fault.DOES_NOTHING && fault != Fault.WORKS_WHEN_CLOSED) {
+      vault.close();
+    }
+  }
+}

@@ -1,0 +1,9 @@
+package withers.contact;
+
+class MemoryContactVaultTest extends ContactVaultContract {
+
+  @Override
+  protected ContactVault open() {
+    return new MemoryContactVault(KEY);
+  }
+}

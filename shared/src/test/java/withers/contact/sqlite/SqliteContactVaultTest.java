@@ -1,0 +1,161 @@
+package withers.contact.sqlite;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import withers.contact.Contact;
+import withers.contact.ContactRef;
+import withers.contact.ContactVault;
+import withers.contact.ContactVaultContract;
+import withers.contact.RandomContacts;
+import withers.contact.VaultDamagedException;
+import withers.contact.VaultKey;
+import withers.contact.VaultUnavailableException;
+import withers.id.RecordKey;
+import withers.id.SourceId;
+
+class SqliteContactVaultTest extends ContactVaultContract {
+
+  @TempDir private Path folder;
+
+  @Override
+  protected ContactVault open() {
+    return SqliteContactVault.open(file(), KEY);
+  }
+
+  @Override
+  protected ContactVault reopened(ContactVault vault) {
+    vault.close();
+    return open();
+  }
+
+  @Test
+  void files_are_for_their_owner_alone() throws IOException {
+    try (ContactVault vault = open()) {
+      vault.store(List.of(deposit(new RandomContacts(1).contact())));
+      for (Path each : files()) {
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(each)))
+            .isEqualTo("rw-------");
+      }
+      assertThat(files()).hasSize(3);
+    }
+  }
+
+  @Test
+  void nothing_of_a_forgotten_person_stays_on_the_disk() throws IOException {
+    Contact person =
+        new Contact(
+            "Marguerita Quillfeather", "", "", List.of(), List.of(), List.of(), "", "", "", "");
+    try (ContactVault vault = open()) {
+      List<ContactVault.Deposit> others =
+          new RandomContacts(2).contacts(300).stream().map(this::deposit).toList();
+      vault.store(Stream.concat(others.stream(), Stream.of(deposit(person))).toList());
+      assertThat(onDisk("Quillfeather")).isTrue();
+      vault.forget(List.of(vault.reference(person)), List.of());
+      assertThat(onDisk("Quillfeather")).isFalse();
+    }
+    assertThat(onDisk("Quillfeather")).isFalse();
+    assertThat(onDisk("Quay Row")).isTrue();
+  }
+
+  @Test
+  void two_programs_can_use_it_in_turn() {
+    List<Contact> contacts = new RandomContacts(3).contacts(20);
+    try (ContactVault here = open();
+        ContactVault there = open()) {
+      here.store(contacts.subList(0, 10).stream().map(this::deposit).toList());
+      there.store(contacts.subList(5, 20).stream().map(this::deposit).toList());
+      assertThat(here.size()).isEqualTo(20);
+      there.forget(List.of(there.reference(contacts.get(0))), List.of());
+      assertThat(here.isForgotten(here.reference(contacts.get(0)))).isTrue();
+    }
+  }
+
+  @Test
+  void refuses_another_key_of_the_same_id() {
+    open().close();
+    assertThatThrownBy(() -> SqliteContactVault.open(file(), VaultKey.random(KEY.id())))
+        .isInstanceOf(VaultUnavailableException.class)
+        .hasMessage(
+            "Expected the key 1 that the contact vault was filled with, but found another of that"
+                + " id; restore the right one from its backup");
+  }
+
+  @Test
+  void refuses_another_kind_of_file() throws IOException {
+    Files.writeString(file(), "name,phone\n".repeat(1000));
+    assertThatThrownBy(this::open)
+        .isInstanceOf(VaultUnavailableException.class)
+        .hasMessage("Expected the contact vault, but found another kind of file: " + file());
+  }
+
+  @Test
+  void changed_details_are_noticed_and_not_shown() throws SQLException {
+    Contact person =
+        new Contact("Bo Brandt", "", "", List.of(), List.of(), List.of(), "", "", "", "");
+    ContactRef reference = KEY.reference(person);
+    try (ContactVault vault = open()) {
+      vault.store(List.of(deposit(person)));
+    }
+    change("UPDATE contact SET fields = CAST(replace(hex(fields), '4272', '4273') AS BLOB)");
+    assertNoticed(
+        reference, "A stored contact is not as it was written; restore a backup of the vault");
+    change("UPDATE contact SET fields = x'010100000009426f204273616e6474'");
+    assertNoticed(
+        reference,
+        "The contact behind %s is not as it was written; restore a backup of the vault"
+            .formatted(reference));
+  }
+
+  private void assertNoticed(ContactRef reference, String message) {
+    try (ContactVault vault = open()) {
+      assertThatThrownBy(() -> vault.find(reference))
+          .isInstanceOf(VaultDamagedException.class)
+          .hasMessage(message);
+    }
+  }
+
+  private Path file() {
+    return folder.resolve("contacts.db");
+  }
+
+  private List<Path> files() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.toList();
+    }
+  }
+
+  private boolean onDisk(String text) throws IOException {
+    for (Path each : files()) {
+      String bytes = Files.readString(each, StandardCharsets.ISO_8859_1);
+      if (bytes.contains(text)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private ContactVault.Deposit deposit(Contact contact) {
+    return new ContactVault.Deposit(contact, new SourceId("cliff-clinic"), new RecordKey("P-1"));
+  }
+
+  private void change(String sql) throws SQLException {
+    try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file());
+        Statement statement = connection.createStatement()) {
+      assertThat(statement.executeUpdate(sql)).isEqualTo(1);
+    }
+  }
+}
