@@ -10,9 +10,9 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
 /**
- * A contact as bytes: one byte 1, then each field that is not empty, in a fixed order, as its tag (one
- * byte), its length in bytes (four, most significant first) and its text in UTF-8. A field with several
- * values is written once for each, in the source's order.
+ * A contact as bytes: one byte 1, then each field that is not empty, in a fixed order, as its tag
+ * (one byte), its length in bytes (four, most significant first) and its text in UTF-8. A field
+ * with several values is written once for each, in the source's order.
  */
 public final class TaggedFields {
 
@@ -90,7 +90,8 @@ public final class TaggedFields {
       require(tag >= NAME && tag <= COUNTRY && length >= 0 && length <= in.remaining());
       byte[] text = new byte[length];
       in.get(text);
-      fields.computeIfAbsent(tag, t -> new ArrayList<>())
+      fields
+          .computeIfAbsent(tag, t -> new ArrayList<>())
           .add(new String(text, StandardCharsets.UTF_8));
     }
     return fields;

@@ -63,7 +63,9 @@ public final class VaultKey {
     return new ContactRef(id, code.getLong(), code.getLong());
   }
 
-  /** Tells this key from any other without giving it away: a vault keeps it to notice a wrong key. */
+  /**
+   * Tells this key from any other without giving it away: a vault keeps it to notice a wrong key.
+   */
   public byte[] proof() {
     return code("withers contact vault".getBytes(StandardCharsets.UTF_8));
   }

@@ -19,9 +19,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The file that holds the vault's key, for its owner's eyes alone. It belongs into the backup, apart
- * from the log: without it no reference can be made anew, and who has it can test whom a reference
- * means.
+ * The file that holds the vault's key, for its owner's eyes alone. It belongs into the backup,
+ * apart from the log: without it no reference can be made anew, and who has it can test whom a
+ * reference means.
  */
 public final class VaultKeyFile {
 

@@ -70,7 +70,13 @@ class CanonicalFormTest {
 
   @Test
   void case_inner_space_and_compatibility_forms_are_not() {
-    assertThat(List.of(named("Zoë B"), named("zoë B"), named("Zoë  B"), named("Zoë\u00a0B"), named("Zoe B")))
+    assertThat(
+            List.of(
+                named("Zoë B"),
+                named("zoë B"),
+                named("Zoë  B"),
+                named("Zoë\u00a0B"),
+                named("Zoe B")))
         .doesNotHaveDuplicates();
   }
 

@@ -18,7 +18,10 @@ import withers.contact.ContactVault.RecordName;
 import withers.id.RecordKey;
 import withers.id.SourceId;
 
-/** Everything that a {@link ContactVault} promises. No test here passes on a vault that does nothing. */
+/**
+ * Everything that a {@link ContactVault} promises. No test here passes on a vault that does
+ * nothing.
+ */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 public abstract class ContactVaultContract {
 
@@ -33,7 +36,9 @@ public abstract class ContactVaultContract {
   /** Opens the vault of the running test, empty at the first call. */
   protected abstract ContactVault open();
 
-  /** What happens between what a test does and what it looks at: nothing, or closing and opening. */
+  /**
+   * What happens between what a test does and what it looks at: nothing, or closing and opening.
+   */
   protected ContactVault reopened(ContactVault vault) {
     return vault;
   }

@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 
-/** Seeded contacts, all invented: equal seeds give equal contacts. Telephone numbers are of the 555-01xx range. */
+/**
+ * Seeded contacts, all invented: equal seeds give equal contacts. Telephone numbers are of the
+ * 555-01xx range.
+ */
 public final class RandomContacts {
 
   private static final List<String> GIVEN =

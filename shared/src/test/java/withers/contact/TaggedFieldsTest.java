@@ -40,8 +40,7 @@ class TaggedFieldsTest {
       return false;
     } catch (VaultDamagedException expected) {
       assertThat(expected)
-          .hasMessage(
-              "A stored contact is not as it was written; restore a backup of the vault");
+          .hasMessage("A stored contact is not as it was written; restore a backup of the vault");
       return true;
     }
   }

@@ -26,8 +26,9 @@ class VaultKeyTest {
   @TempDir private Path folder;
 
   /**
-   * RFC 4231, sections 4.2 to 4.5, recalled and then recomputed with Python's hmac module. Their keys
-   * are shorter than ours; RFC 2104 fills a key up with zeros, so a filled-up key gives the same code.
+   * RFC 4231, sections 4.2 to 4.5, recalled and then recomputed with Python's hmac module. Their
+   * keys are shorter than ours; RFC 2104 fills a key up with zeros, so a filled-up key gives the
+   * same code.
    */
   @ParameterizedTest
   @CsvSource({
@@ -87,7 +88,8 @@ class VaultKeyTest {
 
   @Test
   void a_key_file_of_format_1_is_read_for_good() throws IOException {
-    Path file = keyFile("withers contact vault key, format 1\nid 7\nsecret " + "0b".repeat(32) + "\n");
+    Path file =
+        keyFile("withers contact vault key, format 1\nid 7\nsecret " + "0b".repeat(32) + "\n");
     byte[] secret = new byte[VaultKey.LENGTH];
     Arrays.fill(secret, (byte) 0x0b);
     assertThat(VaultKeyFile.load(file).proof()).isEqualTo(new VaultKey(7, secret).proof());

@@ -69,8 +69,7 @@ final class Keeper {
     return insert(wanted);
   }
 
-  private static boolean suppressed(PreparedStatement select, Deposit deposit)
-      throws SQLException {
+  private static boolean suppressed(PreparedStatement select, Deposit deposit) throws SQLException {
     select.setString(1, deposit.source().value());
     select.setString(2, deposit.key().value());
     try (ResultSet row = select.executeQuery()) {

@@ -12,9 +12,9 @@ import withers.contact.VaultKey;
 import withers.sqlite.SqliteFile;
 
 /**
- * The vault as one SQLite file, readable by its owner alone. What is forgotten is overwritten on disk.
- * A contact that is found is checked against its reference, so damage can't change anyone's details
- * unnoticed.
+ * The vault as one SQLite file, readable by its owner alone. What is forgotten is overwritten on
+ * disk. A contact that is found is checked against its reference, so damage can't change anyone's
+ * details unnoticed.
  */
 public final class SqliteContactVault implements ContactVault {
 
@@ -36,8 +36,8 @@ public final class SqliteContactVault implements ContactVault {
   /**
    * Opens the vault, which begins empty when there is no file.
    *
-   * @throws withers.contact.VaultUnavailableException when the file is another program's, newer than
-   *     this program, filled with another key, in use, or can't be written
+   * @throws withers.contact.VaultUnavailableException when the file is another program's, newer
+   *     than this program, filled with another key, in use, or can't be written
    * @throws withers.contact.VaultDamagedException when SQLite finds it damaged
    */
   public static SqliteContactVault open(Path path, VaultKey key) {
