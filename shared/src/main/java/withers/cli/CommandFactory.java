@@ -2,6 +2,7 @@ package withers.cli;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
+import java.time.Clock;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
@@ -21,11 +22,9 @@ public final class CommandFactory implements IFactory {
   }
 
   /** A factory that hands these out, each by its own type. */
-  public static CommandFactory handing(
-      Console console, java.time.Clock clock, Environment environment) {
+  public static CommandFactory handing(Console console, Clock clock, Environment environment) {
     return new CommandFactory(
-        Map.of(
-            Console.class, console, java.time.Clock.class, clock, Environment.class, environment));
+        Map.of(Console.class, console, Clock.class, clock, Environment.class, environment));
   }
 
   /** A factory that also hands this out to those who ask for the type. */

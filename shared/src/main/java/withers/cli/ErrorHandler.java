@@ -12,6 +12,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 import withers.log.LogDamagedException;
+import withers.log.LogUnavailableException;
 import withers.log.StaleParentException;
 import withers.source.InputRefusedException;
 import withers.workspace.WorkspaceBusyException;
@@ -41,6 +42,7 @@ public final class ErrorHandler implements IExecutionExceptionHandler, IParamete
             new Known(InputRefusedException.class, ExitCode.INPUT_REFUSED),
             new Known(WorkspaceBusyException.class, ExitCode.BUSY),
             new Known(StaleParentException.class, ExitCode.BUSY),
+            new Known(LogUnavailableException.class, ExitCode.STORAGE),
             new Known(LogDamagedException.class, ExitCode.STORAGE)));
   }
 

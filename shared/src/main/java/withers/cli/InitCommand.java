@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -102,8 +103,7 @@ public final class InitCommand implements Callable<Integer> {
           testNumbers);
     } catch (IllegalArgumentException refused) {
       throw new ParameterException(
-          java.util.Objects.requireNonNull(spec).commandLine(),
-          String.valueOf(refused.getMessage()));
+          Objects.requireNonNull(spec).commandLine(), String.valueOf(refused.getMessage()));
     }
   }
 

@@ -13,6 +13,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Arrays;
 import java.util.Set;
 
 /**
@@ -77,7 +78,7 @@ public final class OwnerOnly {
   }
 
   private static void write(Path file, byte[] content, OpenOption... options) throws IOException {
-    OpenOption[] all = java.util.Arrays.copyOf(options, options.length + 1);
+    OpenOption[] all = Arrays.copyOf(options, options.length + 1);
     all[options.length] = StandardOpenOption.WRITE;
     try (FileChannel channel = open(file, all)) {
       ByteBuffer buffer = ByteBuffer.wrap(content);

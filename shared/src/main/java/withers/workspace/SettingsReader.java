@@ -1,11 +1,16 @@
 package withers.workspace;
 
+import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import withers.id.OrganisationId;
 import withers.yaml.Fields;
+import withers.yaml.Nearest;
+import withers.yaml.Refusal;
 import withers.yaml.Values;
 
 /** Reads {@code withers.yaml}. */
@@ -15,24 +20,46 @@ final class SettingsReader {
   private static final List<String> REGIONS = Arrays.asList(Locale.getISOCountries());
   private static final OrganisationId NOBODY = new OrganisationId("nobody");
 
-  private SettingsReader() {}
+  private final Optional<Set<OrganisationId>> organisations;
 
-  static Settings read(Fields fields) {
+  /**
+   * @param organisations ids that the directory states; empty when it could not be read
+   */
+  SettingsReader(Optional<Set<OrganisationId>> organisations) {
+    this.organisations = organisations;
+  }
+
+  Settings read(Fields fields) {
     return new Settings(
         fields.text("network"),
-        fields.value("zone", Values::zone, java.time.ZoneOffset.UTC),
+        fields.value("zone", Values::zone, ZoneOffset.UTC),
         fields
             .optionalValue("phone-region", SettingsReader::region)
             .orElse(Settings.UNKNOWN_REGION),
         fields.optionalValue("language", SettingsReader::language).orElse(Locale.ENGLISH),
         fields.choice("test-numbers", TestNumbers.REFUSED),
-        fields.value("coordinator", OrganisationId::new, NOBODY),
+        fields.value("coordinator", this::coordinator, NOBODY),
         fields.wholeNumber("grace-days", Settings.DEFAULT_GRACE_DAYS, 0, LONGEST_GRACE),
         fields.wholeNumber(
             "handover-window-days",
             Settings.DEFAULT_HANDOVER_WINDOW_DAYS,
             0,
             LONGEST_HANDOVER_WINDOW));
+  }
+
+  private OrganisationId coordinator(String text) {
+    OrganisationId id = new OrganisationId(text);
+    organisations.filter(ids -> !ids.contains(id)).ifPresent(ids -> refuse(id, ids));
+    return id;
+  }
+
+  private static void refuse(OrganisationId id, Set<OrganisationId> ids) {
+    List<String> names = ids.stream().map(OrganisationId::value).toList();
+    throw new Refusal(
+        "Expected the id of an organisation in organisations.yaml, but found \"%s\"".formatted(id),
+        Nearest.to(id.value(), names)
+            .map("did you mean \"%s\"?"::formatted)
+            .orElse("add the organisation, or name another"));
   }
 
   static String region(String text) {

@@ -8,17 +8,13 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
-import java.util.Optional;
+import withers.log.EventLog;
+import withers.log.sqlite.SqliteEventLog;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
 import withers.yaml.ConfigException;
 import withers.yaml.ConfigProblem;
-import withers.yaml.Fields;
-import withers.yaml.Nearest;
 import withers.yaml.Place;
-import withers.yaml.Problems;
-import withers.yaml.YamlFiles;
-import withers.yaml.YamlMap;
 
 /**
  * An open workspace: what its two configuration files state, and where everything is. Immutable.
@@ -29,7 +25,7 @@ public final class Workspace {
   private final Directory directory;
   private final Clock clock;
 
-  private Workspace(WorkspacePaths paths, Settings settings, Directory directory, Clock clock) {
+  Workspace(WorkspacePaths paths, Settings settings, Directory directory, Clock clock) {
     this.paths = paths;
     this.settings = settings;
     this.directory = directory;
@@ -48,7 +44,7 @@ public final class Workspace {
     if (!Files.exists(paths.settings())) {
       throw new ConfigException(noWorkspace(paths));
     }
-    return new Reading(paths).workspace(clock);
+    return new WorkspaceReader(paths).read(clock);
   }
 
   private static ConfigProblem noWorkspace(WorkspacePaths paths) {
@@ -98,6 +94,21 @@ public final class Workspace {
     return LocalDate.now(clock);
   }
 
+  /**
+   * Opens the event log; close it when done.
+   *
+   * @throws withers.log.LogUnavailableException when it can't be opened
+   * @throws withers.log.LogDamagedException when it is damaged
+   */
+  public EventLog openLog() {
+    try {
+      OwnerOnly.folder(paths.log());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return SqliteEventLog.open(paths.eventLog());
+  }
+
   /** Something to be done while nobody else writes. */
   @FunctionalInterface
   public interface Work<T, X extends Exception> {
@@ -133,47 +144,6 @@ public final class Workspace {
       return WorkspaceLock.take(paths, LockHolder.describe(activity, ZonedDateTime.now(clock)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    }
-  }
-
-  /** The two files being read: their mistakes are told together. */
-  private static final class Reading {
-    private final WorkspacePaths paths;
-    private final Problems problems = new Problems();
-    private final DirectoryReader directoryReader = new DirectoryReader(problems);
-
-    Reading(WorkspacePaths paths) {
-      this.paths = paths;
-    }
-
-    Workspace workspace(Clock clock) {
-      Optional<YamlMap> settingsFile =
-          YamlFiles.read(paths.settings(), WorkspacePaths.SETTINGS, problems);
-      Optional<YamlMap> directoryFile =
-          YamlFiles.read(paths.organisations(), WorkspacePaths.ORGANISATIONS, problems);
-      List<Organisation> organisations = directoryFile.map(directoryReader::read).orElse(List.of());
-      Optional<Settings> settings =
-          settingsFile.flatMap(file -> Fields.read(file, problems, SettingsReader::read));
-      if (directoryFile.isPresent()) {
-        settings.ifPresent(read -> checkCoordinator(read, settingsFile.orElseThrow()));
-      }
-      problems.throwIfAny();
-      return new Workspace(paths, settings.orElseThrow(), Directory.of(organisations), clock);
-    }
-
-    private void checkCoordinator(Settings settings, YamlMap file) {
-      if (directoryReader.ids().contains(settings.coordinator())) {
-        return;
-      }
-      List<String> ids = directoryReader.ids().stream().map(Object::toString).toList();
-      problems.add(
-          file.get("coordinator").orElseThrow().place(),
-          "coordinator",
-          "Expected the id of an organisation in organisations.yaml, but found \"%s\""
-              .formatted(settings.coordinator()),
-          Nearest.to(settings.coordinator().value(), ids)
-              .map("did you mean \"%s\"?"::formatted)
-              .orElse("add the organisation, or name another"));
     }
   }
 }

@@ -1,6 +1,7 @@
 package withers.yaml;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,7 +44,7 @@ public final class Problems {
   }
 
   private static Stream<ConfigProblem> inOrder(List<ConfigProblem> problems) {
-    return problems.stream().sorted(java.util.Comparator.comparing(ConfigProblem::place));
+    return problems.stream().sorted(Comparator.comparing(ConfigProblem::place));
   }
 
   /**

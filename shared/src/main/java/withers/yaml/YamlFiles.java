@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -80,7 +81,7 @@ public final class YamlFiles {
       return Optional.of(map);
     }
     if (top instanceof YamlText text && text.isEmpty()) {
-      return Optional.of(new YamlMap(top.place(), java.util.List.of()));
+      return Optional.of(new YamlMap(top.place(), List.of()));
     }
     problems.add(top.place(), "", "Expected lines of \"key: value\", but found " + top.shape());
     return Optional.empty();

@@ -308,12 +308,16 @@ class WorkspaceConfigurationTest {
     assertRefused(
         SETTINGS,
         "organisations:\n",
-        """
-        The configuration has 2 mistakes:
-          Expected the key "organisations", but found none (organisations.yaml, line 1, column 1): add it
-          Expected the id of an organisation in organisations.yaml, but found "coast"\
-         (withers.yaml, line 3, column 14): add the organisation, or name another\
-        """);
+        "Expected the key \"organisations\", but found none (organisations.yaml, line 1, column 1): add it");
+  }
+
+  @Test
+  void an_empty_list_of_organisations() {
+    assertRefused(
+        SETTINGS,
+        "organisations: []\n",
+        "Expected the id of an organisation in organisations.yaml, but found \"coast\""
+            + " (withers.yaml, line 3, column 14): add the organisation, or name another");
   }
 
   private void assertRefused(String settings, String organisations, String message) {
