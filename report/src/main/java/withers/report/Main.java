@@ -1,7 +1,10 @@
 package withers.report;
 
-import picocli.CommandLine;
-import withers.report.cli.WithersCommand;
+import java.time.Clock;
+import java.time.ZoneId;
+import withers.cli.Console;
+import withers.cli.Environment;
+import withers.report.cli.Application;
 
 /** Where the application starts. */
 public final class Main {
@@ -13,6 +16,9 @@ public final class Main {
    * @param args the command line, the command's name first
    */
   public static void main(String... args) {
-    System.exit(new CommandLine(new WithersCommand()).execute(args));
+    Clock clock = Clock.system(ZoneId.systemDefault());
+    System.exit(
+        Application.commandLine(Console.ofThisProcess(), clock, Environment.ofThisProcess())
+            .execute(args));
   }
 }

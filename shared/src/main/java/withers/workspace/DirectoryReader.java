@@ -1,23 +1,18 @@
 package withers.workspace;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import withers.chip.NumberRange;
 import withers.chip.RangeNotation;
 import withers.contact.Contact;
 import withers.id.OrganisationId;
-import withers.organisation.NameSpelling;
 import withers.organisation.Organisation;
 import withers.organisation.OrganisationKind;
 import withers.organisation.Policy;
 import withers.yaml.Fields;
-import withers.yaml.Place;
 import withers.yaml.Problems;
 import withers.yaml.YamlMap;
-import withers.yaml.YamlText;
 
 /** Reads {@code organisations.yaml}; one reader for one file. */
 final class DirectoryReader {
@@ -25,14 +20,12 @@ final class DirectoryReader {
       Pattern.compile("[^\\s@<>,;:\"()]+@[^\\s@<>,;:\"()]+\\.[^\\s@<>,;:\"()]+");
   private static final OrganisationId NOBODY = new OrganisationId("nobody");
 
-  private record Stated(String owner, Place place) {}
-
   private final Problems problems;
-  private final Map<OrganisationId, Place> ids = new HashMap<>();
-  private final Map<String, Stated> names = new HashMap<>();
+  private final Claims claims;
 
   DirectoryReader(Problems problems) {
     this.problems = problems;
+    this.claims = new Claims(problems);
   }
 
   /** The organisations of the file; those with a mistake are left out. */
@@ -49,13 +42,13 @@ final class DirectoryReader {
 
   /** Ids that the file states, those of organisations with a mistake included. */
   Set<OrganisationId> ids() {
-    return ids.keySet();
+    return claims.ids();
   }
 
   private Organisation organisation(Fields fields) {
-    OrganisationId id = fields.value("id", OrganisationId::new, NOBODY);
-    claimId(fields, id);
-    claimNames(fields, id);
+    OrganisationId id = fields.value("id", text -> claims.id(text, fields.place("id")), NOBODY);
+    claims.names("name", fields);
+    claims.names("aliases", fields);
     String name = fields.text("name");
     OrganisationKind kind = fields.choice("kind", OrganisationKind.class);
     return new Organisation(
@@ -68,40 +61,6 @@ final class DirectoryReader {
         fields.maps("carers", DirectoryReader::carer),
         Set.copyOf(fields.choices("policies", Policy.class)),
         registers(fields, kind));
-  }
-
-  private void claimId(Fields fields, OrganisationId id) {
-    if (id.equals(NOBODY) && !fields.has("id")) {
-      return;
-    }
-    Place earlier = ids.putIfAbsent(id, fields.place("id"));
-    if (earlier != null) {
-      fields.problem(
-          "id",
-          "Expected each id once, but found \"%s\" again".formatted(id),
-          "line %d has it already".formatted(earlier.line()));
-    }
-  }
-
-  private void claimNames(Fields fields, OrganisationId id) {
-    fields.textNodes("name").forEach(name -> claimName("name", name, id));
-    fields.textNodes("aliases").forEach(alias -> claimName("aliases", alias, id));
-  }
-
-  private void claimName(String key, YamlText name, OrganisationId id) {
-    String spelling = NameSpelling.key(name.text());
-    if (spelling.isEmpty()) {
-      problems.add(name.place(), key, "Expected a name with a letter or digit, but found none");
-      return;
-    }
-    Stated earlier = names.putIfAbsent(spelling, new Stated(id.value(), name.place()));
-    if (earlier != null && !earlier.owner.equals(id.value())) {
-      problems.add(
-          name.place(),
-          key,
-          "Expected a name of one organisation, but found \"%s\" again".formatted(name.text()),
-          "line %d gives it to %s already".formatted(earlier.place.line(), earlier.owner));
-    }
   }
 
   private static List<NumberRange> registers(Fields fields, OrganisationKind kind) {

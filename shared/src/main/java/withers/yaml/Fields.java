@@ -25,12 +25,13 @@ public final class Fields {
   private final YamlMap map;
   private final Problems problems;
   private final KeyCheck keys;
-  private boolean confidential;
+  private final NodeReader values;
 
   private Fields(YamlMap map, Problems problems) {
     this.map = map;
     this.problems = problems;
     this.keys = new KeyCheck(map, problems);
+    this.values = new NodeReader(problems);
   }
 
   /** A reader of this map; call {@link #done} at the end, or use {@link #read}. */
@@ -58,7 +59,7 @@ public final class Fields {
       return Optional.of(reader.apply(this));
     } catch (IllegalArgumentException refused) {
       if (problems.count() == before && !keys.isIncomplete()) {
-        refuse(map.place(), "", refused);
+        values.refuse(map.place(), "", refused);
       }
       return Optional.empty();
     }
@@ -66,13 +67,14 @@ public final class Fields {
 
   /** From now on no message about this map shows what is written in it: for people's details. */
   public Fields confidential() {
-    confidential = true;
+    keys.hideKeys();
+    values.hideTexts();
     return this;
   }
 
   /** Notes keys that are missing and keys that nobody asked for. */
   public void done() {
-    keys.finish(confidential);
+    keys.finish();
   }
 
   /** Whether the key has a value. */
@@ -119,12 +121,12 @@ public final class Fields {
    */
   public <T> T value(String key, Function<String, T> reader, T standIn) {
     Optional<YamlNode> node = required(key);
-    return node.flatMap(found -> single(key, found, reader)).orElse(standIn);
+    return node.flatMap(found -> values.single(key, found, reader)).orElse(standIn);
   }
 
   /** An optional value made from text; empty, too, when it is wrong. */
   public <T> Optional<T> optionalValue(String key, Function<String, T> reader) {
-    return node(key).flatMap(found -> single(key, found, reader));
+    return node(key).flatMap(found -> values.single(key, found, reader));
   }
 
   /**
@@ -189,7 +191,7 @@ public final class Fields {
    * out.
    */
   public <T> List<T> list(String key, Function<String, T> reader) {
-    return items(key).stream().flatMap(item -> single(key, item, reader).stream()).toList();
+    return items(key).stream().flatMap(item -> values.single(key, item, reader).stream()).toList();
   }
 
   /** A list of maps, each read with {@link #read}; items with a mistake are left out. */
@@ -212,11 +214,12 @@ public final class Fields {
    */
   public Map<String, String> textMap(String key) {
     Map<String, String> texts = new LinkedHashMap<>();
-    node(key).flatMap(node -> asMap(key, node)).map(YamlMap::entries).stream()
+    node(key).flatMap(node -> values.map(key, node)).map(YamlMap::entries).stream()
         .flatMap(List::stream)
         .forEach(
             entry ->
-                single(key, entry.value(), Function.<String>identity())
+                values
+                    .single(key, entry.value(), Function.<String>identity())
                     .ifPresent(text -> texts.put(entry.key().text(), text)));
     return texts;
   }
@@ -236,42 +239,6 @@ public final class Fields {
   }
 
   private <T> Optional<T> inner(String key, YamlNode node, Function<Fields, T> reader) {
-    return asMap(key, node).flatMap(inner -> read(inner, problems, reader));
-  }
-
-  private Optional<YamlMap> asMap(String key, YamlNode node) {
-    if (node instanceof YamlMap inner) {
-      return Optional.of(inner);
-    }
-    problems.add(
-        node.place(),
-        key,
-        "Expected lines of \"key: value\" under \"%s\", but found %s".formatted(key, node.shape()));
-    return Optional.empty();
-  }
-
-  private <T> Optional<T> single(String key, YamlNode node, Function<String, T> reader) {
-    if (!(node instanceof YamlText text) || text.isEmpty()) {
-      problems.add(
-          node.place(),
-          key,
-          "Expected a single value for \"%s\", but found %s".formatted(key, node.shape()));
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(reader.apply(text.text()));
-    } catch (IllegalArgumentException | DateTimeException refused) {
-      refuse(node.place(), key, refused);
-      return Optional.empty();
-    }
-  }
-
-  private void refuse(Place place, String key, RuntimeException refused) {
-    String message = refused.getMessage();
-    if (confidential || message == null) {
-      problems.add(place, key, "Expected another value");
-    } else {
-      problems.add(place, key, message, refused instanceof Refusal wrong ? wrong.advice() : "");
-    }
+    return values.map(key, node).flatMap(inner -> read(inner, problems, reader));
   }
 }

@@ -17,9 +17,16 @@ final class KeyCheck {
   private final Set<String> known = new LinkedHashSet<>();
   private final Set<String> missing = new LinkedHashSet<>();
 
+  private boolean hidden;
+
   KeyCheck(YamlMap map, Problems problems) {
     this.map = map;
     this.problems = problems;
+  }
+
+  /** From now on no message shows a key that is not known. */
+  void hideKeys() {
+    hidden = true;
   }
 
   void asked(String key) {
@@ -35,24 +42,24 @@ final class KeyCheck {
   }
 
   /** Notes what is wrong with the keys. A misspelt key that explains a missing one is told once. */
-  void finish(boolean confidential) {
+  void finish() {
     for (YamlMap.Entry entry : map.entries()) {
       if (!known.contains(entry.key().text())) {
-        unknown(entry.key(), confidential);
+        unknown(entry.key());
       }
     }
     missing.forEach(this::notFound);
     missing.clear();
   }
 
-  private void unknown(YamlText key, boolean confidential) {
+  private void unknown(YamlText key) {
     Optional<String> meant =
         Nearest.to(key.text(), absent()).or(() -> Nearest.to(key.text(), known));
     meant.ifPresent(missing::remove);
-    String found = confidential ? "another key" : quoted(key.text());
+    String found = hidden ? "another key" : quoted(key.text());
     problems.add(
         key.place(),
-        confidential ? "" : key.text(),
+        hidden ? "" : key.text(),
         "Expected one of %s, but found %s".formatted(listed(), found),
         meant.map("did you mean \"%s\"?"::formatted).orElse(""));
   }

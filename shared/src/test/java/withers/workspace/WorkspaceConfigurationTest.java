@@ -216,9 +216,9 @@ class WorkspaceConfigurationTest {
         """
         The configuration has 2 mistakes:
           Expected a name of one organisation, but found "the vets!" again (organisations.yaml, line 12, column 11):\
-         line 10 gives it to dune already
+         line 10 has it already
           Expected a name of one organisation, but found "COAST network" again\
-         (organisations.yaml, line 14, column 15): line 3 gives it to coast already\
+         (organisations.yaml, line 14, column 15): line 3 has it already\
         """);
   }
 
@@ -237,6 +237,30 @@ class WorkspaceConfigurationTest {
         ORGANISATIONS + "  - id: Dune Vets\n    name: Dune\n    kind: clinic\n",
         "Expected an organisation id of 1 to 40 lower-case letters, digits and dashes, but found \"Dune Vets\""
             + " (organisations.yaml, line 5, column 9)");
+  }
+
+  @Test
+  void two_ids_that_are_no_ids_are_not_told_as_one_id_twice() {
+    assertRefused(
+        SETTINGS,
+        ORGANISATIONS
+            + """
+              - id: A!
+                name: Dune
+                kind: clinic
+              - id: B!
+                name: dune
+                kind: clinic
+            """,
+        """
+        The configuration has 3 mistakes:
+          Expected an organisation id of 1 to 40 lower-case letters, digits and dashes, but found "A!"\
+         (organisations.yaml, line 5, column 9)
+          Expected an organisation id of 1 to 40 lower-case letters, digits and dashes, but found "B!"\
+         (organisations.yaml, line 8, column 9)
+          Expected a name of one organisation, but found "dune" again (organisations.yaml, line 9, column 11):\
+         line 6 has it already\
+        """);
   }
 
   @Test

@@ -4,12 +4,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import withers.cli.InitCommand;
 
 /** The root of the command line: every other command is a subcommand of this one. */
 @Command(
     name = "withers",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
+    subcommands = InitCommand.class,
     description =
         "Finds microchipped animals whose registered contact is not who it should be,"
             + " and lists for each organisation what it can put right.")
@@ -18,7 +20,6 @@ public final class WithersCommand implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(
-        spec.commandLine(), "Expected a command, but found none. \"withers --help\" lists them.");
+    throw new ParameterException(spec.commandLine(), "Expected a command, but found none");
   }
 }

@@ -2,23 +2,56 @@ package withers.report.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Map;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
+import withers.cli.Console;
+import withers.cli.Environment;
+import withers.cli.UsageCheck;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class WithersCommandTest {
-  private final StringWriter out = new StringWriter();
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
   private final CommandLine command =
-      new CommandLine(new WithersCommand()).setOut(new PrintWriter(out));
+      Application.commandLine(
+          new Console(stream(out), stream(err), false),
+          Clock.fixed(Instant.parse("2031-03-01T12:00:00Z"), ZoneOffset.UTC),
+          new Environment(Map.of()));
 
   @Test
   void version_is_the_one_that_was_built() {
     assertThat(command.execute("--version")).isZero();
 
-    assertThat(out.toString()).matches("Withers \\d+\\.\\d+\\.\\d+(-SNAPSHOT)?\\R");
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .matches("Withers \\d+\\.\\d+\\.\\d+(-SNAPSHOT)?\\R");
+  }
+
+  @Test
+  void no_command_is_a_mistake_of_usage() {
+    assertThat(command.execute()).isEqualTo(2);
+
+    assertThat(err)
+        .hasToString(
+            "withers: Expected a command, but found none%n\"withers --help\" explains it.%n"
+                .formatted());
+  }
+
+  @Test
+  void every_command_s_help_shows_an_example() {
+    assertThat(command.getSubcommands()).containsKey("init");
+    UsageCheck.everyCommandShowsAnExample(command);
+  }
+
+  private static PrintStream stream(ByteArrayOutputStream bytes) {
+    return new PrintStream(bytes, true, StandardCharsets.UTF_8);
   }
 }
