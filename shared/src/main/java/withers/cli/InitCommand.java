@@ -85,12 +85,19 @@ public final class InitCommand implements Callable<Integer> {
   public Integer call() {
     List<String> made = Workspace.create(folder, answers());
     Workspace.open(folder, clock);
-    String where = folder.toAbsolutePath().normalize().toString();
-    console.print(made.isEmpty() ? "Nothing was missing in " + where : "Made in " + where + ":");
+    tell(made, folder.toAbsolutePath().normalize());
+    return ExitCode.DONE.number();
+  }
+
+  private void tell(List<String> made, Path where) {
+    if (made.isEmpty()) {
+      console.print("Nothing was missing in " + where);
+      return;
+    }
+    console.print("Made in " + where + ":");
     made.forEach(file -> console.print("  " + file));
     console.say(
         "Next: name the organisations in organisations.yaml and describe each source in sources/.");
-    return ExitCode.DONE.number();
   }
 
   private NewWorkspace answers() {

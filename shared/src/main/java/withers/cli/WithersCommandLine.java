@@ -5,8 +5,10 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.TypeConversionException;
@@ -32,6 +34,7 @@ public final class WithersCommandLine {
       Class<?> root, CommandFactory factory, Console console, ErrorHandler errors) {
     CommandLine line = new CommandLine(root, factory);
     line.getCommandSpec().addOption(traceErrors());
+    shareVersion(line, line.getCommandSpec().versionProvider());
     line.registerConverter(LocalDate.class, reading(Values::date));
     line.registerConverter(ZoneId.class, reading(Values::zone));
     line.registerConverter(
@@ -42,6 +45,11 @@ public final class WithersCommandLine {
     line.setParameterExceptionHandler(errors);
     line.setExecutionExceptionHandler(errors);
     return line;
+  }
+
+  private static void shareVersion(CommandLine line, @Nullable IVersionProvider version) {
+    line.getCommandSpec().versionProvider(version);
+    line.getSubcommands().values().forEach(command -> shareVersion(command, version));
   }
 
   private static OptionSpec traceErrors() {

@@ -108,9 +108,11 @@ class CommandLineTest {
   void init_again_says_that_nothing_was_missing() {
     run("init", temp.toString());
     out.reset();
+    err.reset();
 
     assertThat(run("init", temp.toString())).isZero();
 
+    assertThat(err.size()).isZero();
     assertThat(out).hasToString("Nothing was missing in %s%n".formatted(temp));
   }
 

@@ -30,9 +30,10 @@ class WithersCommandTest {
   @Test
   void version_is_the_one_that_was_built() {
     assertThat(command.execute("--version")).isZero();
+    assertThat(command.execute("init", "--version")).isZero();
 
     assertThat(out.toString(StandardCharsets.UTF_8))
-        .matches("Withers \\d+\\.\\d+\\.\\d+(-SNAPSHOT)?\\R");
+        .matches("(Withers \\d+\\.\\d+\\.\\d+(-SNAPSHOT)?\\R){2}");
   }
 
   @Test
