@@ -34,21 +34,24 @@ public record ChipNumber(long packed) implements Comparable<ChipNumber> {
   private static final int RADIX = 36;
   private static final long TEN_CHARACTER_LIMIT = 3_656_158_440_062_976L; // 36 to the power of 10
   private static final String SIGNS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
-  private static final Kind[] KINDS = Kind.values();
 
   /** The kinds of number in their natural order. */
   public enum Kind {
     /** Fifteen digits: code and national code of ISO 11784. */
-    ISO(10, 15),
+    ISO(0, 10, 15),
     /** Nine decimal digits, from before the standard. */
-    NINE_DIGIT(10, 9),
+    NINE_DIGIT(1, 10, 9),
     /** Ten digits or letters, in practice often hexadecimal, from before the standard. */
-    TEN_CHARACTER(RADIX, TEN);
+    TEN_CHARACTER(2, RADIX, TEN);
+
+    /** The top bits of a packed number: stored for good, so written out and never an ordinal. */
+    final int prefix;
 
     final int radix;
     final int width;
 
-    Kind(int radix, int width) {
+    Kind(int prefix, int radix, int width) {
+      this.prefix = prefix;
       this.radix = radix;
       this.width = width;
     }
@@ -162,7 +165,11 @@ public record ChipNumber(long packed) implements Comparable<ChipNumber> {
 
   /** The kind of number. */
   public Kind kind() {
-    return KINDS[(int) (packed >>> KIND_SHIFT)];
+    return switch ((int) (packed >>> KIND_SHIFT)) {
+      case 0 -> Kind.ISO;
+      case 1 -> Kind.NINE_DIGIT;
+      default -> Kind.TEN_CHARACTER;
+    };
   }
 
   /**
@@ -221,7 +228,7 @@ public record ChipNumber(long packed) implements Comparable<ChipNumber> {
   /** The packed form of the number with this {@link #value()}. */
   static long packValue(Kind kind, long value) {
     if (kind != Kind.ISO) {
-      return (long) kind.ordinal() << KIND_SHIFT | value;
+      return (long) kind.prefix << KIND_SHIFT | value;
     }
     long nationalCode = value % NATIONAL_DECIMALS;
     return nationalCode > LARGEST_NATIONAL_CODE
