@@ -42,6 +42,11 @@ public final class World {
   private final People people = new People(DIRECTORY, vault::find, new PhoneNumbers("US"));
   private final List<Export> exports = new ArrayList<>();
 
+  /** A world that knows everybody of the cast, and nothing else yet. */
+  private World() {
+    Cast.PEOPLE.values().forEach(this::deposit);
+  }
+
   /**
    * A world of lines; every source and date in them is a full export. A line {@code source date}
    * alone is an export that says nothing new.

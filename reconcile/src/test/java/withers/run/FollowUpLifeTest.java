@@ -1,0 +1,169 @@
+package withers.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.atomic.AtomicLong;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import withers.cases.CaseKey;
+import withers.chip.ChipNumber;
+import withers.finding.RunResult;
+import withers.history.Scope;
+import withers.id.ImportId;
+import withers.id.OrganisationId;
+import withers.log.EventLog;
+import withers.log.memory.MemoryEventLog;
+import withers.world.Chips;
+import withers.world.World;
+
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class FollowUpLifeTest {
+  private static final Scope SEPTEMBER = Scope.asOf(LocalDate.of(2026, 9, 1));
+  private static final Scope OCTOBER = Scope.asOf(LocalDate.of(2026, 10, 1));
+  private static final String ADOPTED =
+      """
+      shelter 2026-08-31 C100 s1 went 2026-03-01 adoption own Ada
+      north   2026-08-31 C100 n1 registered 2025-01-01 Shelter
+      """;
+
+  private final EventLog log = new MemoryEventLog();
+  private final AtomicLong ids = new AtomicLong(1000);
+
+  @Test
+  void a_follow_up_is_opened_stays_open_and_is_closed_by_the_data() {
+    World world = imported(ADOPTED);
+
+    assertThat(run(world, SEPTEMBER).opened()).containsExactly(key("contact-behind", 100));
+
+    RunResult october = run(imported("north 2026-09-30"), OCTOBER);
+    assertThat(october.opened()).isEmpty();
+    assertThat(october.stillOpen()).containsExactly(key("contact-behind", 100));
+
+    World putRight = imported("north 2026-10-31 C100 n1 registered 2025-01-01 Ada");
+    RunResult november = run(putRight, Scope.asOf(LocalDate.of(2026, 11, 1)));
+    assertThat(november.closed()).containsExactly(key("contact-behind", 100));
+    assertThat(november.stillOpen()).isEmpty();
+  }
+
+  @Test
+  void what_can_t_be_judged_stays_open() {
+    run(imported(ADOPTED), SEPTEMBER);
+
+    World unjudged = imported("shelter 2026-09-30 C100 s1 went 2026-03-02 adoption own Ada");
+    RunResult october = run(unjudged, OCTOBER);
+
+    assertThat(october.findings()).isEmpty();
+    assertThat(october.stillOpen()).containsExactly(key("contact-behind", 100));
+    assertThat(october.closed()).isEmpty();
+  }
+
+  @Test
+  void what_is_hidden_by_something_more_pressing_stays_open() {
+    run(imported(ADOPTED), SEPTEMBER);
+
+    RunResult october = run(imported("desk 2026-09-30 C100 d1 found 2026-09-20 -"), OCTOBER);
+
+    assertThat(october.opened())
+        .containsExactly(new CaseKey("found-waiting", chip(100), new OrganisationId("desk"), "d1"));
+    assertThat(october.stillOpen()).containsExactly(key("contact-behind", 100));
+  }
+
+  @Test
+  void the_same_run_again_is_the_same_run_and_writes_nothing() {
+    World world = imported(ADOPTED);
+    RunResult first = run(world, SEPTEMBER);
+    int markers = log.snapshot().markers().size();
+
+    RunResult again = run(world, SEPTEMBER);
+
+    assertThat(again).isEqualTo(first);
+    assertThat(log.snapshot().markers()).hasSize(markers);
+  }
+
+  @Test
+  void a_run_that_looks_back_to_an_earlier_day_writes_nothing() {
+    World world = imported(ADOPTED);
+    run(world, OCTOBER);
+    int markers = log.snapshot().markers().size();
+
+    RunResult back = run(world, SEPTEMBER);
+
+    assertThat(back.opened()).containsExactly(key("contact-behind", 100));
+    assertThat(log.snapshot().markers()).hasSize(markers);
+  }
+
+  @Test
+  void a_run_by_what_was_known_earlier_writes_nothing() {
+    World world = imported(ADOPTED);
+    int markers = log.snapshot().markers().size();
+
+    run(world, new Scope(OCTOBER.asOf(), Optional.of(LocalDate.of(2026, 9, 15))));
+
+    assertThat(log.snapshot().markers()).hasSize(markers);
+    assertThat(run(world, OCTOBER).opened()).containsExactly(key("contact-behind", 100));
+  }
+
+  @Test
+  void when_a_lower_chip_turns_up_the_follow_up_goes_on_under_it() {
+    run(imported(ADOPTED), SEPTEMBER);
+
+    RunResult october =
+        run(
+            imported(
+                """
+                clinic 2026-09-30 C100 p1 paired C50
+                north  2026-09-30
+                """),
+            OCTOBER);
+
+    assertThat(october.opened()).isEmpty();
+    assertThat(october.closed()).isEmpty();
+    assertThat(october.stillOpen()).containsExactly(key("contact-behind", 50));
+    assertThat(run(imported("north 2026-10-02"), Scope.asOf(LocalDate.of(2026, 10, 3))).stillOpen())
+        .containsExactly(key("contact-behind", 50));
+  }
+
+  @Test
+  void a_closed_follow_up_can_open_again() {
+    run(imported(ADOPTED), SEPTEMBER);
+    run(imported("north 2026-09-30 C100 n1 registered 2025-01-01 Ada"), OCTOBER);
+
+    RunResult november =
+        run(
+            imported("north 2026-10-31 C100 n1 registered 2025-01-01 Shelter"),
+            Scope.asOf(LocalDate.of(2026, 11, 1)));
+
+    assertThat(november.opened()).containsExactly(key("contact-behind", 100));
+  }
+
+  private World imported(String lines) {
+    World world = World.of(lines);
+    world.exports().forEach(e -> e.importInto(log, new UUID(0, ids.incrementAndGet()), 10));
+    return world;
+  }
+
+  private RunResult run(World world, Scope scope) {
+    Outcome outcome = world.reconciliation(1).judge(log.snapshot(), scope);
+    return recorder().record(outcome, scope);
+  }
+
+  private Recorder recorder() {
+    Clock clock = Clock.fixed(Instant.EPOCH, ZoneOffset.UTC);
+    return new Recorder(log, clock, () -> new ImportId(new UUID(1, ids.incrementAndGet())));
+  }
+
+  private static CaseKey key(String rule, int chip) {
+    return new CaseKey(rule, chip(chip), new OrganisationId("shelter"), "s1");
+  }
+
+  private static ChipNumber chip(int number) {
+    return Chips.chip(number);
+  }
+}
