@@ -30,17 +30,21 @@ public final class Reconciliation {
   private final People people;
   private final int graceDays;
   private final Workers workers;
+  private final Runnable partitionDone;
 
   /**
    * A reconciliation by these rules of a workspace.
    *
    * @param graceDays days that a new keeper has to register, from 0
+   * @param partitionDone told, by any thread, whenever a partition was judged
    */
-  public Reconciliation(Directory directory, People people, int graceDays, Workers workers) {
+  public Reconciliation(
+      Directory directory, People people, int graceDays, Workers workers, Runnable partitionDone) {
     this.directory = directory;
     this.people = people;
     this.graceDays = graceDays;
     this.workers = workers;
+    this.partitionDone = partitionDone;
   }
 
   /** Judges every animal that the log tells of. */
@@ -52,8 +56,14 @@ public final class Reconciliation {
     List<StandAlone> parts =
         workers.map(
             IntStream.range(0, Streams.CHIPS.partitions()).boxed().toList(),
-            partition -> StandAlone.judge(partition, reader, unplaced, rules));
+            partition -> judge(partition, reader, unplaced, rules));
     return together(parts, reader, unplaced, rules);
+  }
+
+  private StandAlone judge(int partition, PartitionReader reader, Unplaced unplaced, Rules rules) {
+    StandAlone judged = StandAlone.judge(partition, reader, unplaced, rules);
+    partitionDone.run();
+    return judged;
   }
 
   private Outcome together(

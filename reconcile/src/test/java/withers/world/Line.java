@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import withers.chip.NumberRange;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.fact.Basis;
@@ -31,9 +32,10 @@ import withers.id.SourceId;
  * One statement as a line: {@code source export-date subject key verb ...}.
  *
  * <p>The subject is a chip ({@code C1}), an animal's id ({@code #77}) or a damaged number with its
- * candidates ({@code ?C1,C2}). A slot may follow the verb after a slash ({@code went/outcome}). A
- * party is {@code own}, {@code -} for nobody, {@code "An_Organisation"} by name, or a person's
- * word, with a client's id after a slash ({@code Ada/17}). A day may be {@code -}.
+ * candidates ({@code ?C1,C2}), or a range ({@code *}). A slot may follow the verb after a slash
+ * ({@code went/outcome}). A party is {@code own}, {@code -} for nobody, {@code "An_Organisation"}
+ * by name, or a person's word, with a client's id after a slash ({@code Ada/17}). A day may be
+ * {@code -}.
  */
 record Line(List<String> words, Function<Contact, ContactRef> vault) {
 
@@ -74,6 +76,7 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
 
   private static Subject subject(String word) {
     return switch (word.charAt(0)) {
+      case '*' -> new Subject.Range();
       case '#' -> new Subject.Animal(word.substring(1));
       case '?' ->
           new Subject.Damaged(
@@ -99,6 +102,7 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
       case "gone" -> Slot.LISTING;
       case "withdrawn" -> constant(Slot.class, word(5));
       case "lookup" -> Slot.LOOK_UP;
+      case "supplied" -> Slot.SUPPLY;
       case "is" -> Slot.ANIMAL;
       case "linked" -> Slot.LINK;
       case "implanted" -> Slot.IMPLANT;
@@ -131,6 +135,9 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
               Optional.of(word(6)),
               Optional.empty(),
               Optional.empty());
+      case "supplied" ->
+          new Fact.Supplied(
+              new NumberRange(Chips.chip(word(6)), Chips.chip(word(7))), party(word(8)), true);
       case "linked" -> new Fact.Linked(word(5));
       case "implanted" -> new Fact.Implanted(party(word(6)));
       default -> throw new IllegalArgumentException("Expected a verb, but found " + verb);

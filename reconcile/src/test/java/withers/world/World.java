@@ -34,11 +34,14 @@ public final class World {
   public static final Directory DIRECTORY = Cast.DIRECTORY;
   public static final int GRACE_DAYS = 30;
 
+  /** Of no worth: the people are invented. */
+  static final VaultKey KEY = new VaultKey(1, new byte[VaultKey.LENGTH]);
+
   private static final int BATCH_SIZE = 5;
 
   private record Dated(SourceId source, LocalDate date) {}
 
-  private final ContactVault vault = new MemoryContactVault(new VaultKey(1, new byte[32]));
+  private final ContactVault vault = new MemoryContactVault(KEY);
   private final People people = new People(DIRECTORY, vault::find, new PhoneNumbers("US"));
   private final List<Export> exports = new ArrayList<>();
 
@@ -123,7 +126,7 @@ public final class World {
   }
 
   public Reconciliation reconciliation(int threads) {
-    return new Reconciliation(DIRECTORY, people, GRACE_DAYS, new Workers(threads));
+    return new Reconciliation(DIRECTORY, people, GRACE_DAYS, new Workers(threads), () -> {});
   }
 
   public Outcome judge(Scope scope) {

@@ -1,0 +1,51 @@
+package withers.reconcile.cli;
+
+import java.util.UUID;
+import withers.cli.Progress;
+import withers.contacts.People;
+import withers.contacts.PhoneNumbers;
+import withers.finding.RunResult;
+import withers.history.Scope;
+import withers.id.ImportId;
+import withers.run.Outcome;
+import withers.run.Reconciliation;
+import withers.run.Recorder;
+import withers.run.Workers;
+import withers.workspace.Workspace;
+
+/**
+ * Runs a reconciliation on a workspace: judges the log, carries the follow-ups on, keeps the run.
+ *
+ * @param threads how many partitions are judged at a time, from 1
+ */
+public record Reconciler(Workspace workspace, int threads) {
+
+  /**
+   * Runs it. The caller holds the workspace's lock.
+   *
+   * @param progress told of every partition that was judged
+   * @throws withers.source.InputRefusedException when nothing was imported yet
+   */
+  public RunResult run(Scope scope, Progress progress) {
+    try (Stores stores = Stores.open(workspace.paths())) {
+      Outcome outcome = reconciliation(stores, progress).judge(stores.log().snapshot(), scope);
+      RunResult run = recorder(stores).record(outcome, scope);
+      new RunStore(workspace.paths().runs()).write(run);
+      return run;
+    }
+  }
+
+  private Reconciliation reconciliation(Stores stores, Progress progress) {
+    PhoneNumbers phones = new PhoneNumbers(workspace.settings().phoneRegion());
+    return new Reconciliation(
+        workspace.directory(),
+        new People(workspace.directory(), stores::find, phones),
+        workspace.settings().graceDays(),
+        new Workers(threads),
+        () -> progress.advance(1));
+  }
+
+  private Recorder recorder(Stores stores) {
+    return new Recorder(stores.log(), workspace.clock(), () -> new ImportId(UUID.randomUUID()));
+  }
+}

@@ -1,0 +1,84 @@
+package withers.reconcile.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import withers.finding.Band;
+import withers.finding.FindingKind;
+import withers.finding.NotJudged;
+import withers.finding.RunResult;
+import withers.organisation.Organisation;
+import withers.workspace.Workspace;
+
+/** A run in numbers, as lines of text. */
+final class RunText {
+  private final RunResult run;
+  private final Workspace workspace;
+
+  private RunText(RunResult run, Workspace workspace) {
+    this.run = run;
+    this.workspace = workspace;
+  }
+
+  static List<String> of(RunResult run, Workspace workspace) {
+    RunText text = new RunText(run, workspace);
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "%,d animals judged as of %s; findings: %,d"
+            .formatted(run.animals(), run.asOf(), run.findings().size()));
+    lines.add("");
+    lines.addAll(text.table());
+    lines.add("");
+    lines.add(
+        "Follow-ups: %,d opened, %,d still open, %,d closed"
+            .formatted(run.opened().size(), run.stillOpen().size(), run.closed().size()));
+    lines.addAll(text.notJudged());
+    lines.add("Run %s".formatted(run.id()));
+    return lines;
+  }
+
+  private List<String> table() {
+    List<String> lines = new ArrayList<>();
+    lines.add(row("", Stream.of(Band.values()).map(Band::word).toList()));
+    for (FindingKind kind : FindingKind.values()) {
+      lines.add(row(kind.word(), Stream.of(Band.values()).map(band -> count(kind, band)).toList()));
+    }
+    return lines;
+  }
+
+  private String count(FindingKind kind, Band band) {
+    long count =
+        run.findings().stream()
+            .filter(f -> f.kind() == kind && f.priority().band() == band)
+            .count();
+    return count == 0 ? "" : "%,d".formatted(count);
+  }
+
+  private static String row(String title, List<String> cells) {
+    String columns = cells.stream().map("%14s"::formatted).collect(Collectors.joining());
+    return "  %-16s%s".formatted(title, columns).stripTrailing();
+  }
+
+  private List<String> notJudged() {
+    Map<String, Long> counts =
+        run.notJudged().stream()
+            .collect(Collectors.groupingBy(this::lack, TreeMap::new, Collectors.counting()));
+    return counts.entrySet().stream()
+        .map(lack -> "Not judged: %,d, %s".formatted(lack.getValue(), lack.getKey()))
+        .toList();
+  }
+
+  private String lack(NotJudged one) {
+    String name =
+        workspace
+            .directory()
+            .find(one.registry())
+            .map(Organisation::name)
+            .orElse(one.registry().value());
+    return "%s: %s".formatted(name, one.reason().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+  }
+}

@@ -1,0 +1,93 @@
+package withers.codec.finding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import withers.cases.CaseKey;
+import withers.finding.Finding;
+import withers.finding.RunResult;
+import withers.history.Scope;
+import withers.log.LogDamagedException;
+import withers.run.Outcome;
+import withers.world.RandomWorld;
+import withers.world.World;
+
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class RunJsonTest {
+  private static final LocalDate AS_OF = LocalDate.of(2026, 10, 1);
+
+  @Test
+  void what_was_written_is_read_back_whole() {
+    for (long seed = 0; seed < 50; seed++) {
+      RunResult run = run(World.of(RandomWorld.lines(seed, 12, 0)));
+
+      assertThat(RunJson.read(RunJson.write(run))).as("seed " + seed).isEqualTo(run);
+    }
+  }
+
+  @Test
+  void other_text_is_no_run() {
+    assertThatThrownBy(() -> RunJson.read("kind,anchor"))
+        .isInstanceOf(LogDamagedException.class)
+        .hasMessage("Expected the JSON of a run, but found other text");
+    assertThatThrownBy(() -> RunJson.read("{\"version\":1}"))
+        .isInstanceOf(LogDamagedException.class)
+        .hasMessage("Expected the JSON of a run, but found a value of none");
+    assertThatThrownBy(() -> RunJson.read("{\"version\":2}"))
+        .isInstanceOf(LogDamagedException.class);
+  }
+
+  /** The form is what other months and machines are compared with: it changes on purpose only. */
+  @Test
+  void a_canonical_finding_is_one_line_without_people_references_or_places() {
+    World world =
+        World.of(
+            """
+            shelter 2026-09-30 C100 s1 is dog Rook
+            shelter 2026-09-30 C100 s1 went 2026-03-01 adoption own Ada
+            north   2026-09-30 C100 n1 registered 2026-02-01 "Far_Away"
+            """);
+
+    assertThat(CanonicalFindings.of(world.judge("2026-10-01").findings()).text())
+        .isEqualTo(
+            "{\"kind\":\"contact-behind\",\"anchor\":\"999000000000100\",\"chips\":[\"999000000000100\"],"
+                + "\"species\":\"dog\",\"animalName\":\"Rook\",\"actor\":\"shelter\",\"actorRecord\":\"s1\","
+                + "\"custodian\":{\"person\":\"\",\"source\":\"shelter\",\"suppliedBy\":\"shelter\"},"
+                + "\"registered\":[{\"chip\":\"999000000000100\",\"registry\":\"north\",\"primary\":{\"outside\":\"\"}}],"
+                + "\"fields\":[],\"certainty\":\"stated\","
+                + "\"priority\":{\"band\":\"this-month\",\"harm\":6000,\"arithmetic\":["
+                + "{\"name\":\"lost-within-a-year\",\"millionths\":20000},"
+                + "{\"name\":\"contact-fails\",\"millionths\":300000}]},"
+                + "\"evidence\":["
+                + "{\"part\":\"registered-to\",\"day\":\"2026-02-01\",\"chip\":\"999000000000100\",\"saidBy\":\"north\","
+                + "\"source\":\"north\",\"key\":\"n1\",\"slot\":\"registration\",\"firstStated\":\"2026-09-30\","
+                + "\"who\":{\"outside\":\"\"}},"
+                + "{\"part\":\"came-from\",\"day\":\"2026-03-01\",\"chip\":\"999000000000100\",\"saidBy\":\"shelter\","
+                + "\"source\":\"shelter\",\"key\":\"s1\",\"slot\":\"movement\",\"firstStated\":\"2026-09-30\","
+                + "\"who\":{\"organisation\":\"shelter\"}},"
+                + "{\"part\":\"went-to\",\"day\":\"2026-03-01\",\"chip\":\"999000000000100\",\"saidBy\":\"shelter\","
+                + "\"source\":\"shelter\",\"key\":\"s1\",\"slot\":\"movement\",\"firstStated\":\"2026-09-30\","
+                + "\"who\":{\"person\":\"\",\"source\":\"shelter\",\"suppliedBy\":\"shelter\"}}]}\n");
+  }
+
+  private static RunResult run(World world) {
+    Outcome outcome = world.judge(Scope.asOf(AS_OF));
+    List<CaseKey> keys = outcome.findings().stream().map(Finding::caseKey).toList();
+    return new RunResult(
+        "2026-10-01-0123456789ab",
+        AS_OF,
+        Optional.of(AS_OF),
+        outcome.animals(),
+        outcome.findings(),
+        outcome.notJudged(),
+        keys,
+        keys,
+        List.of());
+  }
+}
