@@ -1,0 +1,73 @@
+package withers.ingest.translate;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import withers.chip.ChipNumber;
+import withers.fact.Fact;
+import withers.fact.Slot;
+import withers.fact.Species;
+import withers.fact.Subject;
+import withers.ingest.profile.ColumnName;
+
+/** What every row about an animal states: which animal, and what it is. */
+final class Animals {
+
+  private Animals() {}
+
+  /** Which animal the row is about; empty, and the row rejected, when it doesn't tell. */
+  static Optional<Subject> subject(RowInHand row) {
+    Optional<Subject> subject =
+        row.number(ColumnName.CHIP)
+            .or(() -> row.number(ColumnName.SECOND_CHIP))
+            .or(() -> row.animalId().map(Subject.Animal::new));
+    if (subject.isEmpty()) {
+      row.reject(
+          Reject.Code.NO_NUMBER,
+          ColumnName.CHIP,
+          "Expected a chip number, or an animal's id where the profile names one, but found neither");
+    }
+    return subject;
+  }
+
+  /** Description, ties to other chips and to the source's own id, death. */
+  static void state(RowInHand row, Subject subject) {
+    row.state(subject, Slot.ANIMAL, Optional.empty(), described(row));
+    if (!(subject instanceof Subject.Animal)) {
+      row.animalId()
+          .ifPresent(id -> row.state(subject, Slot.LINK, Optional.empty(), new Fact.Linked(id)));
+    }
+    row.number(ColumnName.SECOND_CHIP)
+        .flatMap(Subject::chip)
+        .ifPresent(second -> pair(row, subject, second));
+    row.day(ColumnName.DIED).ifPresent(day -> died(row, subject, Optional.of(day)));
+  }
+
+  private static Fact described(RowInHand row) {
+    return new Fact.Described(
+        row.word(ColumnName.SPECIES, Species.class).orElse(Species.UNSTATED),
+        row.optionalText(ColumnName.NAME),
+        row.freeWord(ColumnName.SEX),
+        row.day(ColumnName.BORN));
+  }
+
+  private static void pair(RowInHand row, Subject subject, ChipNumber second) {
+    Optional<ChipNumber> first = subject.chip();
+    if (first.isPresent() && first.get().equals(second)) {
+      return;
+    }
+    row.state(subject, Slot.PAIRING, Optional.empty(), new Fact.PairedWith(second));
+    first.ifPresent(
+        number ->
+            row.state(
+                new Subject.Chip(second),
+                Slot.PAIRING,
+                Optional.empty(),
+                new Fact.PairedWith(number)));
+  }
+
+  static void died(RowInHand row, Subject subject, Optional<LocalDate> day) {
+    if (!row.hasStated(Slot.DEATH)) {
+      row.state(subject, Slot.DEATH, day, new Fact.Died());
+    }
+  }
+}

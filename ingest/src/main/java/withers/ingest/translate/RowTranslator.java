@@ -1,0 +1,85 @@
+package withers.ingest.translate;
+
+import java.util.Optional;
+import withers.id.RecordKey;
+import withers.ingest.csv.CsvRow;
+import withers.ingest.csv.Header;
+import withers.ingest.profile.SourceProfile;
+import withers.source.InputRefusedException;
+
+/** Translates the rows of one file. Not safe for several threads. */
+public final class RowTranslator {
+
+  private static final int LONGEST_KEY = 200;
+
+  private final SourceProfile profile;
+  private final Layout layout;
+  private final Surroundings around;
+  private final String keyColumns;
+
+  /**
+   * A translator for files with this header.
+   *
+   * @throws InputRefusedException when the header lacks a column that the profile names
+   */
+  public RowTranslator(SourceProfile profile, Header header, Surroundings around) {
+    this.profile = profile;
+    this.layout = new Layout(profile, header);
+    this.around = around;
+    this.keyColumns = String.join(", ", profile.key());
+  }
+
+  /** What a row states, or why it can't be taken. */
+  public Translation translate(CsvRow row) {
+    if (row.size() != layout.width()) {
+      return rejected(
+          Reject.Code.WRONG_NUMBER_OF_CELLS,
+          "",
+          "Expected %d cells, but found %d".formatted(layout.width(), row.size()));
+    }
+    String key = Keys.read(layout.key(), row);
+    if (key.isEmpty()) {
+      return rejected(
+          Reject.Code.NO_KEY, keyColumns, "Expected a key that names the record, but found none");
+    }
+    if (key.length() > LONGEST_KEY) {
+      return rejected(
+          Reject.Code.KEY_TOO_LONG,
+          keyColumns,
+          "Expected a key of at most %d characters, but found %d"
+              .formatted(LONGEST_KEY, key.length()));
+    }
+    RowInHand inHand = new RowInHand(profile, layout, around, row, new RecordKey(key));
+    translate(inHand);
+    return inHand.result();
+  }
+
+  private static Translation rejected(Reject.Code code, String column, String message) {
+    return new Translation.Rejected(Optional.empty(), new Reject(code, column, message));
+  }
+
+  private void translate(RowInHand row) {
+    switch (profile.kind()) {
+      case CHIP_SUPPLY -> ChipSupply.translate(row);
+      case CLINIC_PATIENTS -> animal(row, ClinicPatients::translate);
+      case SHELTER_MOVEMENTS -> animal(row, ShelterMovements::translate);
+      case SELLER_SALES -> animal(row, SellerSales::translate);
+      case REGISTRY_CONTACTS -> animal(row, RegistryContacts::translate);
+      case LOST_AND_FOUND -> animal(row, LostAndFound::translate);
+    }
+  }
+
+  @FunctionalInterface
+  private interface AboutAnAnimal {
+    void translate(RowInHand row, withers.fact.Subject animal);
+  }
+
+  private static void animal(RowInHand row, AboutAnAnimal kind) {
+    Animals.subject(row)
+        .ifPresent(
+            animal -> {
+              Animals.state(row, animal);
+              kind.translate(row, animal);
+            });
+  }
+}

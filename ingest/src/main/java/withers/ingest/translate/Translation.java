@@ -1,0 +1,27 @@
+package withers.ingest.translate;
+
+import java.util.List;
+import java.util.Optional;
+import withers.contact.Contact;
+import withers.fact.ChipEvent;
+import withers.id.RecordKey;
+
+/** What became of a row. */
+public sealed interface Translation {
+
+  /**
+   * What it states.
+   *
+   * @param statements at least one, at most one for each slot and subject
+   * @param contacts the people and organisations behind the references in them
+   */
+  record Stated(RecordKey key, List<ChipEvent> statements, List<Contact> contacts)
+      implements Translation {}
+
+  /**
+   * Why it can't be taken.
+   *
+   * @param key its key, when that could be read
+   */
+  record Rejected(Optional<RecordKey> key, Reject reject) implements Translation {}
+}
