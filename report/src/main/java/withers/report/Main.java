@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import withers.cli.Console;
 import withers.cli.Environment;
 import withers.report.cli.Application;
+import withers.report.demo.Home;
 
 /** Where the application starts. */
 public final class Main {
@@ -18,7 +19,8 @@ public final class Main {
   public static void main(String... args) {
     Clock clock = Clock.system(ZoneId.systemDefault());
     System.exit(
-        Application.commandLine(Console.ofThisProcess(), clock, Environment.ofThisProcess())
+        Application.commandLine(
+                Console.ofThisProcess(), clock, Environment.ofThisProcess(), Home.ofThisProcess())
             .execute(args));
   }
 }

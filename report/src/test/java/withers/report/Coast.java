@@ -1,5 +1,8 @@
 package withers.report;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +33,16 @@ public final class Coast {
 
   public static final LocalDate TODAY = LocalDate.of(2026, 3, 1);
 
-  public final ContactVault vault = new MemoryContactVault(new VaultKey(1, new byte[32]));
+  public final ContactVault vault;
+
+  /** With a vault in memory. */
+  public Coast() {
+    this(new MemoryContactVault(new VaultKey(1, new byte[32])));
+  }
+
+  public Coast(ContactVault vault) {
+    this.vault = vault;
+  }
 
   public static final Directory DIRECTORY =
       Directory.of(
@@ -86,5 +98,29 @@ public final class Coast {
         findings.stream().map(finding -> finding.caseKey()).toList(),
         List.of(),
         List.of());
+  }
+
+  /** Writes the configuration of a workspace of this network; the shelter has no mail address. */
+  public static void writeWorkspace(Path folder) throws IOException {
+    Files.writeString(
+        folder.resolve("withers.yaml"),
+        """
+        network: Coast Network
+        zone: UTC
+        phone-region: US
+        language: en-GB
+        coordinator: coast-network
+        test-numbers: accepted
+        """);
+    Files.writeString(
+        folder.resolve("organisations.yaml"),
+        """
+        organisations:
+          - {id: harbour-vets, name: Harbour Vets, kind: clinic, phones: ['+1 212 555 0110'], mail: post@harbour-vets.example.org}
+          - {id: dune-shelter, name: Dune Shelter, kind: shelter, phones: ['+1 212 555 0120']}
+          - {id: tideline, name: Tideline, kind: registry, phones: ['+1 212 555 0130'], mail: post@tideline.example.org}
+          - {id: beacon, name: Beacon, kind: registry, phones: ['+1 212 555 0140'], mail: post@beacon.example.org}
+          - {id: coast-network, name: Coast Network, kind: coordinator, mail: post@coast-network.example.org}
+        """);
   }
 }

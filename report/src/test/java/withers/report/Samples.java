@@ -23,7 +23,15 @@ import withers.report.text.Texts;
 
 /** One run with a finding of each kind, for tests of what is made from it. */
 public final class Samples {
-  public final Coast coast = new Coast();
+  public final Coast coast;
+
+  public Samples() {
+    this(new Coast());
+  }
+
+  public Samples(Coast coast) {
+    this.coast = coast;
+  }
 
   public static final Contact MARA =
       new Contact(

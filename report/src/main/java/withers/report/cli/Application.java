@@ -6,18 +6,25 @@ import withers.cli.CommandFactory;
 import withers.cli.Console;
 import withers.cli.Environment;
 import withers.cli.ErrorHandler;
+import withers.cli.ExitCode;
 import withers.cli.WithersCommandLine;
+import withers.contact.VaultDamagedException;
+import withers.contact.VaultUnavailableException;
+import withers.report.demo.Home;
 
 /** All commands, put together with what they are given from outside. */
 public final class Application {
   private Application() {}
 
   /** The command line of the application. */
-  public static CommandLine commandLine(Console console, Clock clock, Environment environment) {
+  public static CommandLine commandLine(
+      Console console, Clock clock, Environment environment, Home home) {
     return WithersCommandLine.of(
         WithersCommand.class,
-        CommandFactory.handing(console, clock, environment),
+        CommandFactory.handing(console, clock, environment).and(Home.class, home),
         console,
-        ErrorHandler.standard());
+        ErrorHandler.standard()
+            .and(VaultUnavailableException.class, ExitCode.STORAGE)
+            .and(VaultDamagedException.class, ExitCode.STORAGE));
   }
 }

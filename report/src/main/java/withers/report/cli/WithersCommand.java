@@ -11,7 +11,7 @@ import withers.cli.InitCommand;
     name = "withers",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    subcommands = InitCommand.class,
+    subcommands = {InitCommand.class, ReportCommand.class},
     description =
         "Finds microchipped animals whose registered contact is not who it should be,"
             + " and lists for each organisation what it can put right.")

@@ -3,16 +3,11 @@ package withers.report.json;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 import withers.report.overview.Overview;
 import withers.report.text.Words;
 
 /** An overview as JSON, for scripts. Names stay as they are; new ones may join them. */
 public final class OverviewJson {
-  private static final JsonMapper MAPPER =
-      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
-
   private OverviewJson() {}
 
   private record Root(
@@ -40,7 +35,7 @@ public final class OverviewJson {
 
   /** The overview as one JSON object, indented. */
   public static String of(Overview overview) {
-    return MAPPER.writeValueAsString(root(overview));
+    return Json.of(root(overview));
   }
 
   private static Root root(Overview overview) {

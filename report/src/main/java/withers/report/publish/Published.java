@@ -3,6 +3,8 @@ package withers.report.publish;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import withers.id.OrganisationId;
 import withers.report.list.FollowUpList;
 import withers.report.mail.Mails;
 import withers.report.overview.Overview;
@@ -21,8 +23,8 @@ public record Published(
     lists = List.copyOf(lists);
   }
 
-  /** How many mails are ready to be sent. */
-  public int ready() {
-    return mails.map(all -> all.ready().size()).orElse(0);
+  /** Who has a mail ready to be sent. */
+  public Set<OrganisationId> mailed() {
+    return mails.map(all -> all.ready().keySet()).orElse(Set.of());
   }
 }

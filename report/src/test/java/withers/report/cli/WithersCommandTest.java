@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -16,6 +17,7 @@ import picocli.CommandLine;
 import withers.cli.Console;
 import withers.cli.Environment;
 import withers.cli.UsageCheck;
+import withers.report.demo.Home;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class WithersCommandTest {
@@ -25,7 +27,8 @@ class WithersCommandTest {
       Application.commandLine(
           new Console(stream(out), stream(err), false),
           Clock.fixed(Instant.parse("2031-03-01T12:00:00Z"), ZoneOffset.UTC),
-          new Environment(Map.of()));
+          new Environment(Map.of()),
+          new Home(Optional.empty()));
 
   @Test
   void version_is_the_one_that_was_built() {
@@ -48,7 +51,7 @@ class WithersCommandTest {
 
   @Test
   void every_command_s_help_shows_an_example() {
-    assertThat(command.getSubcommands()).containsKey("init");
+    assertThat(command.getSubcommands()).containsKeys("init", "report");
     UsageCheck.everyCommandShowsAnExample(command);
   }
 

@@ -1,0 +1,62 @@
+package withers.report.cli;
+
+import java.util.Optional;
+import withers.contact.ContactVault;
+import withers.contact.VaultKeyFile;
+import withers.contact.sqlite.SqliteContactVault;
+import withers.finding.RunResult;
+import withers.log.EventLog;
+import withers.reconcile.cli.RunStore;
+import withers.report.publish.Published;
+import withers.report.publish.Publisher;
+import withers.source.InputRefusedException;
+import withers.workspace.Workspace;
+
+/** Publishes runs of a workspace. */
+record Reporter(Workspace workspace) {
+
+  /**
+   * The run to be published.
+   *
+   * @param id empty for the latest one
+   * @throws InputRefusedException when there is none
+   */
+  RunResult run(Optional<String> id) {
+    RunStore runs = new RunStore(workspace.paths().runs());
+    return id.map(one -> named(one, runs)).orElseGet(() -> latest(runs));
+  }
+
+  private static RunResult latest(RunStore runs) {
+    return runs.latest()
+        .orElseThrow(
+            () ->
+                new InputRefusedException(
+                    "Expected a run, but found none: make one first, with \"withers reconcile\""));
+  }
+
+  private RunResult named(String id, RunStore runs) {
+    return found(id, runs)
+        .orElseThrow(
+            () ->
+                new InputRefusedException(
+                    "Expected a run of this workspace, but found none called \"%s\": %s lists them"
+                        .formatted(id, workspace.paths().shown(workspace.paths().runs()))));
+  }
+
+  private static Optional<RunResult> found(String id, RunStore runs) {
+    return id.matches("[0-9a-z-]+") ? runs.read(id) : Optional.empty();
+  }
+
+  /** Publishes a run. The caller holds the workspace's lock. */
+  Published publish(RunResult run) {
+    try (EventLog log = workspace.openLog();
+        ContactVault vault = openVault()) {
+      return new Publisher(workspace, vault).publish(run, log.snapshot().markers());
+    }
+  }
+
+  private ContactVault openVault() {
+    return SqliteContactVault.open(
+        workspace.paths().contactVault(), VaultKeyFile.load(workspace.paths().vaultKey()));
+  }
+}
