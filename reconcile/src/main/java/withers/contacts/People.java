@@ -2,6 +2,7 @@ package withers.contacts;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import withers.contact.Contact;
@@ -24,12 +25,16 @@ public final class People {
   /** Contacts kept ready; beyond that the cache starts anew. Some 200 bytes each. */
   private static final int MOST_KEPT = 200_000;
 
+  /** References kept for a message about contacts that are missing. */
+  private static final int MOST_MISSING = 1_000;
+
   private record Known(ComparableContact contact, Optional<OrganisationId> organisation) {}
 
   private final Directory directory;
   private final Function<ContactRef, Optional<Contact>> vault;
   private final Normaliser normaliser;
   private final Map<ContactRef, Optional<Known>> cache = new ConcurrentHashMap<>();
+  private final Set<ContactRef> missing = ConcurrentHashMap.newKeySet();
   private final Lazy<OrganisationFinder> finder;
 
   /**
@@ -127,12 +132,24 @@ public final class People {
     Optional<Known> kept = cache.get(reference);
     if (kept == null) {
       kept = vault.apply(reference).map(this::known);
+      noteMissing(reference, kept);
       if (cache.size() >= MOST_KEPT) {
         cache.clear();
       }
       cache.put(reference, kept);
     }
     return kept;
+  }
+
+  private void noteMissing(ContactRef reference, Optional<Known> found) {
+    if (found.isEmpty() && missing.size() < MOST_MISSING) {
+      missing.add(reference);
+    }
+  }
+
+  /** References that were asked for and not found, forgotten or lost; a thousand at most. */
+  public Set<ContactRef> missing() {
+    return Set.copyOf(missing);
   }
 
   private Known known(Contact contact) {

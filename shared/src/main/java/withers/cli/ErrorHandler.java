@@ -11,6 +11,8 @@ import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
+import withers.contact.VaultDamagedException;
+import withers.contact.VaultUnavailableException;
 import withers.log.LogDamagedException;
 import withers.log.LogUnavailableException;
 import withers.log.StaleParentException;
@@ -43,6 +45,8 @@ public final class ErrorHandler implements IExecutionExceptionHandler, IParamete
             new Known(WorkspaceBusyException.class, ExitCode.BUSY),
             new Known(StaleParentException.class, ExitCode.BUSY),
             new Known(LogUnavailableException.class, ExitCode.STORAGE),
+            new Known(VaultUnavailableException.class, ExitCode.STORAGE),
+            new Known(VaultDamagedException.class, ExitCode.STORAGE),
             new Known(LogDamagedException.class, ExitCode.STORAGE)));
   }
 

@@ -25,21 +25,28 @@ public record Reconciler(Workspace workspace, int threads) {
    *
    * @param progress told of every partition that was judged
    * @throws withers.source.InputRefusedException when nothing was imported yet
+   * @throws withers.contact.VaultDamagedException when contacts are lost; nothing was recorded
    */
   public RunResult run(Scope scope, Progress progress) {
     try (Stores stores = Stores.open(workspace.paths())) {
-      Outcome outcome = reconciliation(stores, progress).judge(stores.log().snapshot(), scope);
+      People people = people(stores);
+      Outcome outcome = reconciliation(people, progress).judge(stores.log().snapshot(), scope);
+      stores.requireForgotten(people.missing());
       RunResult run = recorder(stores).record(outcome, scope);
       new RunStore(workspace.paths().runs()).write(run);
       return run;
     }
   }
 
-  private Reconciliation reconciliation(Stores stores, Progress progress) {
+  private People people(Stores stores) {
     PhoneNumbers phones = new PhoneNumbers(workspace.settings().phoneRegion());
+    return new People(workspace.directory(), stores::find, phones);
+  }
+
+  private Reconciliation reconciliation(People people, Progress progress) {
     return new Reconciliation(
         workspace.directory(),
-        new People(workspace.directory(), stores::find, phones),
+        people,
         workspace.settings().graceDays(),
         new Workers(threads),
         () -> progress.advance(1));

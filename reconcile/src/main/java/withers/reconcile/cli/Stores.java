@@ -1,11 +1,13 @@
 package withers.reconcile.cli;
 
 import java.nio.file.Files;
+import java.util.Collection;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault;
+import withers.contact.VaultDamagedException;
 import withers.contact.VaultKeyFile;
 import withers.contact.sqlite.SqliteContactVault;
 import withers.log.EventLog;
@@ -41,13 +43,33 @@ final class Stores implements AutoCloseable {
     return log;
   }
 
-  synchronized Optional<Contact> find(ContactRef reference) {
+  Optional<Contact> find(ContactRef reference) {
+    return vault().find(reference);
+  }
+
+  /**
+   * Stops when contacts that were looked for are lost: what they say would be taken for "can't be
+   * told", and follow-ups would close for no reason.
+   *
+   * @param missing contacts that were not found
+   * @throws VaultDamagedException when any of them was not forgotten on request
+   */
+  void requireForgotten(Collection<ContactRef> missing) {
+    long lost = missing.stream().filter(reference -> !vault().isForgotten(reference)).count();
+    if (lost > 0) {
+      throw new VaultDamagedException(
+          "Expected the vault to hold the contacts that the log refers to, but found %d or more missing; restore it from its backup: %s"
+              .formatted(lost, paths.contactVault()));
+    }
+  }
+
+  private synchronized ContactVault vault() {
     ContactVault open = vault;
     if (open == null) {
       open = SqliteContactVault.open(paths.contactVault(), VaultKeyFile.load(paths.vaultKey()));
       vault = open;
     }
-    return open.find(reference);
+    return open;
   }
 
   @Override

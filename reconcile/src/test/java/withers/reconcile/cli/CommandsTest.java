@@ -145,6 +145,19 @@ class CommandsTest {
   }
 
   @Test
+  void a_vault_that_lost_contacts_stops_the_run_before_it_records_anything() throws IOException {
+    workspace.imports(WORLD);
+    Files.delete(workspace.paths().contactVault());
+
+    assertThat(run("reconcile")).isEqualTo(6);
+    assertThat(text(err).strip())
+        .matches(
+            "withers: Expected the vault to hold the contacts that the log refers to, but found \\d+"
+                + " or more missing; restore it from its backup: .*contacts.db");
+    assertThat(new RunStore(workspace.paths().runs()).latest()).isEmpty();
+  }
+
+  @Test
   void threads_start_at_one() {
     assertThat(run("reconcile", "--threads", "0")).isEqualTo(2);
     assertThat(text(err)).startsWith("withers: Expected --threads from 1, but found 0");
