@@ -117,6 +117,11 @@ public final class ChangeDetector {
     return new ChipEvent(statement.subject(), origin, statement.date(), statement.fact());
   }
 
+  /** How many rows had the key of another row of this export and said something else. */
+  public long repeatedKeys() {
+    return comparison.repeatedKeys();
+  }
+
   /**
    * What this source's full exports miss, after {@link #conclude}: for each of them, how many of
    * the records that the full export before it listed.

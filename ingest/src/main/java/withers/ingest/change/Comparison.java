@@ -26,6 +26,7 @@ final class Comparison {
   private final boolean full;
   private final Announcements announce;
   private final Consequences consequences;
+  private long repeatedKeys;
 
   Comparison(
       History history,
@@ -51,12 +52,18 @@ final class Comparison {
     Timeline timeline = history.timeline(key);
     boolean isNew = !isKnown(timeline, version);
     if (isNew) {
+      repeatedKeys += timeline.isSeen() ? 1 : 0;
       writeOutSilence(key, timeline, version);
       announce.state(key);
       insert(key, timeline, version, day);
     }
     timeline.markSeen();
     return isNew;
+  }
+
+  /** How many rows had the key of another row of this export and said something else. */
+  long repeatedKeys() {
+    return repeatedKeys;
   }
 
   private boolean isKnown(Timeline timeline, Version version) {

@@ -88,6 +88,11 @@ final class Layout {
     return Optional.ofNullable(parties.get(name));
   }
 
+  /** Whether a row of another width reaches as far as the key's columns. */
+  boolean hasKey(CsvRow row) {
+    return profile.key().stream().allMatch(name -> header.place(name) < row.size());
+  }
+
   List<Cell> key() {
     return key;
   }

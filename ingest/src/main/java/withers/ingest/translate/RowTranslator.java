@@ -32,10 +32,7 @@ public final class RowTranslator {
   /** What a row states, or why it can't be taken. */
   public Translation translate(CsvRow row) {
     if (row.size() != layout.width()) {
-      return rejected(
-          Reject.Code.WRONG_NUMBER_OF_CELLS,
-          "",
-          "Expected %d cells, but found %d".formatted(layout.width(), row.size()));
+      return ragged(row);
     }
     String key = Keys.read(layout.key(), row);
     if (key.isEmpty()) {
@@ -52,6 +49,19 @@ public final class RowTranslator {
     RowInHand inHand = new RowInHand(profile, layout, around, row, new RecordKey(key));
     translate(inHand);
     return inHand.result();
+  }
+
+  /** A stray delimiter shifts what comes after it; a key before it can still be read. */
+  private Translation ragged(CsvRow row) {
+    String message = "Expected %d cells, but found %d".formatted(layout.width(), row.size());
+    Optional<RecordKey> key =
+        Optional.of(row)
+            .filter(layout::hasKey)
+            .map(cells -> Keys.read(layout.key(), cells))
+            .filter(text -> !text.isEmpty() && text.length() <= LONGEST_KEY)
+            .map(RecordKey::new);
+    return new Translation.Rejected(
+        key, new Reject(Reject.Code.WRONG_NUMBER_OF_CELLS, "", message));
   }
 
   private static Translation rejected(Reject.Code code, String column, String message) {

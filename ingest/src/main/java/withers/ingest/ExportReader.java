@@ -1,0 +1,84 @@
+package withers.ingest;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.LongConsumer;
+import withers.chip.ChipNumberReader;
+import withers.contact.Contact;
+import withers.contact.ContactRef;
+import withers.ingest.csv.CsvFile;
+import withers.ingest.csv.CsvRow;
+import withers.ingest.csv.ExportFile;
+import withers.ingest.translate.RowTranslator;
+import withers.ingest.translate.Surroundings;
+import withers.ingest.translate.Translation;
+import withers.source.InputRefusedException;
+
+/** Reads the files of an export, row by row. */
+final class ExportReader {
+
+  /** Takes a translated row. */
+  @FunctionalInterface
+  interface RowHandler {
+    void on(ExportFile file, CsvRow row, Translation translation);
+  }
+
+  private final ExportSet set;
+  private final ChipNumberReader numbers;
+  private final Function<Contact, ContactRef> references;
+  private final LongConsumer progress;
+
+  ExportReader(
+      ExportSet set,
+      ChipNumberReader numbers,
+      Function<Contact, ContactRef> references,
+      LongConsumer progress) {
+    this.set = set;
+    this.numbers = numbers;
+    this.references = references;
+    this.progress = progress;
+  }
+
+  /**
+   * Reads everything.
+   *
+   * @throws InputRefusedException when a file is broken
+   */
+  void read(RowHandler handler) {
+    for (int i = 0; i < set.files().size(); i++) {
+      read(set.files().get(i), i, handler);
+    }
+  }
+
+  private void read(ExportFile file, int index, RowHandler handler) {
+    try (CsvFile csv = CsvFile.open(file, set.profile().format().delimiter(), progress)) {
+      Surroundings around = new Surroundings(set.exportDate(), index, numbers, references);
+      RowTranslator translator = new RowTranslator(set.profile(), csv.header(), around);
+      Optional<ExportDateColumn> dates = dateColumn(csv);
+      Optional<CsvRow> last = Optional.empty();
+      for (Optional<CsvRow> next = csv.next(); next.isPresent(); next = csv.next()) {
+        CsvRow row = next.get();
+        dates.ifPresent(column -> column.require(row, set.exportDate()));
+        handler.on(file, row, translator.translate(row));
+        last = next;
+      }
+      last.ifPresent(csv::requireWhole);
+    }
+  }
+
+  private Optional<ExportDateColumn> dateColumn(CsvFile csv) {
+    return set.dateColumn()
+        ? Optional.of(ExportDateColumn.of(set.profile(), csv.header()))
+        : Optional.empty();
+  }
+
+  /** The export date that a file states in its first row; empty when it has no rows. */
+  static Optional<LocalDate> statedDate(
+      withers.ingest.profile.SourceProfile profile, ExportFile file) {
+    try (CsvFile csv = CsvFile.open(file, profile.format().delimiter(), bytes -> {})) {
+      ExportDateColumn column = ExportDateColumn.of(profile, csv.header());
+      return csv.next().map(column::read);
+    }
+  }
+}

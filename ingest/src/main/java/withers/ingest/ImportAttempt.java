@@ -1,0 +1,191 @@
+package withers.ingest;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableSet;
+import java.util.Optional;
+import java.util.TreeSet;
+import withers.id.ImportId;
+import withers.id.SourceId;
+import withers.ingest.change.ChangeDetector;
+import withers.ingest.change.Disappearances;
+import withers.ingest.csv.CsvRow;
+import withers.ingest.csv.ExportFile;
+import withers.ingest.quarantine.QuarantineFile;
+import withers.ingest.quarantine.QuarantinedRow;
+import withers.ingest.translate.Translation;
+import withers.fact.Locator;
+import withers.log.EventLog;
+import withers.log.ImportMarker;
+import withers.log.LogSnapshot;
+import withers.log.Tally;
+import withers.source.InputRefusedException;
+
+/** One attempt to bring an export into the log, compared with the log as it was at its start. */
+final class ImportAttempt {
+
+  private final ExportSet set;
+  private final LogSnapshot snapshot;
+  private final ImportId id;
+  private final BatchWriter writer;
+  private final Path quarantine;
+  private final Clock clock;
+  private final ImportObserver observer;
+  private final ChangeDetector detector;
+  private final List<QuarantinedRow> rejected = new ArrayList<>();
+  private long read;
+  private long applied;
+
+  ImportAttempt(
+      ExportSet set,
+      LogSnapshot snapshot,
+      ImportId id,
+      BatchWriter writer,
+      Path quarantine,
+      Clock clock,
+      ImportObserver observer) {
+    this.set = set;
+    this.snapshot = snapshot;
+    this.id = id;
+    this.writer = writer;
+    this.quarantine = quarantine;
+    this.clock = clock;
+    this.observer = observer;
+    this.detector = new ChangeDetector(snapshot, set.export(), writer::event);
+  }
+
+  void read(ExportReader reader) {
+    reader.read(this::take);
+  }
+
+  private void take(ExportFile file, CsvRow row, Translation translation) {
+    read++;
+    if (translation instanceof Translation.Stated stated) {
+      take(stated);
+    } else if (translation instanceof Translation.Rejected no) {
+      int index = set.files().indexOf(file);
+      no.key().ifPresent(key -> detector.unreadable(key, new Locator(index, row.line())));
+      rejected.add(new QuarantinedRow(file.name(), row.line(), no.reject(), row.text()));
+    }
+    writer.flushIfFull();
+  }
+
+  private void take(Translation.Stated stated) {
+    if (detector.row(stated.key(), stated.statements())) {
+      applied++;
+      writer.contacts(stated.key(), stated.contacts());
+    }
+  }
+
+  ImportReport finish(EventLog log, Map<String, Long> rows) {
+    requireUnchangedFiles(rows);
+    long missing = detector.conclude();
+    NavigableSet<LocalDate> confirmed = confirmed();
+    NavigableSet<LocalDate> withheld = detector.withheld(confirmed);
+    Tally tally = tally(missing);
+    if (isNothingNew(withheld)) {
+      return report(ImportReport.Result.NOTHING_NEW, tally, writeQuarantine(), withheld);
+    }
+    writer.flush();
+    observer.at(ImportStep.AFTER_LAST_BATCH);
+    Optional<Path> file = writeQuarantine();
+    observer.at(ImportStep.AFTER_QUARANTINE);
+    ImportMarker marker = marker(rows, tally, withheld, confirmed);
+    observer.at(ImportStep.BEFORE_MARKER);
+    log.commit(marker);
+    observer.at(ImportStep.AFTER_MARKER);
+    return report(ImportReport.Result.IMPORTED, tally, file, withheld);
+  }
+
+  private void requireUnchangedFiles(Map<String, Long> rows) {
+    if (rows.values().stream().mapToLong(count -> count).sum() != read) {
+      throw new InputRefusedException(
+          "Expected files that stay as they are, but found them changed while they were read (%s): try again. Nothing was changed."
+              .formatted(set.names()));
+    }
+  }
+
+  private Tally tally(long missing) {
+    long unchanged = read - applied - rejected.size();
+    return new Tally(read, applied, unchanged, rejected.size(), missing, writer.count());
+  }
+
+  /** Of a date and extent that the log knows, a marker would say nothing. */
+  private boolean isNothingNew(NavigableSet<LocalDate> withheld) {
+    return writer.count() == 0
+        && newest().filter(marker -> marker.withheld().equals(withheld)).isPresent()
+        && snapshot.markers().stream()
+            .filter(marker -> marker.chain().equals(source()))
+            .anyMatch(
+                marker ->
+                    marker.exportDate().equals(set.exportDate())
+                        && marker.extent().equals(set.extent()));
+  }
+
+  private SourceId source() {
+    return set.profile().id();
+  }
+
+  private Optional<ImportMarker> newest() {
+    return snapshot.newest(source());
+  }
+
+  private NavigableSet<LocalDate> confirmed() {
+    return newest().map(marker -> new TreeSet<>(marker.confirmed())).orElseGet(TreeSet::new);
+  }
+
+  private Optional<Path> writeQuarantine() {
+    return rejected.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            QuarantineFile.write(
+                quarantine,
+                source(),
+                set.exportDate(),
+                set.files().get(0).sha256(),
+                rejected));
+  }
+
+  private ImportMarker marker(
+      Map<String, Long> rows,
+      Tally tally,
+      NavigableSet<LocalDate> withheld,
+      NavigableSet<LocalDate> confirmed) {
+    return new ImportMarker(
+        id,
+        newest().map(ImportMarker::id),
+        source(),
+        Optional.of(set.profile().describe(set.exportDate())),
+        set.exportDate(),
+        set.extent(),
+        set.files().stream().map(file -> fileRead(file, rows)).toList(),
+        tally,
+        withheld,
+        confirmed,
+        clock.instant());
+  }
+
+  private ImportMarker.FileRead fileRead(ExportFile file, Map<String, Long> rows) {
+    return new ImportMarker.FileRead(
+        file.name(),
+        file.sha256(),
+        rows.getOrDefault(file.sha256(), 0L),
+        set.profile().digest());
+  }
+
+  private ImportReport report(
+      ImportReport.Result result,
+      Tally tally,
+      Optional<Path> file,
+      NavigableSet<LocalDate> withheld) {
+    Optional<Disappearances.Gap> gap =
+        withheld.contains(set.exportDate())
+            ? detector.disappearances().at(set.exportDate())
+            : Optional.empty();
+    return new ImportReport(set, result, tally, file, gap, detector.repeatedKeys());
+  }
+}

@@ -1,0 +1,38 @@
+package withers.ingest;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import withers.ingest.change.Disappearances;
+import withers.log.Tally;
+
+/**
+ * What became of an export.
+ *
+ * @param tally what became of its rows; nothing when it was imported already
+ * @param quarantine where rejected rows are
+ * @param withheld what this export misses, when that is withheld
+ * @param repeatedKeys rows that had the key of another row and said something else
+ */
+public record ImportReport(
+    ExportSet set,
+    Result result,
+    Tally tally,
+    Optional<Path> quarantine,
+    Optional<Disappearances.Gap> withheld,
+    long repeatedKeys) {
+
+  /** How it ended. */
+  public enum Result {
+    /** It is on the log. */
+    IMPORTED,
+    /** It says nothing that is not on the log already; nothing was written. */
+    NOTHING_NEW,
+    /** The very same files were imported before; they were not read again. */
+    IMPORTED_BEFORE
+  }
+
+  static ImportReport importedBefore(ExportSet set) {
+    return new ImportReport(
+        set, Result.IMPORTED_BEFORE, Tally.NOTHING, Optional.empty(), Optional.empty(), 0);
+  }
+}

@@ -1,0 +1,133 @@
+package withers.ingest;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.LongConsumer;
+import java.util.function.Supplier;
+import withers.chip.ChipNumberReader;
+import withers.contact.Contact;
+import withers.contact.ContactRef;
+import withers.contact.ContactVault;
+import withers.id.ImportId;
+import withers.ingest.change.ChangeDetector;
+import withers.log.EventLog;
+import withers.log.ImportMarker;
+import withers.log.LogSnapshot;
+import withers.log.StaleParentException;
+import withers.source.InputRefusedException;
+
+/**
+ * Imports exports, each whole or not at all. An import that finds that another of the same source
+ * was faster compares again.
+ */
+public final class Importer {
+
+  private static final int ATTEMPTS = 3;
+  private static final ContactRef NO_REFERENCE = new ContactRef(0, 0, 0);
+
+  private final EventLog log;
+  private final ContactVault vault;
+  private final ChipNumberReader numbers;
+  private final Path quarantine;
+  private final Clock clock;
+  private final Supplier<ImportId> ids;
+  private final ImportObserver observer;
+
+  /**
+   * @param quarantine the folder for rows that can't be taken
+   * @param clock tells when a marker is recorded
+   * @param ids gives a fresh id for each attempt
+   */
+  public Importer(
+      EventLog log,
+      ContactVault vault,
+      ChipNumberReader numbers,
+      Path quarantine,
+      Clock clock,
+      Supplier<ImportId> ids,
+      ImportObserver observer) {
+    this.log = log;
+    this.vault = vault;
+    this.numbers = numbers;
+    this.quarantine = quarantine;
+    this.clock = clock;
+    this.ids = ids;
+    this.observer = observer;
+  }
+
+  /**
+   * Imports an export.
+   *
+   * @param backfill whether it may be older than the source's newest full export
+   * @param progress is told of bytes read; each file is read twice
+   * @throws InputRefusedException when it can't be taken; nothing was changed
+   * @throws StaleParentException when others were faster again and again; nothing was changed
+   */
+  public ImportReport run(ExportSet set, boolean backfill, LongConsumer progress) {
+    LogSnapshot before = log.snapshot();
+    if (isImported(set, before)) {
+      return ImportReport.importedBefore(set);
+    }
+    requireInOrder(set, before, backfill);
+    observer.at(ImportStep.BEFORE_CHECK);
+    Map<String, Long> rows =
+        Check.rows(set, new ExportReader(set, numbers, Importer::noReference, progress));
+    observer.at(ImportStep.AFTER_CHECK);
+    ExportReader reader = new ExportReader(set, numbers, vault::reference, progress);
+    for (int attempt = 1; ; attempt++) {
+      try {
+        return attempt(set, rows, reader);
+      } catch (StaleParentException stale) {
+        if (attempt == ATTEMPTS) {
+          throw stale;
+        }
+      }
+    }
+  }
+
+  /** Checking a row needs no reference, and references cost something. */
+  private static ContactRef noReference(Contact contact) {
+    return NO_REFERENCE;
+  }
+
+  private ImportReport attempt(ExportSet set, Map<String, Long> rows, ExportReader reader) {
+    LogSnapshot snapshot = log.snapshot();
+    ImportId id = ids.get();
+    BatchWriter writer = new BatchWriter(log, vault, set.profile().id(), id, observer);
+    ImportAttempt attempt =
+        new ImportAttempt(set, snapshot, id, writer, quarantine, clock, observer);
+    attempt.read(reader);
+    return attempt.finish(log, rows);
+  }
+
+  private static boolean isImported(ExportSet set, LogSnapshot snapshot) {
+    List<ImportMarker.FileRead> read =
+        snapshot.markers().stream()
+            .filter(marker -> marker.chain().equals(set.profile().id()))
+            .filter(marker -> marker.exportDate().equals(set.exportDate()))
+            .filter(marker -> marker.extent().equals(set.extent()))
+            .flatMap(marker -> marker.files().stream())
+            .toList();
+    return set.files().stream()
+        .allMatch(
+            file ->
+                read.stream()
+                    .anyMatch(
+                        one ->
+                            one.sha256().equals(file.sha256())
+                                && one.profile().equals(set.profile().digest())));
+  }
+
+  private static void requireInOrder(ExportSet set, LogSnapshot snapshot, boolean backfill) {
+    Optional<LocalDate> newest = ChangeDetector.newestFull(snapshot, set.export());
+    if (!backfill && newest.filter(set.exportDate()::isBefore).isPresent()) {
+      throw new InputRefusedException(
+          "Expected an export not older than the newest full one of %s, %s, but found one of %s (%s): give --backfill to add an older export. Nothing was changed."
+              .formatted(set.profile().id(), newest.get(), set.exportDate(), set.names()));
+    }
+  }
+}

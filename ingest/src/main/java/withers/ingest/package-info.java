@@ -1,0 +1,5 @@
+/** Imports: exports in, events out, whole or not at all. */
+@NullMarked
+package withers.ingest;
+
+import org.jspecify.annotations.NullMarked;
