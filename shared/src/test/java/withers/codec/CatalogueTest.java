@@ -46,7 +46,9 @@ class CatalogueTest {
         shape.fields(shape.version()).stream().map(field -> quoted(field.name())).toList();
     assertThat(lines)
         .as("a line for %s %s", shape, fields)
-        .anyMatch(line -> line.contains(quoted(shape.name())) && fields.stream().allMatch(line::contains));
+        .anyMatch(
+            line ->
+                line.contains(quoted(shape.name())) && fields.stream().allMatch(line::contains));
   }
 
   @Test
@@ -64,7 +66,8 @@ class CatalogueTest {
     List<String> names = table.entries().stream().map(entry -> quoted(entry.name())).toList();
     assertThat(lines)
         .anyMatch(
-            line -> line.startsWith("| " + table.name()) && names.stream().allMatch(line::contains));
+            line ->
+                line.startsWith("| " + table.name()) && names.stream().allMatch(line::contains));
   }
 
   @Test
@@ -82,7 +85,8 @@ class CatalogueTest {
       assertThat(lines)
           .anyMatch(
               line ->
-                  line.startsWith("| %s | %d".formatted(quoted(stream.name()), stream.partitions())));
+                  line.startsWith(
+                      "| %s | %d".formatted(quoted(stream.name()), stream.partitions())));
     }
     assertThat(lines).anyMatch(line -> line.startsWith("| " + quoted(Streams.IMPORTS)));
   }
