@@ -14,8 +14,7 @@ record ExportDateColumn(String file, String name, int place, DatePattern pattern
   static ExportDateColumn of(SourceProfile profile, Header header) {
     String name = profile.exportDate().detail();
     header.require(List.of(name));
-    return new ExportDateColumn(
-        header.file(), name, header.place(name), profile.format().date());
+    return new ExportDateColumn(header.file(), name, header.place(name), profile.format().date());
   }
 
   LocalDate read(CsvRow row) {

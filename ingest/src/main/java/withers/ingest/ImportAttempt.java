@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
+import withers.fact.Locator;
 import withers.id.ImportId;
 import withers.id.SourceId;
 import withers.ingest.change.ChangeDetector;
@@ -18,7 +19,6 @@ import withers.ingest.csv.ExportFile;
 import withers.ingest.quarantine.QuarantineFile;
 import withers.ingest.quarantine.QuarantinedRow;
 import withers.ingest.translate.Translation;
-import withers.fact.Locator;
 import withers.log.EventLog;
 import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
@@ -143,11 +143,7 @@ final class ImportAttempt {
         ? Optional.empty()
         : Optional.of(
             QuarantineFile.write(
-                quarantine,
-                source(),
-                set.exportDate(),
-                set.files().get(0).sha256(),
-                rejected));
+                quarantine, source(), set.exportDate(), set.files().get(0).sha256(), rejected));
   }
 
   private ImportMarker marker(
@@ -171,10 +167,7 @@ final class ImportAttempt {
 
   private ImportMarker.FileRead fileRead(ExportFile file, Map<String, Long> rows) {
     return new ImportMarker.FileRead(
-        file.name(),
-        file.sha256(),
-        rows.getOrDefault(file.sha256(), 0L),
-        set.profile().digest());
+        file.name(), file.sha256(), rows.getOrDefault(file.sha256(), 0L), set.profile().digest());
   }
 
   private ImportReport report(

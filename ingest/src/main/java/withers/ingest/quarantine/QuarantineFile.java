@@ -11,8 +11,9 @@ import withers.ingest.csv.CsvText;
 import withers.workspace.OwnerOnly;
 
 /**
- * The quarantine of one import: a CSV file for its owner only, since rows hold people's details. The
- * name follows from the export, so that a repeated import replaces the file instead of adding one.
+ * The quarantine of one import: a CSV file for its owner only, since rows hold people's details.
+ * The name follows from the export, so that a repeated import replaces the file instead of adding
+ * one.
  */
 public final class QuarantineFile {
 

@@ -18,8 +18,7 @@ final class ClinicPatients {
 
   static void translate(RowInHand row, Subject animal) {
     row.day(ColumnName.IMPLANTED)
-        .ifPresent(
-            day -> row.state(animal, Slot.IMPLANT, Optional.of(day), implanted(row)));
+        .ifPresent(day -> row.state(animal, Slot.IMPLANT, Optional.of(day), implanted(row)));
     row.day(ColumnName.VISIT)
         .ifPresent(
             day ->

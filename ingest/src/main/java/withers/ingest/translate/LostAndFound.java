@@ -20,17 +20,20 @@ final class LostAndFound {
     Optional<LocalDate> day = row.day(ColumnName.REPORTED);
     if (report.isEmpty()) {
       row.reject(
-          Reject.Code.WORD_MISSING, ColumnName.REPORT_TYPE, "Expected what is reported, but found nothing");
+          Reject.Code.WORD_MISSING,
+          ColumnName.REPORT_TYPE,
+          "Expected what is reported, but found nothing");
     } else if (day.isEmpty()) {
       row.reject(
-          Reject.Code.DAY_MISSING, ColumnName.REPORTED, "Expected the day of the report, but found none");
+          Reject.Code.DAY_MISSING,
+          ColumnName.REPORTED,
+          "Expected the day of the report, but found none");
     } else {
       state(row, animal, report.get(), day);
     }
   }
 
-  private static void state(
-      RowInHand row, Subject animal, Report report, Optional<LocalDate> day) {
+  private static void state(RowInHand row, Subject animal, Report report, Optional<LocalDate> day) {
     Optional<LocalDate> reunited = row.day(ColumnName.REUNITED);
     switch (report) {
       case LOST ->

@@ -37,8 +37,7 @@ final class RowInHand {
   private final List<Contact> contacts = new ArrayList<>(1);
   private Optional<Reject> reject = Optional.empty();
 
-  RowInHand(
-      SourceProfile profile, Layout layout, Surroundings around, CsvRow row, RecordKey key) {
+  RowInHand(SourceProfile profile, Layout layout, Surroundings around, CsvRow row, RecordKey key) {
     this.profile = profile;
     this.layout = layout;
     this.around = around;
@@ -103,9 +102,7 @@ final class RowInHand {
 
   /** A word of a column that takes any text. */
   Optional<String> freeWord(ColumnName column) {
-    return optionalText(column)
-        .map(layout.words(column)::text)
-        .or(() -> layout.fixed(column));
+    return optionalText(column).map(layout.words(column)::text).or(() -> layout.fixed(column));
   }
 
   /** What a number's cell is about: a chip, a damaged number, or nothing. */

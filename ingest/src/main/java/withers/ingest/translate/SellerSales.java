@@ -22,8 +22,7 @@ final class SellerSales {
                     animal,
                     Slot.SALE,
                     Optional.of(day),
-                    new Fact.HandedOver(
-                        new Party.Own(), row.party(PartyName.BUYER), Basis.SALE)));
+                    new Fact.HandedOver(new Party.Own(), row.party(PartyName.BUYER), Basis.SALE)));
     row.day(ColumnName.RETURNED)
         .ifPresent(
             day ->

@@ -20,8 +20,7 @@ final class ShelterMovements {
   private static final Step OUTCOME =
       new Step(ColumnName.OUTCOME, ColumnName.OUTCOME_TYPE, Slot.OUTCOME, PartyName.OUTCOME_TO);
   private static final Step MOVEMENT =
-      new Step(
-          ColumnName.MOVED, ColumnName.MOVEMENT_TYPE, Slot.MOVEMENT, PartyName.MOVEMENT_WITH);
+      new Step(ColumnName.MOVED, ColumnName.MOVEMENT_TYPE, Slot.MOVEMENT, PartyName.MOVEMENT_WITH);
 
   private ShelterMovements() {}
 
@@ -38,11 +37,15 @@ final class ShelterMovements {
       movement.ifPresent(what -> state(row, animal, step, day, what));
       if (movement.isEmpty()) {
         row.reject(
-            Reject.Code.WORD_MISSING, step.type, "Expected what happened on the day, but found nothing");
+            Reject.Code.WORD_MISSING,
+            step.type,
+            "Expected what happened on the day, but found nothing");
       }
     } else if (!row.text(step.type).isEmpty()) {
       row.reject(
-          Reject.Code.DAY_MISSING, step.day, "Expected the day on which it happened, but found none");
+          Reject.Code.DAY_MISSING,
+          step.day,
+          "Expected the day on which it happened, but found none");
     }
   }
 

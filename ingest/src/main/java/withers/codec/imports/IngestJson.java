@@ -1,0 +1,71 @@
+package withers.codec.imports;
+
+import java.io.StringWriter;
+import java.util.List;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.databind.json.JsonMapper;
+import withers.ingest.ImportReport;
+import withers.ingest.Ingested;
+import withers.log.Tally;
+import withers.yaml.Choices;
+
+/** What became of a number of exports, as JSON for scripts. */
+public final class IngestJson {
+
+  private static final JsonMapper MAPPER = JsonMapper.shared();
+
+  private IngestJson() {}
+
+  /** One line: every export that was taken, every refusal, every file that nobody recognises. */
+  public static String write(Ingested ingested) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = MAPPER.createGenerator(text)) {
+      json.writeStartObject();
+      json.writeName("exports");
+      json.writeStartArray();
+      ingested.reports().forEach(report -> write(report, json));
+      json.writeEndArray();
+      texts("refused", ingested.refusals(), json);
+      texts("unrecognised", ingested.unrecognised(), json);
+      json.writeEndObject();
+    }
+    return text.toString();
+  }
+
+  private static void write(ImportReport report, JsonGenerator json) {
+    json.writeStartObject();
+    json.writeStringProperty("source", report.set().profile().id().value());
+    json.writeStringProperty("exportDate", report.set().exportDate().toString());
+    json.writeStringProperty("result", Choices.name(report.result()));
+    texts("files", report.set().files().stream().map(file -> file.name()).toList(), json);
+    tally(report.tally(), json);
+    report.quarantine().ifPresent(file -> json.writeStringProperty("quarantine", file.toString()));
+    report
+        .withheld()
+        .ifPresent(
+            gap -> {
+              json.writeName("withheld");
+              json.writeStartObject();
+              json.writeNumberProperty("missing", gap.missing());
+              json.writeNumberProperty("listed", gap.listed());
+              json.writeEndObject();
+            });
+    json.writeEndObject();
+  }
+
+  private static void tally(Tally tally, JsonGenerator json) {
+    json.writeNumberProperty("read", tally.read());
+    json.writeNumberProperty("unchanged", tally.unchanged());
+    json.writeNumberProperty("applied", tally.applied());
+    json.writeNumberProperty("rejected", tally.rejected());
+    json.writeNumberProperty("noLongerListed", tally.disappeared());
+    json.writeNumberProperty("events", tally.events());
+  }
+
+  private static void texts(String name, List<String> texts, JsonGenerator json) {
+    json.writeName(name);
+    json.writeStartArray();
+    texts.forEach(json::writeString);
+    json.writeEndArray();
+  }
+}

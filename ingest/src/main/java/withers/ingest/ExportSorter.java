@@ -1,0 +1,139 @@
+package withers.ingest;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import withers.id.SourceId;
+import withers.ingest.csv.ExportFile;
+import withers.ingest.profile.ExportDateRule;
+import withers.ingest.profile.Profiles;
+import withers.ingest.profile.SourceProfile;
+import withers.source.Extent;
+import withers.source.InputRefusedException;
+
+/** Sorts files into exports: those of one source, date and extent are one. */
+public final class ExportSorter {
+
+  private record Together(LocalDate date, SourceId source, String extent)
+      implements Comparable<Together> {
+    private static final Comparator<Together> ORDER =
+        Comparator.comparing(Together::date)
+            .thenComparing(Together::source)
+            .thenComparing(Together::extent);
+
+    @Override
+    public int compareTo(Together other) {
+      return ORDER.compare(this, other);
+    }
+  }
+
+  private record Found(SourceProfile profile, LocalDate date, Extent extent, ExportFile file) {}
+
+  private final Profiles profiles;
+  private final Optional<SourceProfile> named;
+  private final ExportDates dates;
+  private final Map<Together, List<Found>> found = new TreeMap<>();
+  private final Set<SourceId> doubtful = new HashSet<>();
+  private final List<String> refusals = new ArrayList<>();
+  private final List<String> unrecognised = new ArrayList<>();
+
+  /**
+   * @param named the source of all files, when the command line names it
+   * @param exportDate the date of all files, when the command line gives it
+   * @param window the window of all files, when the command line gives it
+   */
+  public ExportSorter(
+      Profiles profiles,
+      Optional<SourceProfile> named,
+      Optional<LocalDate> exportDate,
+      Optional<Extent.Window> window) {
+    this.profiles = profiles;
+    this.named = named;
+    this.dates = new ExportDates(exportDate, window);
+  }
+
+  /**
+   * Looks through files and sorts them. Where one file of a source can't be taken, none of that
+   * source is: it might belong to any of their exports.
+   */
+  public SortedExports sort(List<Path> files) {
+    files.stream().sorted().forEach(this::take);
+    List<ExportSet> sets =
+        found.values().stream()
+            .filter(together -> !doubtful.contains(together.get(0).profile.id()))
+            .map(this::set)
+            .toList();
+    return new SortedExports(sets, refusals, unrecognised);
+  }
+
+  private void take(Path file) {
+    String name = file.getFileName().toString();
+    List<SourceProfile> recognising =
+        named.map(List::of).orElseGet(() -> profiles.recognising(name));
+    if (recognising.isEmpty()) {
+      unrecognised.add(name);
+    } else if (recognising.size() > 1) {
+      refuse(recognising, ambiguous(name, recognising));
+    } else {
+      take(file, name, recognising.get(0));
+    }
+  }
+
+  private static String ambiguous(String name, List<SourceProfile> recognising) {
+    return "Expected one profile that recognises a file, but found %d (%s: %s): make their \"files\" patterns narrower, or name one with --source. Nothing was changed."
+        .formatted(
+            recognising.size(),
+            name,
+            recognising.stream().map(p -> p.id().value()).collect(Collectors.joining(", ")));
+  }
+
+  private void refuse(List<SourceProfile> profiles, String message) {
+    profiles.forEach(profile -> doubtful.add(profile.id()));
+    refusals.add(message);
+  }
+
+  private void take(Path path, String name, SourceProfile profile) {
+    try {
+      if (!Files.isRegularFile(path)) {
+        throw new InputRefusedException(
+            "Expected a file, but found none (%s): see that the path is right. Nothing was changed."
+                .formatted(name));
+      }
+      ExportFile file = ExportFile.inspect(path, profile.format());
+      LocalDate date = dates.date(profile, file);
+      add(new Found(profile, date, dates.extent(profile, file), file));
+    } catch (InputRefusedException refused) {
+      refuse(List.of(profile), String.valueOf(refused.getMessage()));
+    }
+  }
+
+  private void add(Found one) {
+    Together place = new Together(one.date, one.profile.id(), one.extent.toString());
+    List<Found> together = found.computeIfAbsent(place, p -> new ArrayList<>());
+    // The same file twice, under two names, is one.
+    if (together.stream().noneMatch(other -> other.file.sha256().equals(one.file.sha256()))) {
+      together.add(one);
+    }
+  }
+
+  private ExportSet set(List<Found> together) {
+    Found first = together.get(0);
+    boolean dateColumn =
+        dates.given().isEmpty() && first.profile.exportDate().from() == ExportDateRule.From.COLUMN;
+    return new ExportSet(
+        first.profile,
+        first.date,
+        first.extent,
+        dateColumn,
+        together.stream().map(Found::file).toList());
+  }
+}
