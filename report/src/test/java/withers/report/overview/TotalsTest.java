@@ -25,7 +25,7 @@ class TotalsTest {
               Found animal is waiting                1          0           0              0         1
               Two chips, different contacts          0          1           0              0         1
               Registered contact is from before      0          2           0              0         2
-              Your record may be behind              0          0           1              0         1
+              Own record may be behind               0          0           1              0         1
               Chip is not registered                 0          0           1              0         1
               Contact details differ                 0          0           0              1         1
               Together                               1          3           2              1         7
