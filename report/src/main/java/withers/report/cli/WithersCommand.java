@@ -5,13 +5,20 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import withers.cli.InitCommand;
+import withers.reconcile.cli.ReconcileCommand;
+import withers.reconcile.cli.TraceCommand;
 
 /** The root of the command line: every other command is a subcommand of this one. */
 @Command(
     name = "withers",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    subcommands = {InitCommand.class, ReportCommand.class},
+    subcommands = {
+      InitCommand.class,
+      ReconcileCommand.class,
+      ReportCommand.class,
+      TraceCommand.class
+    },
     description =
         "Finds microchipped animals whose registered contact is not who it should be,"
             + " and lists for each organisation what it can put right.")

@@ -51,7 +51,7 @@ class WithersCommandTest {
 
   @Test
   void every_command_s_help_shows_an_example() {
-    assertThat(command.getSubcommands()).containsKeys("init", "report");
+    assertThat(command.getSubcommands()).containsKeys("init", "reconcile", "report", "trace");
     UsageCheck.everyCommandShowsAnExample(command);
   }
 
