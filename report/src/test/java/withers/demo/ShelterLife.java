@@ -88,7 +88,9 @@ final class ShelterLife {
 
   private void adopted(LocalDate day, Person adopter) {
     shelter.left(life, animal, day, "adoption", adopter);
-    if (!shelter.staysPrimary() || life.dice.permille(400)) {
+    if (shelter.staysPrimary() && life.trouble == Trouble.NONE && life.dice.permille(600)) {
+      registries.contact(day, shelter.contact(), adopter);
+    } else {
       registries.afterHandover(day, shelter.contact(), adopter, shelter.secondary());
     }
     seenByClinic(day, adopter);
