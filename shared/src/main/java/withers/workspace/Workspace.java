@@ -8,8 +8,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
+import withers.contact.ContactVault;
 import withers.log.EventLog;
-import withers.log.sqlite.SqliteEventLog;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
 import withers.yaml.ConfigException;
@@ -101,12 +101,19 @@ public final class Workspace {
    * @throws withers.log.LogDamagedException when it is damaged
    */
   public EventLog openLog() {
-    try {
-      OwnerOnly.folder(paths.log());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return SqliteEventLog.open(paths.eventLog());
+    return new Stores(paths).log();
+  }
+
+  /**
+   * Opens the contact vault; close it when done. The first time, in a workspace without contacts
+   * and imports, it makes the vault's key.
+   *
+   * @throws withers.contact.VaultUnavailableException when it or its key can't be opened: a lost
+   *     key is not replaced
+   * @throws withers.contact.VaultDamagedException when it is damaged
+   */
+  public ContactVault openVault() {
+    return new Stores(paths).vault();
   }
 
   /** Something to be done while nobody else writes. */
@@ -130,7 +137,8 @@ public final class Workspace {
   }
 
   /**
-   * Takes the right to write, and makes folders that are missing. Close it when done.
+   * Takes the right to write; makes folders that are missing and, in a workspace that holds nothing
+   * yet, the vault's key. Close it when done.
    *
    * @param activity the command that writes, told to those who are refused meanwhile
    * @throws WorkspaceBusyException when another command is writing
@@ -141,9 +149,20 @@ public final class Workspace {
       for (Path folder : paths.folders()) {
         OwnerOnly.folder(folder);
       }
-      return WorkspaceLock.take(paths, LockHolder.describe(activity, ZonedDateTime.now(clock)));
+      return prepared(
+          WorkspaceLock.take(paths, LockHolder.describe(activity, ZonedDateTime.now(clock))));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  private WorkspaceLock prepared(WorkspaceLock lock) {
+    try {
+      new Stores(paths).makeFirstKey();
+      return lock;
+    } catch (RuntimeException failed) {
+      lock.close();
+      throw failed;
     }
   }
 }

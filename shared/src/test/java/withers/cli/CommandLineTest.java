@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import withers.contact.VaultUnavailableException;
 import withers.id.SourceId;
 import withers.log.LogDamagedException;
 import withers.log.StaleParentException;
@@ -232,6 +233,12 @@ class CommandLineTest {
         },
         ExitCode.STORAGE,
         "withers: Expected another checksum (chips, partition 3)");
+    assertFails(
+        () -> {
+          throw new VaultUnavailableException("Expected the vault key, but found no file");
+        },
+        ExitCode.STORAGE,
+        "withers: Expected the vault key, but found no file");
     assertFails(
         () -> {
           throw new StaleParentException(new SourceId("harbour"));
