@@ -16,7 +16,9 @@ final class VaultSchema {
           "contact vault",
           APPLICATION_ID,
           1,
-          List.of("secure_delete=ON"), // what is forgotten is overwritten, not only unlinked
+          // what is forgotten is overwritten, not only unlinked; 64 MiB of pages at hand: references
+          // are random, so every batch and every look-up touches the whole tree
+          List.of("secure_delete=ON", "cache_size=-65536"),
           List.of(
               """
               CREATE TABLE contact(
