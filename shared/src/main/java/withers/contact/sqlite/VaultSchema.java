@@ -16,7 +16,8 @@ final class VaultSchema {
           "contact vault",
           APPLICATION_ID,
           1,
-          // what is forgotten is overwritten, not only unlinked; 64 MiB of pages at hand: references
+          // what is forgotten is overwritten, not only unlinked; 64 MiB of pages at hand:
+          // references
           // are random, so every batch and every look-up touches the whole tree
           List.of("secure_delete=ON", "cache_size=-65536"),
           List.of(
