@@ -10,10 +10,15 @@ public final class Fixtures {
 
   /** The folder {@code fixtures}. */
   public static Path folder() {
+    return root().resolve("fixtures");
+  }
+
+  /** The project's folder. */
+  static Path root() {
     Path here = Path.of("").toAbsolutePath();
     for (Path at = here; at != null; at = at.getParent()) {
       if (Files.isDirectory(at.resolve("fixtures/stories"))) {
-        return at.resolve("fixtures");
+        return at;
       }
     }
     throw new IllegalStateException("Expected the repository's fixtures above " + here);

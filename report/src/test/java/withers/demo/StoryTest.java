@@ -1,0 +1,158 @@
+package withers.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import withers.cases.CaseKey;
+import withers.cli.Console;
+import withers.cli.Progress;
+import withers.codec.Streams;
+import withers.finding.Finding;
+import withers.finding.RunResult;
+import withers.history.Scope;
+import withers.ingest.Ingested;
+import withers.ingest.cli.Ingester;
+import withers.reconcile.cli.Reconciler;
+import withers.report.demo.DemoFixtures;
+import withers.report.demo.DemoFolder;
+import withers.report.demo.Home;
+import withers.workspace.Workspace;
+
+/**
+ * The committed scenario through import and reconciliation: each story comes out as it is listed.
+ */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class StoryTest {
+
+  private static final Clock CLOCK =
+      Clock.fixed(Instant.parse("2026-10-01T06:00:00Z"), ZoneOffset.UTC);
+  private static final Console SILENT_CONSOLE =
+      new Console(
+          new PrintStream(OutputStream.nullOutputStream()),
+          new PrintStream(OutputStream.nullOutputStream()),
+          false);
+
+  private final List<Story> stories = StoryTables.stories();
+  private final List<RunResult> runs = new ArrayList<>();
+  private final List<Ingested> imports = new ArrayList<>();
+
+  @BeforeAll
+  void both_rounds(@TempDir Path folder) {
+    DemoFixtures fixtures = DemoFixtures.of(new Home(Optional.of(Fixtures.root())));
+    DemoFolder demo = DemoFolder.fresh(folder.resolve("demo"), fixtures.workspace());
+    for (withers.report.demo.Round round : fixtures.rounds()) {
+      demo.receive(fixtures.exports(round));
+      Workspace workspace = Workspace.open(demo.path(), CLOCK);
+      imports.add(workspace.whileLocked("ingest", () -> ingested(workspace)));
+      runs.add(workspace.whileLocked("reconcile", () -> judged(workspace, round.asOf())));
+    }
+  }
+
+  private static Ingested ingested(Workspace workspace) {
+    return new Ingester(workspace, SILENT_CONSOLE).run(Ingester.Request.INBOX);
+  }
+
+  private static RunResult judged(Workspace workspace, LocalDate asOf) {
+    Progress progress = SILENT_CONSOLE.progress("reconcile", Streams.CHIPS.partitions());
+    return new Reconciler(workspace, 2).run(Scope.asOf(asOf), progress);
+  }
+
+  @Test
+  void every_export_is_taken() {
+    assertThat(imports).allSatisfy(round -> assertThat(round.refusals()).isEmpty());
+    assertThat(imports).allSatisfy(round -> assertThat(round.unrecognised()).isEmpty());
+  }
+
+  @Test
+  void september_finds_what_the_stories_say() {
+    assertThat(found(Round.first())).isEqualTo(told(Round.first()));
+  }
+
+  @Test
+  void october_finds_what_the_stories_say() {
+    assertThat(found(Round.last())).isEqualTo(told(Round.last()));
+  }
+
+  @Test
+  void follow_ups_open_and_stay_open_as_the_stories_say() {
+    RunResult october = run(Round.last());
+    for (Story story : stories) {
+      boolean foundBefore = !story.found(Round.first()).equals(Story.SILENT);
+      findings(october, story)
+          .forEach(
+              finding ->
+                  assertThat(foundBefore ? october.stillOpen() : october.opened())
+                      .as(story.sentence())
+                      .contains(finding.caseKey()));
+    }
+  }
+
+  @Test
+  void what_is_no_longer_found_is_closed() {
+    List<CaseKey> closed = run(Round.last()).closed();
+    for (Story story : stories) {
+      if (story.found(Round.last()).equals(Story.SILENT)) {
+        findings(run(Round.first()), story)
+            .forEach(
+                finding -> assertThat(closed).as(story.sentence()).contains(finding.caseKey()));
+      }
+    }
+  }
+
+  private RunResult run(Round round) {
+    return runs.get(round.number() - 1);
+  }
+
+  private Map<String, String> told(Round round) {
+    return stories.stream()
+        .collect(
+            Collectors.toMap(Story::chip, story -> told(story, round), (a, b) -> a, TreeMap::new));
+  }
+
+  private static String told(Story story, Round round) {
+    String kind = story.found(round);
+    return kind.equals(Story.SILENT) ? kind : kind + " for " + story.who();
+  }
+
+  private Map<String, String> found(Round round) {
+    return stories.stream()
+        .collect(
+            Collectors.toMap(Story::chip, story -> found(story, round), (a, b) -> a, TreeMap::new));
+  }
+
+  private String found(Story story, Round round) {
+    List<Finding> findings = findings(run(round), story);
+    return findings.isEmpty()
+        ? Story.SILENT
+        : findings.stream()
+            .map(finding -> finding.kind().word() + " for " + finding.actor())
+            .collect(Collectors.joining(", "));
+  }
+
+  private static List<Finding> findings(RunResult run, Story story) {
+    return run.findings().stream()
+        .filter(
+            finding ->
+                finding.chips().stream().anyMatch(chip -> chip.display().equals(story.chip())))
+        .toList();
+  }
+}
