@@ -1,0 +1,55 @@
+package withers.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.OptionalLong;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class BenchTableTest {
+
+  private final List<String> lines = new BenchTable(BenchFigures.run()).lines();
+
+  @Test
+  void begins_with_what_was_asked_and_the_machine() {
+    assertThat(lines.get(0))
+        .isEqualTo(
+            "1,000 rows asked for, seed 7; heap 1g; 2 processors, 24 GB, load 0.3 before; Java 17.0.15");
+  }
+
+  @Test
+  void sets_each_stage_beside_the_plainer_one() {
+    assertThat(lines)
+        .contains(
+            "read the bytes, count lines             1,000 rows      0.50      0.25          2,000                             200",
+            "parse with Commons CSV                  1,000 rows      1.00      0.25          1,000    0.500 of read-lines        ?",
+            "first import                            1,000 rows      1.50      0.25            667         0.667 of parse      200");
+  }
+
+  @Test
+  void ends_with_what_things_take_on_disk() {
+    assertThat(lines.subList(lines.size() - 3, lines.size()))
+        .containsExactly(
+            "exports             0.2 MB        1,000 rows        150.0 bytes each",
+            "event log           0.1 MB        2,500 events       24.0 bytes each",
+            "contact vault       0.1 MB          500 contacts    150.0 bytes each");
+  }
+
+  @Test
+  void a_run_survives_its_line_of_JSON() {
+    BenchRun run = BenchFigures.run();
+    assertThat(BenchJson.readRun(BenchJson.write(run))).isEqualTo(run);
+    assertThat(BenchJson.write(run)).doesNotContain("\n");
+  }
+
+  /** The format of proc(5). */
+  @Test
+  void reads_the_peak_of_memory_where_the_system_tells_it() {
+    List<String> status = List.of("Name:\tjava", "VmPeak:\t 9000 kB", "VmHWM:\t  2048 kB");
+    assertThat(Memory.peak(status)).isEqualTo(OptionalLong.of(2048 * 1024));
+    assertThat(Memory.peak(List.of("Name:\tjava"))).isEmpty();
+  }
+}

@@ -1,0 +1,108 @@
+package withers.bench;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import withers.bench.BenchWorld.Month;
+import withers.codec.Streams;
+import withers.contact.ContactVault;
+import withers.contacts.People;
+import withers.contacts.PhoneNumbers;
+import withers.history.Scope;
+import withers.log.EventLog;
+import withers.log.ImportMarker;
+import withers.log.LogSnapshot;
+import withers.run.Outcome;
+import withers.run.Reconciliation;
+import withers.run.Workers;
+import withers.workspace.Workspace;
+
+/** The log from its first event to its last: only read, or judged. */
+final class Replays {
+
+  private Replays() {}
+
+  /** Replays everything that sources said, and counts the events. */
+  static Work read(int threads) {
+    return (world, watch) -> {
+      try (EventLog log = world.workspace().openLog()) {
+        LogSnapshot snapshot = log.snapshot();
+        long events = watch.time(() -> sharing(snapshot, threads));
+        long bytes = BenchWorld.bytes(world.workspace().paths().eventLog());
+        return new Work.Done(events, Map.of("bytes", bytes));
+      }
+    };
+  }
+
+  private static long sharing(LogSnapshot log, int threads) throws Exception {
+    ExecutorService pool = Executors.newFixedThreadPool(threads);
+    try {
+      List<Callable<Long>> counts =
+          places().map(place -> (Callable<Long>) () -> count(log, place)).toList();
+      long sum = 0;
+      for (Future<Long> count : pool.invokeAll(counts)) {
+        sum += count.get();
+      }
+      return sum;
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+
+  /** Every partition of every stream that holds what sources said. */
+  static Stream<Streams.Place> places() {
+    return Stream.of(Streams.CHIPS, Streams.UNPLACED, Streams.SUPPLY)
+        .flatMap(
+            stream ->
+                IntStream.range(0, stream.partitions())
+                    .mapToObj(partition -> new Streams.Place(stream, partition)));
+  }
+
+  private static long count(LogSnapshot log, Streams.Place place) {
+    long[] events = {0};
+    log.replay(place.stream(), place.partition(), (event, marker) -> events[0]++);
+    return events[0];
+  }
+
+  /** Replays, folds and judges every animal by all rules. */
+  static Work judge(int threads) {
+    return (world, watch) -> {
+      Workspace workspace = world.workspace();
+      try (EventLog log = workspace.openLog();
+          ContactVault vault = world.openVault()) {
+        Reconciliation reconciliation = reconciliation(workspace, vault, threads);
+        LocalDate asOf = Month.FIRST.asOf();
+        Outcome outcome = watch.time(() -> reconciliation.judge(log.snapshot(), Scope.asOf(asOf)));
+        return new Work.Done(
+            events(log.snapshot()),
+            Map.of(
+                "animals", outcome.animals(),
+                "findings", (long) outcome.findings().size(),
+                "contacts", vault.size()));
+      }
+    };
+  }
+
+  private static Reconciliation reconciliation(
+      Workspace workspace, ContactVault vault, int threads) {
+    PhoneNumbers phones = new PhoneNumbers(workspace.settings().phoneRegion());
+    People people = new People(workspace.directory(), vault::find, phones);
+    return new Reconciliation(
+        workspace.directory(),
+        people,
+        workspace.settings().graceDays(),
+        new Workers(threads),
+        () -> {});
+  }
+
+  /** All events of all imports. */
+  static long events(LogSnapshot log) {
+    return log.markers().stream().map(ImportMarker::tally).mapToLong(t -> t.events()).sum();
+  }
+}

@@ -1,0 +1,62 @@
+package withers.bench;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Runs stages, each in a JVM of its own: cold, as a user's command is, and with a peak of memory
+ * that is its own.
+ *
+ * @param options of those JVMs
+ */
+record StageProcess(List<String> options) {
+
+  private static final String JAVA =
+      Path.of(System.getProperty("java.home"), "bin", "java").toString();
+
+  StageProcess {
+    options = List.copyOf(options);
+  }
+
+  /**
+   * Runs a stage on the files of a folder.
+   *
+   * @throws IllegalStateException when the stage failed; what it said went to standard error
+   */
+  Measured run(Stage stage, Path folder) throws IOException, InterruptedException {
+    ProcessBuilder builder = new ProcessBuilder(command(stage, folder));
+    builder.redirectError(ProcessBuilder.Redirect.INHERIT);
+    Process process = builder.start();
+    process.getOutputStream().close();
+    String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    int exit = process.waitFor();
+    if (exit != 0) {
+      throw new IllegalStateException(
+          "Expected %s to succeed, but its JVM ended with %d".formatted(stage.word(), exit));
+    }
+    List<String> lines = out.lines().toList();
+    return BenchJson.readStage(lines.get(lines.size() - 1));
+  }
+
+  private List<String> command(Stage stage, Path folder) {
+    List<String> command = new ArrayList<>(List.of(JAVA));
+    command.addAll(options);
+    command.addAll(
+        List.of(
+            "-Dfile.encoding=UTF-8",
+            "-Duser.timezone=UTC",
+            "-Dslf4j.internal.verbosity=ERROR",
+            "--enable-native-access=ALL-UNNAMED",
+            "-XX:+IgnoreUnrecognizedVMOptions",
+            "--sun-misc-unsafe-memory-access=allow",
+            "-cp",
+            System.getProperty("java.class.path"),
+            StageMain.class.getName(),
+            stage.word(),
+            folder.toString()));
+    return command;
+  }
+}

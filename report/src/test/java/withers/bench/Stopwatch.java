@@ -1,0 +1,38 @@
+package withers.bench;
+
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
+import java.util.concurrent.Callable;
+
+/**
+ * Adds up the time of pieces of work: on the wall, and on all processors of this process, so that a
+ * busy machine can be told from slow work.
+ */
+final class Stopwatch {
+
+  private static final double NANOS = 1e9;
+  private static final OperatingSystemMXBean SYSTEM =
+      ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+
+  private long wall;
+  private long processors;
+
+  <T> T time(Callable<T> work) throws Exception {
+    long processorsBefore = SYSTEM.getProcessCpuTime();
+    long wallBefore = System.nanoTime();
+    try {
+      return work.call();
+    } finally {
+      wall += System.nanoTime() - wallBefore;
+      processors += SYSTEM.getProcessCpuTime() - processorsBefore;
+    }
+  }
+
+  double seconds() {
+    return wall / NANOS;
+  }
+
+  double processorSeconds() {
+    return processors / NANOS;
+  }
+}
