@@ -29,27 +29,28 @@ record BinaryChunks<E>(Family<E> family) implements ChunkCodec<E> {
 
   @Override
   public void decode(byte[] chunk, Consumer<? super E> consumer) {
-    ChunkInput in = new ChunkInput(chunk);
-    long format = in.number();
+    ByteReader bytes = new ByteReader(chunk);
+    long format = bytes.unsigned();
     if (format != FORMAT) {
       throw new LogDamagedException(
           "Expected a chunk of format %d, but found format %s: it is damaged, or a newer program wrote it"
               .formatted(FORMAT, Long.toUnsignedString(format)));
     }
-    int events = in.lengthOf("a chunk");
+    int events = bytes.length("a chunk");
+    ChunkInput in = new ChunkInput(bytes);
     for (int i = 0; i < events; i++) {
-      consumer.accept(read(in));
+      consumer.accept(read(in, bytes));
     }
-    if (!in.atEnd()) {
-      throw in.damaged("bytes left over");
+    if (!bytes.atEnd()) {
+      throw bytes.damaged("bytes left over");
     }
   }
 
-  private E read(ChunkInput in) {
+  private E read(ChunkInput in, ByteReader bytes) {
     try {
       return in.shape(family);
     } catch (IllegalArgumentException | ArithmeticException | DateTimeException e) {
-      LogDamagedException damaged = in.damaged("a value out of range");
+      LogDamagedException damaged = bytes.damaged("a value out of range");
       damaged.initCause(e);
       throw damaged;
     }

@@ -11,8 +11,6 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
 import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
 
 /**
  * A file of one format. Its connections are for one thread at a time; whoever opens one closes it.
@@ -26,18 +24,6 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
   public interface Work<T> {
     T run() throws SQLException;
   }
-
-  // SQLite's primary result codes (its documentation, "Result and Error Codes")
-  private static final int PRIMARY_CODE = 0xff;
-  private static final int NO_PERMISSION = 3;
-  private static final int BUSY = 5;
-  private static final int LOCKED = 6;
-  private static final int READ_ONLY = 8;
-  private static final int CORRUPT = 11;
-  private static final int DISK_FULL = 13;
-  private static final int CANNOT_OPEN = 14;
-  private static final int FORBIDDEN = 23;
-  private static final int NOT_A_DATABASE = 26;
 
   /** The usual patience: long enough for one transaction of another program. */
   public SqliteFile(Path path, SqliteFormat format) {
@@ -81,13 +67,14 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
     } catch (FileAlreadyExistsException e) {
       requireFile(e);
     } catch (IOException e) {
-      throw unavailable("Can't make the %s; see that its folder exists and may be written: %s", e);
+      throw problems()
+          .unavailable("Can't make the %s; see that its folder exists and may be written: %s", e);
     }
   }
 
   private void requireFile(FileAlreadyExistsException cause) {
     if (!Files.isRegularFile(path)) {
-      throw unavailable("Expected the %s to be a file: %s", cause);
+      throw problems().unavailable("Expected the %s to be a file: %s", cause);
     }
   }
 
@@ -125,16 +112,17 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
   private void recognise(Statement statement) throws SQLException {
     long id = number(statement, "PRAGMA application_id");
     if (id != format.applicationId()) {
-      throw unavailable("Expected the %s, but found a file of another program: %s");
+      throw problems().unavailable("Expected the %s, but found a file of another program: %s");
     }
     long version = number(statement, "PRAGMA user_version");
     if (version < 1 || version > format.version()) {
-      throw unavailable(
-          "Expected the %s of format 1 to "
-              + format.version()
-              + ", but found format "
-              + version
-              + ", which a newer program wrote; use that one: %s");
+      throw problems()
+          .unavailable(
+              "Expected the %s of format 1 to "
+                  + format.version()
+                  + ", but found format "
+                  + version
+                  + ", which a newer program wrote; use that one: %s");
     }
   }
 
@@ -166,8 +154,12 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
     try {
       return work.run();
     } catch (SQLException e) {
-      throw explained(e);
+      throw problems().explained(e);
     }
+  }
+
+  private Problems problems() {
+    return new Problems(path, format);
   }
 
   /** Runs the work in a transaction of its own: whole, or not at all. */
@@ -212,38 +204,5 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
     } catch (SQLException e) {
       failure.addSuppressed(e);
     }
-  }
-
-  private RuntimeException explained(SQLException e) {
-    SQLiteErrorCode code =
-        e instanceof SQLiteException sqlite
-            ? sqlite.getResultCode()
-            : SQLiteErrorCode.UNKNOWN_ERROR;
-    return switch (code.code & PRIMARY_CODE) {
-      case BUSY, LOCKED -> unavailable("The %s is in use by another program; repeat later: %s", e);
-      case CORRUPT -> damaged(e);
-      case NOT_A_DATABASE -> unavailable("Expected the %s, but found another kind of file: %s", e);
-      case NO_PERMISSION, READ_ONLY, CANNOT_OPEN, FORBIDDEN ->
-          unavailable("The %s can't be opened for writing; see who may write it: %s", e);
-      case DISK_FULL -> unavailable("No room is left on the disk for the %s: %s", e);
-      default -> unavailable("The %s can't be read or written (" + code + "): %s", e);
-    };
-  }
-
-  private RuntimeException damaged(SQLException cause) {
-    String message = "The %s is damaged; restore a backup: %s".formatted(format.what(), path);
-    RuntimeException damaged = format.damaged().apply(message);
-    damaged.initCause(cause);
-    return damaged;
-  }
-
-  private RuntimeException unavailable(String message, Exception cause) {
-    RuntimeException unavailable = unavailable(message);
-    unavailable.initCause(cause);
-    return unavailable;
-  }
-
-  private RuntimeException unavailable(String message) {
-    return format.unavailable().apply(message.formatted(format.what(), path));
   }
 }

@@ -1,0 +1,91 @@
+package withers.codec;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import withers.contact.ContactRef;
+import withers.log.LogDamagedException;
+
+/**
+ * Reads what {@link Bytes} wrote, and trusts none of it: nothing larger than the bytes themselves
+ * is ever set aside.
+ */
+final class ByteReader {
+
+  private final byte[] bytes;
+  private int at;
+
+  ByteReader(byte[] bytes) {
+    this.bytes = bytes;
+  }
+
+  boolean atEnd() {
+    return at == bytes.length;
+  }
+
+  /** What is wrong at this place. */
+  LogDamagedException damaged(String what) {
+    return new LogDamagedException("Damaged chunk: %s at byte %d".formatted(what, at));
+  }
+
+  long unsigned() {
+    long value = 0;
+    for (int shift = 0; shift < Long.SIZE; shift += 7) {
+      byte next = next();
+      value |= (next & 0x7fL) << shift;
+      if (next >= 0) {
+        return value;
+      }
+    }
+    throw damaged("a number that does not end");
+  }
+
+  long signed() {
+    long value = unsigned();
+    return value >>> 1 ^ -(value & 1);
+  }
+
+  /** A count of things of which each takes a byte or more. */
+  int length(String what) {
+    long length = unsigned();
+    if (length < 0 || length > bytes.length - at) {
+      throw damaged("%s longer than the chunk".formatted(what));
+    }
+    return (int) length;
+  }
+
+  String text() {
+    int length = length("a text");
+    String text = new String(bytes, at, length, StandardCharsets.UTF_8);
+    if (text.indexOf('\uFFFD') >= 0 && !isUtf8Of(text, length)) {
+      throw damaged("a text that is not UTF-8");
+    }
+    at += length;
+    return text;
+  }
+
+  // Bytes that are no UTF-8 decode to the same replacement that a text may hold by right.
+  private boolean isUtf8Of(String text, int length) {
+    byte[] again = text.getBytes(StandardCharsets.UTF_8);
+    return Arrays.equals(again, Arrays.copyOfRange(bytes, at, at + length));
+  }
+
+  ContactRef reference() {
+    int keyId = next() & 0xff;
+    return new ContactRef(keyId, eight(), eight());
+  }
+
+  private long eight() {
+    long value = 0;
+    for (int i = 0; i < Long.BYTES; i++) {
+      value = value << 8 | next() & 0xff;
+    }
+    return value;
+  }
+
+  private byte next() {
+    if (at >= bytes.length) {
+      throw damaged("bytes missing");
+    }
+    return bytes[at++];
+  }
+}
