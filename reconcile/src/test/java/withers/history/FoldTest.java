@@ -199,6 +199,17 @@ class FoldTest {
     assertThat(turned(lines)).isEmpty();
   }
 
+  @Test
+  void a_confirmed_disappearance_takes_effect_at_its_own_date() {
+    LocalDate date = LocalDate.of(2026, 8, 31);
+    World world = World.of(REGISTERED + "north 2026-08-31 C1 n1 gone");
+
+    world.withholding("north", date).confirming("north", date);
+
+    assertThat(animal(world).statements().get(0).listed()).isFalse();
+    assertThat(animal(world).turned()).contains(date);
+  }
+
   private static final String REGISTERED = "north 2026-07-31 C1 n1 registered 2026-01-01 Ada\n";
 
   private static boolean listed(String more) {

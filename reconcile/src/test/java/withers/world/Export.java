@@ -57,6 +57,10 @@ public record Export(
     return new Export(source, date, extent, Set.of(day), confirmed, events);
   }
 
+  Export confirming(LocalDate day) {
+    return new Export(source, date, extent, withheld, Set.of(day), events);
+  }
+
   /** Imports it in batches of a size, with a marker at the end. */
   public void importInto(EventLog log, UUID id, int batchSize) {
     ImportId importId = new ImportId(id);

@@ -106,6 +106,13 @@ public final class World {
     return this;
   }
 
+  /** Lets every marker of a source say that an operator confirmed the disappearances of a date. */
+  public World confirming(String source, LocalDate date) {
+    exports.replaceAll(
+        export -> export.source().value().equals(source) ? export.confirming(date) : export);
+    return this;
+  }
+
   public List<Export> exports() {
     return List.copyOf(exports);
   }
