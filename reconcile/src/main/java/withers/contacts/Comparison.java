@@ -1,8 +1,6 @@
 package withers.contacts;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -17,41 +15,34 @@ public record Comparison(Verdict verdict, List<Field> disagreeing, boolean reach
   static final Comparison DIFFERENT = new Comparison(Verdict.DIFFERENT, List.of(), false);
   static final Comparison CANNOT_TELL = new Comparison(Verdict.CANNOT_TELL, List.of(), false);
 
+  private static final List<Field> FIELDS = List.of(Field.values());
+
   public Comparison {
     disagreeing = List.copyOf(disagreeing);
   }
 
   static Comparison of(ComparableContact one, ComparableContact other) {
-    Map<Field, Agreement> fields = new EnumMap<>(Field.class);
-    Stream.of(Field.values()).forEach(field -> fields.put(field, one.agreement(field, other)));
-    boolean reachable = agrees(fields, Field.PHONE) || agrees(fields, Field.EMAIL);
-    return new Comparison(verdict(fields, reachable, one, other), disagreeing(fields), reachable);
+    List<Field> agreeing = those(Agreement.AGREES, one, other).toList();
+    List<Field> disagreeing = those(Agreement.DISAGREES, one, other).toList();
+    boolean reachable = agreeing.contains(Field.PHONE) || agreeing.contains(Field.EMAIL);
+    boolean near = reachable || agreeing.contains(Field.ADDRESS) && one.sharesWord(other);
+    return new Comparison(verdict(agreeing, disagreeing, reachable, near), disagreeing, reachable);
   }
 
   /** The table of verdicts in docs/findings.md, line by line. */
   private static Verdict verdict(
-      Map<Field, Agreement> fields,
-      boolean reachable,
-      ComparableContact one,
-      ComparableContact other) {
-    if (agrees(fields, Field.NAME)) {
-      return disagreeing(fields).isEmpty() ? Verdict.SAME : Verdict.DETAILS_DIFFER;
+      List<Field> agreeing, List<Field> disagreeing, boolean reachable, boolean near) {
+    if (agreeing.contains(Field.NAME)) {
+      return disagreeing.isEmpty() ? Verdict.SAME : Verdict.DETAILS_DIFFER;
     }
-    if (fields.get(Field.NAME) == Agreement.MISSING) {
-      return reachable ? Verdict.SAME : Verdict.CANNOT_TELL;
+    if (disagreeing.contains(Field.NAME)) {
+      return near ? Verdict.SAME_HOUSEHOLD : Verdict.DIFFERENT;
     }
-    boolean household = reachable || one.sharesWord(other) && agrees(fields, Field.ADDRESS);
-    return household ? Verdict.SAME_HOUSEHOLD : Verdict.DIFFERENT;
+    return reachable ? Verdict.SAME : Verdict.CANNOT_TELL;
   }
 
-  private static boolean agrees(Map<Field, Agreement> fields, Field field) {
-    return fields.get(field) == Agreement.AGREES;
-  }
-
-  private static List<Field> disagreeing(Map<Field, Agreement> fields) {
-    return fields.entrySet().stream()
-        .filter(entry -> entry.getValue() == Agreement.DISAGREES)
-        .map(Map.Entry::getKey)
-        .toList();
+  private static Stream<Field> those(
+      Agreement how, ComparableContact one, ComparableContact other) {
+    return FIELDS.stream().filter(field -> one.agreement(field, other) == how);
   }
 }
