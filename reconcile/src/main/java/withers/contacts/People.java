@@ -22,7 +22,7 @@ import withers.organisation.Organisation;
  */
 public final class People {
 
-  /** Contacts kept ready; beyond that the cache starts anew. Some 200 bytes each. */
+  /** Contacts kept ready; beyond that the cache starts anew. Some 500 bytes each. */
   private static final int MOST_KEPT = 200_000;
 
   /** References kept for a message about contacts that are missing. */
