@@ -20,14 +20,12 @@ import withers.log.EventLog;
  */
 final class BatchWriter {
 
-  /** About a thousand events for each partition of the chip stream: a full chunk. */
-  private static final int BATCH = 64_000;
-
   private final EventLog log;
   private final ContactVault vault;
   private final SourceId source;
   private final ImportId id;
   private final ImportObserver observer;
+  private final int batch;
   private final Map<Streams.Place, List<ChipEvent>> events = new HashMap<>();
   private final Map<Streams.Place, Integer> sequences = new HashMap<>();
   private final List<ContactVault.Deposit> deposits = new ArrayList<>();
@@ -35,12 +33,18 @@ final class BatchWriter {
   private long written;
 
   BatchWriter(
-      EventLog log, ContactVault vault, SourceId source, ImportId id, ImportObserver observer) {
+      EventLog log,
+      ContactVault vault,
+      SourceId source,
+      ImportId id,
+      ImportObserver observer,
+      int batch) {
     this.log = log;
     this.vault = vault;
     this.source = source;
     this.id = id;
     this.observer = observer;
+    this.batch = batch;
   }
 
   void event(ChipEvent event) {
@@ -54,7 +58,7 @@ final class BatchWriter {
 
   /** Writes when a batch is full. Call between rows only: a row's contacts follow its events. */
   void flushIfFull() {
-    if (waiting >= BATCH) {
+    if (waiting >= batch) {
       flush();
     }
   }

@@ -26,6 +26,9 @@ import withers.source.InputRefusedException;
  */
 public final class Importer {
 
+  /** About a thousand events for each partition of the chip stream: a full chunk. */
+  public static final int FULL_BATCH = 64_000;
+
   private static final int ATTEMPTS = 3;
   private static final ContactRef NO_REFERENCE = new ContactRef(0, 0, 0);
 
@@ -36,11 +39,13 @@ public final class Importer {
   private final Clock clock;
   private final Supplier<ImportId> ids;
   private final ImportObserver observer;
+  private final int batch;
 
   /**
    * @param quarantine the folder for rows that can't be taken
    * @param clock tells when a marker is recorded
    * @param ids gives a fresh id for each attempt
+   * @param batch about how many events are held in memory and written at a time, from 1
    */
   public Importer(
       EventLog log,
@@ -49,7 +54,8 @@ public final class Importer {
       Path quarantine,
       Clock clock,
       Supplier<ImportId> ids,
-      ImportObserver observer) {
+      ImportObserver observer,
+      int batch) {
     this.log = log;
     this.vault = vault;
     this.numbers = numbers;
@@ -57,6 +63,7 @@ public final class Importer {
     this.clock = clock;
     this.ids = ids;
     this.observer = observer;
+    this.batch = batch;
   }
 
   /**
@@ -97,7 +104,7 @@ public final class Importer {
   private ImportReport attempt(ExportSet set, Map<String, Long> rows, ExportReader reader) {
     LogSnapshot snapshot = log.snapshot();
     ImportId id = ids.get();
-    BatchWriter writer = new BatchWriter(log, vault, set.profile().id(), id, observer);
+    BatchWriter writer = new BatchWriter(log, vault, set.profile().id(), id, observer, batch);
     ImportAttempt attempt =
         new ImportAttempt(set, snapshot, id, writer, quarantine, clock, observer);
     attempt.read(reader);

@@ -54,6 +54,10 @@ public record Contact(
   }
 
   private static List<String> stripped(List<String> values) {
+    if (values.size() == 1) { // nearly always, and imports make contacts by the million
+      String only = values.get(0).strip();
+      return only.isEmpty() ? List.of() : List.of(only);
+    }
     Stream<String> kept = values.stream().map(String::strip).filter(value -> !value.isEmpty());
     return kept.distinct().toList();
   }

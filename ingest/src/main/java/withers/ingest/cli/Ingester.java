@@ -64,6 +64,7 @@ public final class Ingester {
   private final Workspace workspace;
   private final Console console;
   private final ImportObserver observer;
+  private final int batch;
   private final Profiles profiles;
 
   /**
@@ -73,13 +74,14 @@ public final class Ingester {
    * @throws withers.yaml.ConfigException with all mistakes of all profiles
    */
   public Ingester(Workspace workspace, Console console) {
-    this(workspace, console, step -> {});
+    this(workspace, console, step -> {}, Importer.FULL_BATCH);
   }
 
-  Ingester(Workspace workspace, Console console, ImportObserver observer) {
+  Ingester(Workspace workspace, Console console, ImportObserver observer, int batch) {
     this.workspace = workspace;
     this.console = console;
     this.observer = observer;
+    this.batch = batch;
     this.profiles = Profiles.read(workspace.paths().sources(), workspace.directory());
   }
 
@@ -124,7 +126,8 @@ public final class Ingester {
         workspace.paths().quarantine(),
         workspace.clock(),
         () -> new ImportId(UUID.randomUUID()),
-        observer);
+        observer,
+        batch);
   }
 
   private List<Path> files(Request request, Optional<SourceProfile> named) {

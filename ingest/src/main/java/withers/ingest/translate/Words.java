@@ -16,6 +16,7 @@ final class Words {
   private final ColumnName column;
   private final ValueMaps values;
   private final Map<String, Optional<Enum<?>>> met = new HashMap<>();
+  private final Map<String, String> texts = new HashMap<>();
 
   Words(ColumnName column, ValueMaps values) {
     this.column = column;
@@ -47,6 +48,13 @@ final class Words {
 
   /** A word of a column that takes any text: as the profile turns it, else as it stands. */
   String text(String word) {
-    return values.ours(column, word).orElse(word);
+    String known = texts.get(word);
+    if (known == null) {
+      known = values.ours(column, word).orElse(word);
+      if (texts.size() < MOST_REMEMBERED) {
+        texts.put(word, known);
+      }
+    }
+    return known;
   }
 }
