@@ -2,8 +2,10 @@ package withers.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -15,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -51,12 +54,14 @@ class StoryTest {
           new PrintStream(OutputStream.nullOutputStream()),
           false);
 
+  @TempDir private static Path folder;
+
   private final List<Story> stories = StoryTables.stories();
   private final List<RunResult> runs = new ArrayList<>();
   private final List<Ingested> imports = new ArrayList<>();
 
   @BeforeAll
-  void both_rounds(@TempDir Path folder) {
+  void both_rounds() {
     DemoFixtures fixtures = DemoFixtures.of(new Home(Optional.of(Fixtures.root())));
     DemoFolder demo = DemoFolder.fresh(folder.resolve("demo"), fixtures.workspace());
     for (withers.report.demo.Round round : fixtures.rounds()) {
@@ -115,6 +120,23 @@ class StoryTest {
             .forEach(
                 finding -> assertThat(closed).as(story.sentence()).contains(finding.caseKey()));
       }
+    }
+  }
+
+  @Test
+  void rows_that_can_not_be_taken_are_in_quarantine_and_damaged_ones_wait() throws IOException {
+    String quarantine = quarantine();
+    assertThat(quarantine).contains("P95005", "P95006", "P95007", "P95008", "S95009", "R95010");
+    assertThat(quarantine).doesNotContain("P95001", "P95002", "P95003", "P95004");
+  }
+
+  private String quarantine() throws IOException {
+    try (Stream<Path> files = Files.list(folder.resolve("demo/quarantine"))) {
+      StringBuilder all = new StringBuilder();
+      for (Path file : files.toList()) {
+        all.append(Files.readString(file));
+      }
+      return all.toString();
     }
   }
 
