@@ -35,6 +35,9 @@ final class Desk {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-12-01T06:00:00Z"), ZoneOffset.UTC);
 
+  /** Small, so that small worlds take several batches too. */
+  private static final int BATCH = 300;
+
   private final Workspace workspace;
   private final Profiles profiles;
   private final MemoryEventLog log = new MemoryEventLog();
@@ -59,7 +62,8 @@ final class Desk {
             workspace.paths().quarantine(),
             CLOCK,
             () -> new ImportId(new UUID(1, ++imports)),
-            step -> {});
+            step -> {},
+            BATCH);
   }
 
   /** Imports files that arrive together. */
