@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Objects;
 import java.util.Optional;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
@@ -29,10 +30,13 @@ final class Finder {
                 OR EXISTS(SELECT 1 FROM kept_out WHERE reference = ?1))""");
   }
 
-  Optional<Contact> find(ContactRef reference) throws SQLException {
+  /** The stored fields; they still need to be {@link #checked}. */
+  Optional<byte[]> find(ContactRef reference) throws SQLException {
     find.setBytes(1, References.bytes(reference));
     try (ResultSet row = find.executeQuery()) {
-      return row.next() ? Optional.of(checked(reference, row.getBytes(1))) : Optional.empty();
+      return row.next()
+          ? Optional.of(Objects.requireNonNullElse(row.getBytes(1), new byte[0]))
+          : Optional.empty();
     }
   }
 
@@ -43,8 +47,9 @@ final class Finder {
     }
   }
 
-  private Contact checked(ContactRef reference, byte[] fields) {
-    Contact contact = TaggedFields.read(fields == null ? new byte[0] : fields);
+  /** The contact that was stored so; safe for several threads. */
+  Contact checked(ContactRef reference, byte[] fields) {
+    Contact contact = TaggedFields.read(fields);
     if (reference.keyId() == key.id() && !key.reference(contact).equals(reference)) {
       throw new VaultDamagedException(
           "The contact behind %s is not as it was written; restore a backup of the vault"

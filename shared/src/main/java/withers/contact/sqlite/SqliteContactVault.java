@@ -68,7 +68,12 @@ public final class SqliteContactVault implements ContactVault {
   }
 
   @Override
-  public synchronized Optional<Contact> find(ContactRef reference) {
+  public Optional<Contact> find(ContactRef reference) {
+    return fields(reference).map(fields -> finder.checked(reference, fields));
+  }
+
+  // Checking takes as long as reading, and other threads need not wait for it.
+  private synchronized Optional<byte[]> fields(ContactRef reference) {
     return reading(() -> finder.find(reference));
   }
 
