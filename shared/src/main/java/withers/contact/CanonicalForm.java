@@ -20,6 +20,7 @@ final class CanonicalForm {
   }
 
   private static String canonical(String text) {
-    return Normalizer.normalize(text, Normalizer.Form.NFC).strip();
+    String composed = Ascii.isAscii(text) ? text : Normalizer.normalize(text, Normalizer.Form.NFC);
+    return composed.strip();
   }
 }

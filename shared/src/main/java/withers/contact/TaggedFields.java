@@ -4,9 +4,8 @@ import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
 /**
@@ -55,7 +54,10 @@ public final class TaggedFields {
     if (!value.isEmpty()) {
       byte[] bytes = value.getBytes(StandardCharsets.UTF_8);
       out.write(tag);
-      out.writeBytes(ByteBuffer.allocate(Integer.BYTES).putInt(bytes.length).array());
+      out.write(bytes.length >>> 24);
+      out.write(bytes.length >>> 16);
+      out.write(bytes.length >>> 8);
+      out.write(bytes.length);
       out.writeBytes(bytes);
     }
   }
@@ -66,22 +68,23 @@ public final class TaggedFields {
    * @throws VaultDamagedException when the bytes are not a contact
    */
   public static Contact read(byte[] bytes) {
-    SortedMap<Integer, List<String>> fields = fields(ByteBuffer.wrap(bytes));
+    List<List<String>> fields = fields(ByteBuffer.wrap(bytes));
     return new Contact(
         first(fields, NAME),
         first(fields, GIVEN_NAME),
         first(fields, FAMILY_NAME),
-        fields.getOrDefault(PHONE, List.of()),
-        fields.getOrDefault(EMAIL, List.of()),
-        fields.getOrDefault(ADDRESS_LINE, List.of()),
+        fields.get(PHONE),
+        fields.get(EMAIL),
+        fields.get(ADDRESS_LINE),
         first(fields, POSTCODE),
         first(fields, TOWN),
         first(fields, REGION),
         first(fields, COUNTRY));
   }
 
-  private static SortedMap<Integer, List<String>> fields(ByteBuffer in) {
-    SortedMap<Integer, List<String>> fields = new TreeMap<>();
+  /** The texts of each field, by tag. */
+  private static List<List<String>> fields(ByteBuffer in) {
+    List<List<String>> fields = new ArrayList<>(Collections.nCopies(COUNTRY + 1, List.of()));
     require(in.hasRemaining() && in.get() == FORM);
     while (in.hasRemaining()) {
       require(in.remaining() > Integer.BYTES);
@@ -90,15 +93,20 @@ public final class TaggedFields {
       require(tag >= NAME && tag <= COUNTRY && length >= 0 && length <= in.remaining());
       byte[] text = new byte[length];
       in.get(text);
-      fields
-          .computeIfAbsent(tag, t -> new ArrayList<>())
-          .add(new String(text, StandardCharsets.UTF_8));
+      add(fields, tag, new String(text, StandardCharsets.UTF_8));
     }
     return fields;
   }
 
-  private static String first(SortedMap<Integer, List<String>> fields, int tag) {
-    return fields.getOrDefault(tag, List.of("")).get(0);
+  private static void add(List<List<String>> fields, int tag, String text) {
+    if (fields.get(tag).isEmpty()) {
+      fields.set(tag, new ArrayList<>(1));
+    }
+    fields.get(tag).add(text);
+  }
+
+  private static String first(List<List<String>> fields, int tag) {
+    return fields.get(tag).isEmpty() ? "" : fields.get(tag).get(0);
   }
 
   private static void require(boolean condition) {

@@ -16,11 +16,14 @@ public final class NameSpelling {
   /** What is compared: the letters and digits of the name, folded. Empty when the name has none. */
   public static String key(String name) {
     String folded = name.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
-    StringBuilder key = new StringBuilder(folded.length());
-    Normalizer.normalize(folded, Normalizer.Form.NFKD)
-        .codePoints()
-        .filter(Character::isLetterOrDigit)
-        .forEach(key::appendCodePoint);
+    String plain = Normalizer.normalize(folded, Normalizer.Form.NFKD);
+    StringBuilder key = new StringBuilder(plain.length());
+    for (int i = 0, letter; i < plain.length(); i += Character.charCount(letter)) {
+      letter = plain.codePointAt(i);
+      if (Character.isLetterOrDigit(letter)) {
+        key.appendCodePoint(letter);
+      }
+    }
     return key.toString();
   }
 }
