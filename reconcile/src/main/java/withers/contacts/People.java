@@ -45,7 +45,7 @@ public final class People {
       Directory directory, Function<ContactRef, Optional<Contact>> vault, PhoneNumbers phones) {
     this.directory = directory;
     this.vault = vault;
-    this.normaliser = new Normaliser(phones);
+    this.normaliser = new Normaliser(new RememberedPhones(phones));
     this.finder = new Lazy<>(() -> new OrganisationFinder(directory, normaliser));
   }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntPredicate;
+import withers.contact.Ascii;
 
 /**
  * Cuts text into folded words: no case, no accents, apostrophes and full stops dropped, other signs
@@ -49,6 +50,9 @@ final class Words {
 
   /** Upper case first: some letters have no lower case of their own to fold to, such as ß. */
   private static String folded(String text) {
+    if (Ascii.isAscii(text)) {
+      return text.toLowerCase(Locale.ROOT);
+    }
     String plain = Normalizer.normalize(text, Normalizer.Form.NFKD);
     return kept(plain, c -> !isAccent(c)).toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
   }

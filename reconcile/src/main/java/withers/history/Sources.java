@@ -17,11 +17,13 @@ import withers.source.SourceDescription;
 public final class Sources {
   private final Scope scope;
   private final SortedMap<SourceId, Source> sources;
+  private final Map<SourceId, Source> byId;
   private final Map<OrganisationId, List<Source>> registries = new HashMap<>();
 
   private Sources(Scope scope, SortedMap<SourceId, Source> sources) {
     this.scope = scope;
     this.sources = sources;
+    this.byId = new HashMap<>(sources); // asked for every statement
     sources.values().stream().filter(Source::isRegistry).forEach(this::addRegistry);
   }
 
@@ -79,7 +81,7 @@ public final class Sources {
    * @throws IllegalArgumentException when no marker names it
    */
   public Source get(SourceId id) {
-    Source source = sources.get(id);
+    Source source = byId.get(id);
     if (source == null) {
       throw new IllegalArgumentException("Expected a source with a marker, but found " + id);
     }
