@@ -72,13 +72,18 @@ public final class IngestText {
                         paths.shown(file))));
     report.withheld().ifPresent(gap -> remarks.add(withheld(report, gap)));
     if (report.repeatedKeys() > 0) {
-      remarks.add(
-          String.format(
-              Locale.ROOT,
-              "  %,d of the rows have the key of another row and say something else. All count; if that is not meant, choose key columns in the profile that tell rows apart.",
-              report.repeatedKeys()));
+      remarks.add(repeatedKeys(report.repeatedKeys()));
     }
     return remarks;
+  }
+
+  private static String repeatedKeys(long rows) {
+    return String.format(
+        Locale.ROOT,
+        "  %,d %s of another and %s something else: all count. If that is not meant, choose key columns in the profile that tell rows apart.",
+        rows,
+        rows == 1 ? "row has the key" : "rows have the key",
+        rows == 1 ? "says" : "say");
   }
 
   private static String withheld(ImportReport report, Disappearances.Gap gap) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import withers.fact.Species;
 import withers.ingest.profile.ColumnName;
 import withers.ingest.profile.ValueMaps;
+import withers.ingest.profile.YesNo;
 import withers.yaml.Choices;
 
 /** Turns the words of one column into constants, and remembers those that it has met. */
@@ -41,6 +42,13 @@ final class Words {
       if (Choices.name(constant).equals(ours)) {
         return Optional.of(constant);
       }
+    }
+    return otherwise(ours, type);
+  }
+
+  private static <E extends Enum<E>> Optional<E> otherwise(String word, Class<E> type) {
+    if (type == YesNo.class) {
+      return YesNo.spelt(word).map(type::cast);
     }
     // What a kind of animal is called is no reason to lose its record.
     return type == Species.class ? Optional.of(type.cast(Species.OTHER)) : Optional.empty();
