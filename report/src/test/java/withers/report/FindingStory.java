@@ -100,7 +100,7 @@ public final class FindingStory {
             Slot.VISIT,
             LocalDate.parse(day).plusDays(3),
             who,
-            "patients.csv, line 12"));
+            "patients.csv:12"));
     return this;
   }
 

@@ -15,12 +15,13 @@ import withers.workspace.Workspace;
 record PublishedText(Console console, Workspace workspace) {
 
   /** Tells it all, and whether something needs a person. */
-  ExitCode tell(Published published, boolean asJson) {
-    if (asJson) {
-      console.print(PublishedJson.of(published, workspace.paths()));
-    } else {
-      lines(published);
-    }
+  ExitCode tell(Published published) {
+    lines(published);
+    return warn(published);
+  }
+
+  /** Says what is amiss, and whether anything is. */
+  ExitCode warn(Published published) {
     return warnings(published) ? ExitCode.ATTENTION : ExitCode.DONE;
   }
 

@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import withers.cli.Console;
+import withers.cli.ExitCode;
 import withers.cli.JsonOption;
 import withers.cli.WorkspaceOption;
 import withers.report.publish.Published;
@@ -46,6 +47,15 @@ public final class ReportCommand implements Callable<Integer> {
     Published published =
         workspace.whileLocked(
             "report", () -> reporter.publish(reporter.run(Optional.ofNullable(run))));
-    return new PublishedText(console, workspace).tell(published, json.isJson()).number();
+    return tell(published, workspace).number();
+  }
+
+  private ExitCode tell(Published published, Workspace workspace) {
+    PublishedText text = new PublishedText(console, workspace);
+    if (json.isJson()) {
+      console.print(PublishedJson.of(published, workspace.paths()));
+      return text.warn(published);
+    }
+    return text.tell(published);
   }
 }

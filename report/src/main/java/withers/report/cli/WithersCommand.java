@@ -5,6 +5,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import withers.cli.InitCommand;
+import withers.ingest.cli.IngestCommand;
 import withers.reconcile.cli.ReconcileCommand;
 import withers.reconcile.cli.TraceCommand;
 
@@ -15,9 +16,12 @@ import withers.reconcile.cli.TraceCommand;
     versionProvider = Version.class,
     subcommands = {
       InitCommand.class,
+      IngestCommand.class,
       ReconcileCommand.class,
       ReportCommand.class,
-      TraceCommand.class
+      RunCommand.class,
+      TraceCommand.class,
+      DemoCommand.class
     },
     description =
         "Finds microchipped animals whose registered contact is not who it should be,"

@@ -1,5 +1,8 @@
 package withers.report.json;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -13,5 +16,12 @@ public final class Json {
   /** A record and what it holds, by the names of their components, indented. */
   public static String of(Record value) {
     return MAPPER.writeValueAsString(value);
+  }
+
+  /** Results that are JSON already, each under its name, in their order; indented. */
+  public static String joined(Map<String, String> parts) {
+    Map<String, JsonNode> read = new LinkedHashMap<>();
+    parts.forEach((name, json) -> read.put(name, MAPPER.readTree(json)));
+    return MAPPER.writeValueAsString(read);
   }
 }

@@ -1,7 +1,6 @@
 package withers.report.list;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +21,7 @@ final class Sections {
   private final Reader reader;
   private final Set<CaseKey> opened;
   private final Phrases phrases;
+  private final Trouble trouble;
   private final Calls calls;
   private final Steps steps;
   private final Grounds grounds;
@@ -33,6 +33,7 @@ final class Sections {
     this.phrases = new Phrases(texts);
     this.calls = new Calls(texts, phrases);
     this.steps = new Steps(texts, phrases);
+    this.trouble = new Trouble(texts, phrases, steps);
     this.grounds = new Grounds(texts, phrases);
   }
 
@@ -71,32 +72,11 @@ final class Sections {
         phrases.title(finding),
         finding.chips(),
         finding.actorRecord().map(record -> OneLine.of(record.value())),
-        wrong(situation),
+        trouble.with(situation),
         calls.about(situation),
         steps.about(situation),
         grounds.of(situation),
         cautions(situation));
-  }
-
-  private String wrong(Situation situation) {
-    Finding finding = situation.finding();
-    String keeper = phrases.who(situation.custodian());
-    String registered = phrases.all(situation.registered());
-    return switch (finding.kind()) {
-      case FOUND_WAITING -> wrong(finding, "");
-      case CHIPS_DIVERGE -> wrong(finding, "", steps.numbers(finding.chips()));
-      case CONTACT_BEHIND ->
-          wrong(finding, situation.registeredToReader() ? ".self" : "", keeper, registered);
-      case RECORDS_BEHIND -> wrong(finding, "", keeper, registered);
-      case UNREGISTERED -> wrong(finding, "", keeper, steps.numbers(finding.chips()));
-      case DETAILS_DIFFER -> wrong(finding, "", finding.fields().size(), steps.fields(finding));
-    };
-  }
-
-  private String wrong(Finding finding, String variant, Object... more) {
-    List<Object> arguments = new ArrayList<>(List.of(phrases.opening(finding)));
-    arguments.addAll(Arrays.asList(more));
-    return texts.say("wrong." + finding.kind().word() + variant, arguments.toArray());
   }
 
   private List<String> cautions(Situation situation) {

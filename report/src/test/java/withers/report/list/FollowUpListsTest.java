@@ -114,6 +114,43 @@ class FollowUpListsTest {
   }
 
   @Test
+  void tells_a_handover_once_though_two_pieces_of_evidence_show_it() {
+    Who mara = coast.person(CLINIC, Samples.MARA);
+    FollowUp followUp =
+        one(
+            FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 2)
+                .with(mara)
+                .because(
+                    Part.CAME_FROM, "2025-06-01", CLINIC, "P-17", new Who.Organisation(SHELTER))
+                .because(Part.WENT_TO, "2025-06-01", CLINIC, "P-17", mara)
+                .because(Part.PAIRED, "2025-06-01", CLINIC, "P-17", new Who.Nobody())
+                .because(Part.PAIRED, "2025-06-01", CLINIC, "P-17", new Who.Nobody())
+                .because(Part.WENT_TO, "2025-06-02", CLINIC, "P-17", mara));
+
+    assertThat(followUp.evidence())
+        .containsExactly(
+            "On 1 June 2025, the animal went from Dune Shelter to Mara Linden. Source: your own"
+                + " record P-17, sent on 4 June 2025 (patients.csv, line 12).",
+            "On 1 June 2025, several chips were noted for this animal. Source: your own record P-17,"
+                + " sent on 4 June 2025 (patients.csv, line 12).",
+            "On 2 June 2025, the animal went to Mara Linden. Source: your own record P-17, sent on 5"
+                + " June 2025 (patients.csv, line 12).");
+  }
+
+  @Test
+  void says_since_when_a_found_animal_has_been_waiting() {
+    FindingStory story = FindingStory.of(FindingKind.FOUND_WAITING, CLINIC, 2).named("Biscuit");
+    assertThat(one(story).wrong())
+        .isEqualTo("Biscuit was found and is waiting. The records name someone to ask.");
+
+    story.because(Part.FOUND, "2026-02-27", CLINIC, "P-17", new Who.Organisation(CLINIC));
+    assertThat(one(story).wrong())
+        .isEqualTo(
+            "Biscuit was found and has been waiting since 27 February 2026. The records name someone"
+                + " to ask.");
+  }
+
+  @Test
   void says_of_forgotten_people_only_that_their_details_were_removed() {
     Who.Person forgotten = coast.person(CLINIC, Samples.MARA);
     coast.vault.forget(List.of(forgotten.reference()), List.of());
@@ -159,7 +196,7 @@ class FollowUpListsTest {
         .isEqualTo("Tarn is with Mara Linden. You are still the registered contact.");
     assertThat(followUp.steps().get(2))
         .isEqualTo(
-            "Ask Tideline how you hand the registration of number 999\u00a0000\u00a0000\u00a0000\u00a0005 over. It is in"
+            "If so: ask Tideline how you hand the registration of number 999\u00a0000\u00a0000\u00a0000\u00a0005 over. It is in"
                 + " your name.");
   }
 

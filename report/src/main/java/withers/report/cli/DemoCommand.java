@@ -1,0 +1,80 @@
+package withers.report.cli;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import withers.cli.Console;
+import withers.cli.ExitCode;
+import withers.report.demo.DemoFixtures;
+import withers.report.demo.DemoFolder;
+import withers.report.demo.Home;
+import withers.report.demo.Round;
+import withers.workspace.Workspace;
+
+/** Plays two months of an invented network. */
+@Command(
+    name = "demo",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Plays two months of an invented rescue network, and tells where the lists are.",
+      "Everything in it is made up; its numbers are under the test code that no real animal carries."
+    },
+    footerHeading = "%nExample:%n",
+    footer = "  withers demo --workspace my-demo")
+public final class DemoCommand implements Callable<Integer> {
+  private static final String DEFAULT_FOLDER = "withers-demo";
+
+  private final Console console;
+  private final Clock clock;
+  private final Home home;
+
+  @Option(
+      names = {"-w", "--workspace"},
+      paramLabel = "DIR",
+      description = {
+        "A new or empty folder, or one that an earlier demo made: that is emptied first.",
+        "Default: " + DEFAULT_FOLDER + " in the folder for temporary files."
+      })
+  private @Nullable Path folder;
+
+  DemoCommand(Console console, Clock clock, Home home) {
+    this.console = console;
+    this.clock = clock;
+    this.home = home;
+  }
+
+  @Override
+  public Integer call() {
+    DemoFixtures fixtures = DemoFixtures.of(home);
+    DemoFolder demo =
+        DemoFolder.fresh(
+            Optional.ofNullable(folder).orElseGet(DemoCommand::defaultFolder),
+            fixtures.workspace());
+    Optional<MonthlyRun.Done> last = Optional.empty();
+    for (Round round : fixtures.rounds()) {
+      demo.receive(fixtures.exports(round));
+      last = Optional.of(play(round, demo));
+    }
+    last.ifPresent(done -> text(demo).tellWhereToLook(done));
+    return ExitCode.DONE.number();
+  }
+
+  private MonthlyRun.Done play(Round round, DemoFolder demo) {
+    DemoText text = text(demo);
+    MonthlyRun.Done done = new MonthlyRun(text.workspace(), console).run("demo", round.asOf());
+    text.tell(round, done);
+    return done;
+  }
+
+  private DemoText text(DemoFolder demo) {
+    return new DemoText(console, Workspace.open(demo.path(), clock));
+  }
+
+  private static Path defaultFolder() {
+    return Path.of(System.getProperty("java.io.tmpdir"), DEFAULT_FOLDER);
+  }
+}

@@ -1,0 +1,63 @@
+package withers.report.list;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import withers.finding.Evidence;
+import withers.finding.Evidence.Part;
+import withers.finding.Finding;
+import withers.report.text.Texts;
+
+/** What is wrong with one animal's records, in a sentence or two. */
+final class Trouble {
+  private static final Set<Part> FOUND = Set.of(Part.FOUND, Part.TAKEN_IN);
+
+  private final Texts texts;
+  private final Phrases phrases;
+  private final Steps steps;
+
+  Trouble(Texts texts, Phrases phrases, Steps steps) {
+    this.texts = texts;
+    this.phrases = phrases;
+    this.steps = steps;
+  }
+
+  String with(Situation situation) {
+    Finding finding = situation.finding();
+    String keeper = phrases.who(situation.custodian());
+    String registered = phrases.all(situation.registered());
+    return switch (finding.kind()) {
+      case FOUND_WAITING -> waiting(finding);
+      case CHIPS_DIVERGE -> say(finding, "", steps.numbers(finding.chips()));
+      case CONTACT_BEHIND ->
+          say(finding, situation.registeredToReader() ? ".self" : "", keeper, registered);
+      case RECORDS_BEHIND -> say(finding, "", keeper, registered);
+      case UNREGISTERED -> say(finding, "", keeper, steps.numbers(finding.chips()));
+      case DETAILS_DIFFER -> say(finding, "", finding.fields().size(), steps.fields(finding));
+    };
+  }
+
+  private String waiting(Finding finding) {
+    return foundOn(finding)
+        .map(day -> say(finding, "", texts.date(day)))
+        .orElseGet(() -> say(finding, ".undated"));
+  }
+
+  /** The last time that it was found or taken in. */
+  private static Optional<LocalDate> foundOn(Finding finding) {
+    return finding.evidence().stream()
+        .filter(evidence -> FOUND.contains(evidence.part()))
+        .map(Evidence::day)
+        .max(Comparator.naturalOrder());
+  }
+
+  private String say(Finding finding, String variant, Object... more) {
+    List<Object> arguments = new ArrayList<>(List.of(phrases.opening(finding)));
+    arguments.addAll(Arrays.asList(more));
+    return texts.say("wrong." + finding.kind().word() + variant, arguments.toArray());
+  }
+}
