@@ -68,7 +68,7 @@ record DemoText(Console console, Workspace workspace) {
     last.run().findings().stream()
         .findFirst()
         .map(Finding::anchor)
-        .ifPresent(chip -> line("one number", traceCommand() + chip.display()));
+        .ifPresent(chip -> line("one number", traceCommand(last) + chip.display()));
   }
 
   private static Optional<FollowUpList> longest(Published published) {
@@ -87,7 +87,9 @@ record DemoText(Console console, Workspace workspace) {
     console.print("  %-14s%s".formatted(what, where));
   }
 
-  private String traceCommand() {
-    return "./withers trace --workspace %s ".formatted(workspace.paths().root());
+  /** As of the demo's day: its records may be dated after today. */
+  private String traceCommand(MonthlyRun.Done last) {
+    return "./withers trace --workspace %s --as-of %s "
+        .formatted(workspace.paths().root(), last.run().asOf());
   }
 }

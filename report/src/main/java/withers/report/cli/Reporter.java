@@ -2,8 +2,6 @@ package withers.report.cli;
 
 import java.util.Optional;
 import withers.contact.ContactVault;
-import withers.contact.VaultKeyFile;
-import withers.contact.sqlite.SqliteContactVault;
 import withers.finding.RunResult;
 import withers.log.EventLog;
 import withers.reconcile.cli.RunStore;
@@ -50,13 +48,8 @@ record Reporter(Workspace workspace) {
   /** Publishes a run. The caller holds the workspace's lock. */
   Published publish(RunResult run) {
     try (EventLog log = workspace.openLog();
-        ContactVault vault = openVault()) {
+        ContactVault vault = workspace.openVault()) {
       return new Publisher(workspace, vault).publish(run, log.snapshot().markers());
     }
-  }
-
-  private ContactVault openVault() {
-    return SqliteContactVault.open(
-        workspace.paths().contactVault(), VaultKeyFile.load(workspace.paths().vaultKey()));
   }
 }
