@@ -18,8 +18,10 @@ import withers.fact.Fact;
 import withers.fact.Slot;
 import withers.fact.Subject;
 import withers.fact.WithdrawalReason;
+import withers.id.SourceId;
 import withers.ingest.change.ModelExport.Row;
 import withers.ingest.change.ModelExport.Said;
+import withers.log.LogSnapshot;
 
 /**
  * What a reader finds in effect: for each record the statements of each export date, where a date
@@ -27,12 +29,25 @@ import withers.ingest.change.ModelExport.Said;
  * the record speaks of on that date is listed, and a cancellation by absence falls when the record
  * says anything on that date.
  */
-final class InEffect {
+public final class InEffect {
 
   private InEffect() {}
 
-  /** Reads it from statements: what a reader of the log does. */
-  static SortedMap<String, SortedMap<LocalDate, Set<Said>>> of(
+  /** Reads it from a log, as a reader does. */
+  public static SortedMap<String, SortedMap<LocalDate, Set<Said>>> on(
+      LogSnapshot snapshot, SourceId source) {
+    Map<String, Map<LocalDate, Set<Said>>> written = new HashMap<>();
+    new SourceLog(snapshot, source)
+        .replay(
+            (e, marker) ->
+                written
+                    .computeIfAbsent(e.origin().key().value(), k -> new HashMap<>())
+                    .computeIfAbsent(e.origin().exportDate(), d -> new HashSet<>())
+                    .add(new Said(e.subject(), e.origin().slot(), e.date(), e.fact())));
+    return of(written);
+  }
+
+  private static SortedMap<String, SortedMap<LocalDate, Set<Said>>> of(
       Map<String, Map<LocalDate, Set<Said>>> written) {
     SortedMap<String, SortedMap<LocalDate, Set<Said>>> inEffect = new TreeMap<>();
     written.forEach(

@@ -9,13 +9,13 @@ import withers.fact.Subject;
 import withers.source.Extent;
 
 /** An invented export: a date, an extent, and rows in any order. */
-record ModelExport(LocalDate date, Extent extent, List<Row> rows) {
+public record ModelExport(LocalDate date, Extent extent, List<Row> rows) {
 
   /** One thing that a row says. */
-  record Said(Subject subject, Slot slot, Optional<LocalDate> date, Fact fact) {}
+  public record Said(Subject subject, Slot slot, Optional<LocalDate> date, Fact fact) {}
 
   /** A row; without statements it is one whose key alone can be read. */
-  record Row(String key, List<Said> said) {
+  public record Row(String key, List<Said> said) {
     boolean isUnreadable() {
       return said.isEmpty();
     }

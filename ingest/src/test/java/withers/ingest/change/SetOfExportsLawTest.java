@@ -39,7 +39,7 @@ class SetOfExportsLawTest {
     for (int i = 0; i < ORDERS; i++) {
       List<Integer> order = i == 0 ? inOrder(exports) : random.permutation(exports.size());
       TestSource source = imported(exports, order, random, disappearance);
-      assertThat(InEffect.of(source.written()))
+      assertThat(InEffect.on(source.snapshot(), TestSource.ID))
           .as("seed %d, order %s of %s", seed, order, exports)
           .isEqualTo(specified);
       assertThat(source.withheld()).as("seed %d, order %s", seed, order).isEqualTo(withheld);

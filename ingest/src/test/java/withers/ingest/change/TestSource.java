@@ -5,12 +5,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
 import withers.codec.Streams;
@@ -101,18 +99,5 @@ final class TestSource {
 
   LogSnapshot snapshot() {
     return log.snapshot();
-  }
-
-  /** All statements by record and export date. */
-  Map<String, Map<LocalDate, Set<Said>>> written() {
-    Map<String, Map<LocalDate, Set<Said>>> written = new HashMap<>();
-    new SourceLog(log.snapshot(), ID)
-        .replay(
-            (e, marker) ->
-                written
-                    .computeIfAbsent(e.origin().key().value(), k -> new HashMap<>())
-                    .computeIfAbsent(e.origin().exportDate(), d -> new HashSet<>())
-                    .add(new Said(e.subject(), e.origin().slot(), e.date(), e.fact())));
-    return written;
   }
 }

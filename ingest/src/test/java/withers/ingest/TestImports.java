@@ -1,0 +1,119 @@
+package withers.ingest;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import withers.chip.ChipNumberReader;
+import withers.contact.Contact;
+import withers.contact.MemoryContactVault;
+import withers.contact.VaultKey;
+import withers.id.ImportId;
+import withers.id.OrganisationId;
+import withers.id.SourceId;
+import withers.ingest.profile.Profiles;
+import withers.log.memory.MemoryEventLog;
+import withers.organisation.Directory;
+import withers.organisation.Organisation;
+import withers.organisation.OrganisationKind;
+
+/** A clinic's exports, imported into a log in memory. */
+final class TestImports {
+
+  static final SourceId CLINIC = new SourceId("harbour-clinic");
+
+  private static final Directory DIRECTORY =
+      Directory.of(
+          List.of(
+              new Organisation(
+                  new OrganisationId("harbour-clinic"),
+                  "Harbour Clinic",
+                  OrganisationKind.CLINIC,
+                  List.of(),
+                  Contact.NOBODY,
+                  Optional.empty(),
+                  List.of(),
+                  Set.of(),
+                  List.of())));
+  private static final int SMALL_BATCH = 3;
+
+  final MemoryEventLog log = new MemoryEventLog();
+  final MemoryContactVault vault = new MemoryContactVault(new VaultKey(1, new byte[32]));
+  private final Path folder;
+  private final Profiles profiles;
+  private long imports;
+
+  TestImports(Path folder) {
+    this.folder = folder;
+    try {
+      Path sources = Files.createDirectories(folder.resolve("sources"));
+      Files.writeString(
+          sources.resolve("harbour-clinic.yaml"),
+          """
+          organisation: harbour-clinic
+          kind: clinic-patients
+          files: '*.csv'
+          export-date: {from: file-name}
+          extent: full
+          coverage: {reach: whole}
+          limits: {rejects: 100 %, floor: 0}
+          key: No
+          columns: {chip: Chip, name: Animal, visit: Seen, client: {name: Client}}
+          """);
+      this.profiles = Profiles.read(sources, DIRECTORY);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Writes a file; each row is: key, chip, animal, day seen, client. */
+  Path file(String name, List<String> rows) {
+    try {
+      Path file = folder.resolve(name);
+      Files.writeString(
+          file,
+          "No,Chip,Animal,Seen,Client\n"
+              + String.join("", rows.stream().map(r -> r + "\n").toList()));
+      return file;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  ImportReport take(List<Path> files) {
+    return take(files, step -> {});
+  }
+
+  /** Imports files that are one export, older ones too. */
+  ImportReport take(List<Path> files, ImportObserver observer) {
+    List<ExportSet> sets =
+        new ExportSorter(profiles, Optional.empty(), Optional.empty(), Optional.empty())
+            .sort(files)
+            .sets();
+    return importer(observer).run(sets.get(0), true, bytes -> {});
+  }
+
+  private Importer importer(ImportObserver observer) {
+    return new Importer(
+        log,
+        vault,
+        new ChipNumberReader(true),
+        folder.resolve("quarantine"),
+        Clock.fixed(Instant.EPOCH, ZoneOffset.UTC),
+        () -> new ImportId(new UUID(0, ++imports)),
+        observer,
+        SMALL_BATCH);
+  }
+
+  static LocalDate day(String text) {
+    return LocalDate.parse(text);
+  }
+}

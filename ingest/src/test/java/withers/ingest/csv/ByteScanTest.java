@@ -1,0 +1,81 @@
+package withers.ingest.csv;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
+import java.util.Random;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class ByteScanTest {
+
+  private static final byte[] TELLING = {
+    0x41,
+    0x0A,
+    (byte) 0x80,
+    (byte) 0xBF,
+    (byte) 0xC1,
+    (byte) 0xC2,
+    (byte) 0xDF,
+    (byte) 0xE0,
+    (byte) 0xED,
+    (byte) 0x9F,
+    (byte) 0xA0,
+    (byte) 0xEF,
+    (byte) 0xF0,
+    (byte) 0x90,
+    (byte) 0x8F,
+    (byte) 0xF4,
+    (byte) 0xF5,
+    (byte) 0xFF
+  };
+
+  @Test
+  void knows_UTF_8_as_the_platform_s_decoder_does() {
+    long seed = 3629;
+    Random random = new Random(seed);
+    for (int i = 0; i < 100_000; i++) {
+      byte[] bytes = new byte[random.nextInt(6)];
+      for (int b = 0; b < bytes.length; b++) {
+        bytes[b] = TELLING[random.nextInt(TELLING.length)];
+      }
+      ByteScan scan = new ByteScan();
+      int cut = random.nextInt(bytes.length + 1);
+      scan.take(java.util.Arrays.copyOf(bytes, cut), cut);
+      scan.take(java.util.Arrays.copyOfRange(bytes, cut, bytes.length), bytes.length - cut);
+
+      assertThat(scan.isUtf8())
+          .as("seed %d, bytes %s", seed, HexFormat.of().formatHex(bytes))
+          .isEqualTo(isUtf8(bytes));
+    }
+  }
+
+  private static boolean isUtf8(byte[] bytes) {
+    try {
+      StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes));
+      return true;
+    } catch (CharacterCodingException no) {
+      return false;
+    }
+  }
+
+  /** SHA-256 of the empty message and of "abc": FIPS 180-4 examples. */
+  @ParameterizedTest
+  @CsvSource({
+    "'',e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855",
+    "abc,ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad"
+  })
+  void digests_as_the_standard_says(String text, String digest) {
+    ByteScan scan = new ByteScan();
+    scan.take(text.getBytes(StandardCharsets.US_ASCII), text.length());
+
+    assertThat(HexFormat.of().formatHex(scan.digest())).isEqualTo(digest);
+  }
+}
