@@ -17,6 +17,7 @@ import withers.codec.finding.CanonicalFindings;
 import withers.finding.Finding;
 import withers.history.Scope;
 import withers.log.EventLog;
+import withers.world.AnyEvents;
 import withers.world.Export;
 import withers.world.RandomWorld;
 import withers.world.World;
@@ -63,6 +64,20 @@ class LawOfTheFoldTest {
       assertThat(canonical(mixed)).as("seed " + seed).isEqualTo(canonical(straight));
       assertThat(mixed.notJudged()).as("seed " + seed).isEqualTo(straight.notJudged());
       assertThat(mixed.animals()).as("seed " + seed).isEqualTo(straight.animals());
+    }
+  }
+
+  @Test
+  void the_law_holds_for_events_that_make_no_sense_too() {
+    for (long seed = 0; seed < SEEDS; seed++) {
+      World world = AnyEvents.world(seed, 60);
+      Outcome straight = judge(world, SCOPE);
+      EventLog mixed = mixed(world, new Random(seed));
+
+      Outcome again = world.reconciliation(2).judge(mixed.snapshot(), SCOPE);
+
+      assertThat(canonical(again)).as("seed " + seed).isEqualTo(canonical(straight));
+      assertThat(again.notJudged()).as("seed " + seed).isEqualTo(straight.notJudged());
     }
   }
 

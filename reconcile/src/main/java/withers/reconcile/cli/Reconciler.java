@@ -28,7 +28,7 @@ public record Reconciler(Workspace workspace, int threads) {
    * @throws withers.contact.VaultDamagedException when contacts are lost; nothing was recorded
    */
   public RunResult run(Scope scope, Progress progress) {
-    try (Stores stores = Stores.open(workspace.paths())) {
+    try (Stores stores = Stores.open(workspace)) {
       People people = people(stores);
       Outcome outcome = reconciliation(people, progress).judge(stores.log().snapshot(), scope);
       stores.requireForgotten(people.missing());

@@ -8,21 +8,18 @@ import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.contact.VaultDamagedException;
-import withers.contact.VaultKeyFile;
-import withers.contact.sqlite.SqliteContactVault;
 import withers.log.EventLog;
-import withers.log.sqlite.SqliteEventLog;
 import withers.source.InputRefusedException;
-import withers.workspace.WorkspacePaths;
+import withers.workspace.Workspace;
 
 /** A workspace's log and vault. The vault is opened with the first contact that is looked up. */
 final class Stores implements AutoCloseable {
-  private final WorkspacePaths paths;
+  private final Workspace workspace;
   private final EventLog log;
-  private @Nullable ContactVault vault;
+  private volatile @Nullable ContactVault vault;
 
-  private Stores(WorkspacePaths paths, EventLog log) {
-    this.paths = paths;
+  private Stores(Workspace workspace, EventLog log) {
+    this.workspace = workspace;
     this.log = log;
   }
 
@@ -31,12 +28,12 @@ final class Stores implements AutoCloseable {
    *
    * @throws InputRefusedException when nothing was imported yet
    */
-  static Stores open(WorkspacePaths paths) {
-    if (!Files.exists(paths.eventLog())) {
+  static Stores open(Workspace workspace) {
+    if (!Files.exists(workspace.paths().eventLog())) {
       throw new InputRefusedException(
           "Expected imports on the log, but found none: import exports first, with \"withers ingest\"");
     }
-    return new Stores(paths, SqliteEventLog.open(paths.eventLog()));
+    return new Stores(workspace, workspace.openLog());
   }
 
   EventLog log() {
@@ -59,14 +56,19 @@ final class Stores implements AutoCloseable {
     if (lost > 0) {
       throw new VaultDamagedException(
           "Expected the vault to hold the contacts that the log refers to, but found %d or more missing; restore it from its backup: %s"
-              .formatted(lost, paths.contactVault()));
+              .formatted(lost, workspace.paths().contactVault()));
     }
   }
 
-  private synchronized ContactVault vault() {
+  private ContactVault vault() {
+    ContactVault open = vault;
+    return open == null ? openedVault() : open;
+  }
+
+  private synchronized ContactVault openedVault() {
     ContactVault open = vault;
     if (open == null) {
-      open = SqliteContactVault.open(paths.contactVault(), VaultKeyFile.load(paths.vaultKey()));
+      open = workspace.openVault();
       vault = open;
     }
     return open;
@@ -74,8 +76,9 @@ final class Stores implements AutoCloseable {
 
   @Override
   public synchronized void close() {
-    if (vault != null) {
-      vault.close();
+    ContactVault open = vault;
+    if (open != null) {
+      open.close();
     }
     log.close();
   }

@@ -58,7 +58,7 @@ public final class TraceCommand implements Callable<Integer> {
   public Integer call() {
     Workspace workspace = workspaceOption.open();
     List<ChipNumber> numbers = numbers(workspace);
-    try (Stores stores = Stores.open(workspace.paths())) {
+    try (Stores stores = Stores.open(workspace)) {
       Tracer tracer = tracer(workspace, stores);
       List<Trace> traces = numbers.stream().map(tracer::trace).toList();
       List<Trace> known = traces.stream().filter(Trace::isKnown).toList();
