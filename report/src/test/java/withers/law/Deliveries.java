@@ -20,7 +20,7 @@ import withers.demo.DemoWorld;
 final class Deliveries {
 
   /** Of a small world's few rows, a few damaged ones are a large share. */
-  private static final String MANY_REJECTS = "\nlimits: {rejects: 60 %, floor: 0}\n";
+  private static final String MANY_REJECTS = "\nlimits: {rejects: 100 %, floor: 0}\n";
 
   private static final String DAY = "\\d{4}-\\d{2}-\\d{2}(?=\\.csv)";
 
