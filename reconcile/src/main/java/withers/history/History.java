@@ -36,7 +36,7 @@ public record History(ChipNumber chip, List<Statement> statements, Optional<Loca
         folded.kept().stream()
             .map(k -> statement(chip, k, later(k.stated().exportDate(), placedSince)))
             .toList(),
-        folded.turned());
+        folded.turned().map(turned -> later(turned, placedSince)));
   }
 
   /** A history that only says that something changed. */

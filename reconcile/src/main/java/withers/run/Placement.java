@@ -59,6 +59,9 @@ final class Placement {
     if (places.size() < 2) {
       return places.stream().map(place -> History.placed(place.chip, folded, place.since));
     }
+    if (folded.kept().isEmpty()) {
+      return Stream.empty();
+    }
     LocalDate inDoubt =
         places.stream().map(Place::since).sorted().skip(1).findFirst().orElseThrow();
     return places.stream().map(place -> History.turned(place.chip, inDoubt));

@@ -65,7 +65,7 @@ final class Unplaced {
   }
 
   private void add(About about, Folded folded) {
-    if (folded.kept().isEmpty()) {
+    if (folded.kept().isEmpty() && folded.turned().isEmpty()) {
       return;
     }
     if (about.subject instanceof Subject.Animal animal) {
