@@ -4,6 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import withers.codec.Streams;
 import withers.contact.Contact;
 import withers.contact.ContactVault;
@@ -16,9 +21,12 @@ import withers.log.EventLog;
 
 /**
  * Gathers what an import writes and writes it in bounded batches: contacts first, so that no
- * reference on the log is without its contact.
+ * reference on the log is without its contact. One batch is written while the next is gathered, and
+ * never two at a time. Close it, to be sure that nothing is being written any more.
  */
-final class BatchWriter {
+final class BatchWriter implements AutoCloseable {
+
+  private record Load(List<ContactVault.Deposit> deposits, List<Batch<ChipEvent>> batches) {}
 
   private final EventLog log;
   private final ContactVault vault;
@@ -29,8 +37,10 @@ final class BatchWriter {
   private final Map<Streams.Place, List<ChipEvent>> events = new HashMap<>();
   private final Map<Streams.Place, Integer> sequences = new HashMap<>();
   private final List<ContactVault.Deposit> deposits = new ArrayList<>();
+  private final ExecutorService thread = Executors.newSingleThreadExecutor();
+  private Optional<Future<?>> underWay = Optional.empty();
   private int waiting;
-  private long written;
+  private long handedOver;
 
   BatchWriter(
       EventLog log,
@@ -59,30 +69,28 @@ final class BatchWriter {
   /** Writes when a batch is full. Call between rows only: a row's contacts follow its events. */
   void flushIfFull() {
     if (waiting >= batch) {
-      flush();
+      handOver();
     }
   }
 
-  /** Writes what is left. */
+  /** Writes what is left, and returns when everything is written. */
   void flush() {
-    boolean isFirst = written == 0;
-    at(isFirst, ImportStep.BEFORE_VAULT);
-    if (!deposits.isEmpty()) {
-      vault.store(deposits);
-      deposits.clear();
-    }
-    at(isFirst, ImportStep.AFTER_VAULT);
-    append();
-    at(isFirst, ImportStep.AFTER_FIRST_BATCH);
+    handOver();
+    settle();
   }
 
-  private void at(boolean isFirst, ImportStep step) {
-    if (isFirst) {
-      observer.at(step);
-    }
+  private void handOver() {
+    settle();
+    Load load = new Load(List.copyOf(deposits), batches());
+    boolean isFirst = handedOver == 0;
+    underWay = Optional.of(thread.submit(() -> write(load, isFirst)));
+    deposits.clear();
+    events.clear();
+    handedOver += waiting;
+    waiting = 0;
   }
 
-  private void append() {
+  private List<Batch<ChipEvent>> batches() {
     List<Batch<ChipEvent>> batches = new ArrayList<>();
     events.forEach(
         (place, list) ->
@@ -93,14 +101,52 @@ final class BatchWriter {
                     id,
                     sequences.merge(place, 1, Integer::sum) - 1,
                     list)));
-    log.appendAll(batches);
-    events.clear();
-    written += waiting;
-    waiting = 0;
+    return batches;
+  }
+
+  private void write(Load load, boolean isFirst) {
+    at(isFirst, ImportStep.BEFORE_VAULT);
+    if (!load.deposits.isEmpty()) {
+      vault.store(load.deposits);
+    }
+    at(isFirst, ImportStep.AFTER_VAULT);
+    log.appendAll(load.batches);
+    at(isFirst, ImportStep.AFTER_FIRST_BATCH);
+  }
+
+  private void at(boolean isFirst, ImportStep step) {
+    if (isFirst) {
+      observer.at(step);
+    }
+  }
+
+  /** Waits for the batch that is being written, and fails if it did. */
+  private void settle() {
+    Optional<Future<?>> last = underWay;
+    underWay = Optional.empty();
+    try {
+      if (last.isPresent()) {
+        last.get().get();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("The import was interrupted", e);
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof RuntimeException thrown) {
+        throw thrown;
+      }
+      throw new IllegalStateException("A batch could not be written", e.getCause());
+    }
   }
 
   /** How many events were handed over. */
   long count() {
-    return written + waiting;
+    return handedOver + waiting;
+  }
+
+  @Override
+  public void close() {
+    thread.shutdown();
+    settle();
   }
 }

@@ -1,6 +1,6 @@
 package withers.ingest;
 
-/** Is told how far an import is. */
+/** Is told how far an import is, by the thread that goes on when it returns. */
 @FunctionalInterface
 public interface ImportObserver {
 

@@ -104,11 +104,13 @@ public final class Importer {
   private ImportReport attempt(ExportSet set, Map<String, Long> rows, ExportReader reader) {
     LogSnapshot snapshot = log.snapshot();
     ImportId id = ids.get();
-    BatchWriter writer = new BatchWriter(log, vault, set.profile().id(), id, observer, batch);
-    ImportAttempt attempt =
-        new ImportAttempt(set, snapshot, id, writer, quarantine, clock, observer);
-    attempt.read(reader);
-    return attempt.finish(log, rows);
+    try (BatchWriter writer =
+        new BatchWriter(log, vault, set.profile().id(), id, observer, batch)) {
+      ImportAttempt attempt =
+          new ImportAttempt(set, snapshot, id, writer, quarantine, clock, observer);
+      attempt.read(reader);
+      return attempt.finish(log, rows);
+    }
   }
 
   private static boolean isImported(ExportSet set, LogSnapshot snapshot) {

@@ -1,0 +1,166 @@
+package withers.ingest;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import withers.chip.ChipNumber;
+import withers.contact.Contact;
+import withers.contact.MemoryContactVault;
+import withers.contact.VaultKey;
+import withers.fact.ChipEvent;
+import withers.fact.Fact;
+import withers.fact.Locator;
+import withers.fact.Origin;
+import withers.fact.Slot;
+import withers.fact.Subject;
+import withers.id.ImportId;
+import withers.id.RecordKey;
+import withers.id.SourceId;
+import withers.log.Batch;
+import withers.log.EventLog;
+import withers.log.ImportMarker;
+import withers.log.LogSnapshot;
+import withers.log.LogUnavailableException;
+import withers.log.memory.MemoryEventLog;
+
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class BatchWriterTest {
+
+  private static final SourceId SOURCE = new SourceId("cliff-clinic");
+  private static final ImportId ID = new ImportId(new UUID(0, 1));
+
+  private final EventLog log = new MemoryEventLog();
+  private final MemoryContactVault vault = new MemoryContactVault(VaultKey.random(1));
+
+  @AfterEach
+  void close() {
+    vault.close();
+    log.close();
+  }
+
+  @Test
+  void comes_to_its_steps_once_and_in_order_and_has_written_all_when_flushed() {
+    List<ImportStep> steps = Collections.synchronizedList(new ArrayList<>());
+    try (BatchWriter writer = writer(log, steps::add, 10)) {
+      write(writer, 35);
+      writer.flush();
+
+      assertThat(writer.count()).isEqualTo(35);
+      assertThat(vault.size()).isEqualTo(35);
+      assertThat(log.sweep()).isPositive();
+    }
+    assertThat(steps)
+        .containsExactly(
+            ImportStep.BEFORE_VAULT, ImportStep.AFTER_VAULT, ImportStep.AFTER_FIRST_BATCH);
+  }
+
+  @Test
+  void gathers_the_next_batch_while_one_is_written() throws InterruptedException {
+    CountDownLatch begun = new CountDownLatch(1);
+    CountDownLatch gathered = new CountDownLatch(1);
+    ImportObserver slow =
+        step -> {
+          begun.countDown();
+          await(gathered);
+        };
+    try (BatchWriter writer = writer(log, slow, 10)) {
+      write(writer, 19);
+      assertThat(begun.await(1, TimeUnit.MINUTES)).isTrue();
+      gathered.countDown();
+      writer.flush();
+    }
+    assertThat(vault.size()).isEqualTo(19);
+  }
+
+  @Test
+  void a_batch_that_can_t_be_written_fails_the_import() {
+    LogUnavailableException full = new LogUnavailableException("No room is left on the disk");
+    try (BatchWriter writer = writer(new FullLog(full), step -> {}, 10)) {
+      write(writer, 10);
+      assertThatThrownBy(writer::flush).isSameAs(full);
+    }
+  }
+
+  @Test
+  void closing_tells_of_a_failure_that_nobody_has_seen() {
+    LogUnavailableException full = new LogUnavailableException("No room is left on the disk");
+    BatchWriter writer = writer(new FullLog(full), step -> {}, 10);
+    write(writer, 10);
+    assertThatThrownBy(writer::close).isSameAs(full);
+  }
+
+  private BatchWriter writer(EventLog to, ImportObserver observer, int batch) {
+    return new BatchWriter(to, vault, SOURCE, ID, observer, batch);
+  }
+
+  private static void write(BatchWriter writer, int rows) {
+    IntStream.range(0, rows).forEach(row -> write(writer, new RecordKey("P" + row), row));
+  }
+
+  private static void write(BatchWriter writer, RecordKey key, int row) {
+    Origin origin =
+        new Origin(SOURCE, key, Slot.DEATH, LocalDate.of(2031, 2, 28), new Locator(0, row));
+    Subject chip = new Subject.Chip(ChipNumber.iso(999, row));
+    writer.event(new ChipEvent(chip, origin, Optional.empty(), new Fact.Died()));
+    writer.contacts(key, List.of(contact("Client " + row)));
+    writer.flushIfFull();
+  }
+
+  private static Contact contact(String name) {
+    return new Contact(name, "", "", List.of(), List.of(), List.of(), "", "", "", "");
+  }
+
+  private static void await(CountDownLatch latch) {
+    try {
+      assertThat(latch.await(1, TimeUnit.MINUTES)).isTrue();
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** A log on a full disk. */
+  private record FullLog(RuntimeException failure, EventLog log) implements EventLog {
+
+    FullLog(RuntimeException failure) {
+      this(failure, new MemoryEventLog());
+    }
+
+    @Override
+    public <E> void append(Batch<E> batch) {
+      throw failure;
+    }
+
+    @Override
+    public void commit(ImportMarker marker) {
+      log.commit(marker);
+    }
+
+    @Override
+    public LogSnapshot snapshot() {
+      return log.snapshot();
+    }
+
+    @Override
+    public long sweep() {
+      return log.sweep();
+    }
+
+    @Override
+    public void close() {
+      log.close();
+    }
+  }
+}
