@@ -51,7 +51,8 @@ class WithersCommandTest {
 
   @Test
   void every_command_s_help_shows_an_example() {
-    assertThat(command.getSubcommands()).containsKeys("init", "reconcile", "report", "trace");
+    assertThat(command.getSubcommands())
+        .containsOnlyKeys("init", "ingest", "reconcile", "report", "run", "trace", "demo");
     UsageCheck.everyCommandShowsAnExample(command);
   }
 
