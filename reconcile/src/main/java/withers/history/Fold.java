@@ -38,7 +38,9 @@ public final class Fold {
     if (source.isRegistry()) {
       listing.changed().ifPresent(result::turn);
     }
-    for (List<Stated> slot : runs(record, Stated::isOfSlot)) {
+    List<Stated> believed =
+        record.stream().filter(one -> Listing.isBelieved(one, record, source)).toList();
+    for (List<Stated> slot : runs(believed, Stated::isOfSlot)) {
       foldSlot(slot, listing.listed(), result);
     }
   }

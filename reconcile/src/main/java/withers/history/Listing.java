@@ -20,14 +20,29 @@ record Listing(boolean listed, Optional<LocalDate> changed) {
    * @param record all statements of one record, in any order
    */
   static Listing of(List<Stated> record, Source source) {
-    TreeSet<LocalDate> stated = new TreeSet<>();
-    record.stream().filter(s -> !s.isMark()).map(Stated::exportDate).forEach(stated::add);
+    TreeSet<LocalDate> stated = stated(record);
     return record.stream()
         .filter(Stated::isDisappearance)
         .flatMap(gone -> inEffect(gone.exportDate(), stated, source).stream())
         .max(LocalDate::compareTo)
         .map(gone -> after(gone, stated))
         .orElse(ALWAYS);
+  }
+
+  /**
+   * Whether a statement counts: a cancellation that a source tells by leaving the record out is
+   * withheld, and takes effect, as the disappearance that it comes with.
+   *
+   * @param record all statements of its record
+   */
+  static boolean isBelieved(Stated one, List<Stated> record, Source source) {
+    return !one.isCancellation() || inEffect(one.exportDate(), stated(record), source).isPresent();
+  }
+
+  private static TreeSet<LocalDate> stated(List<Stated> record) {
+    TreeSet<LocalDate> stated = new TreeSet<>();
+    record.stream().filter(s -> !s.isMark()).map(Stated::exportDate).forEach(stated::add);
+    return stated;
   }
 
   private static Listing after(LocalDate gone, TreeSet<LocalDate> stated) {

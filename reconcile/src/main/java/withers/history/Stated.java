@@ -6,6 +6,7 @@ import withers.codec.StatementDigest;
 import withers.fact.ChipEvent;
 import withers.fact.Fact;
 import withers.fact.Slot;
+import withers.fact.WithdrawalReason;
 import withers.id.RecordKey;
 import withers.id.SourceId;
 import withers.log.ImportMarker;
@@ -51,6 +52,11 @@ public record Stated(ChipEvent event, ImportMarker marker) {
 
   boolean isWithdrawal() {
     return fact() instanceof Fact.Withdrawn;
+  }
+
+  /** Whether it takes something back because the source no longer holds the record. */
+  boolean isCancellation() {
+    return fact() instanceof Fact.Withdrawn gone && gone.reason() == WithdrawalReason.CANCELLED;
   }
 
   /** Whether it speaks about other statements rather than about the animal. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
+import withers.fact.Slot;
 import withers.log.LogSnapshot;
 import withers.run.AnimalReader;
 import withers.world.Chips;
@@ -208,6 +209,29 @@ class FoldTest {
 
     assertThat(animal(world).statements().get(0).listed()).isFalse();
     assertThat(animal(world).turned()).contains(date);
+  }
+
+  @Test
+  void a_cancellation_at_a_withheld_date_waits_as_the_disappearance_does() {
+    String gone = "north 2026-08-31 C1 n1 gone\nnorth 2026-08-31 C1 n1 withdrawn registration\n";
+    LocalDate date = LocalDate.of(2026, 8, 31);
+
+    assertThat(registrations(World.of(REGISTERED + gone))).isZero();
+    assertThat(registrations(World.of(REGISTERED + gone).withholding("north", date))).isOne();
+    assertThat(
+            registrations(
+                World.of(REGISTERED + gone + "north 2026-09-30").withholding("north", date)))
+        .isZero();
+    assertThat(
+            registrations(
+                World.of(REGISTERED + gone).withholding("north", date).confirming("north", date)))
+        .isZero();
+  }
+
+  private static long registrations(World world) {
+    return animal(world).statements().stream()
+        .filter(statement -> statement.slot() == Slot.REGISTRATION)
+        .count();
   }
 
   private static final String REGISTERED = "north 2026-07-31 C1 n1 registered 2026-01-01 Ada\n";
