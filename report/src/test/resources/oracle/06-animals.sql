@@ -27,15 +27,30 @@ FROM lowest l JOIN in_effect s ON s.fact = 'linked' AND s.source = l.source AND 
 GROUP BY ALL;
 
 -- What was said of a damaged number joins the only candidate that other sources speak of.
-CREATE TABLE repaired AS
+CREATE TABLE known_candidate AS
 WITH candidate AS (
-  SELECT DISTINCT source, subject, unnest(candidates) AS number FROM in_effect WHERE about = 'damaged'),
-known AS (
-  SELECT c.source, c.subject, c.number, min(s.first_stated) AS known_since
-  FROM candidate c JOIN in_effect s ON s.about = 'chip' AND s.subject = c.number AND s.source <> c.source
-  GROUP BY ALL)
+  SELECT DISTINCT source, subject, unnest(candidates) AS number FROM in_effect WHERE about = 'damaged')
+SELECT c.source, c.subject, c.number, min(s.first_stated) AS known_since
+FROM candidate c JOIN in_effect s ON s.about = 'chip' AND s.subject = c.number AND s.source <> c.source
+GROUP BY ALL;
+
+CREATE TABLE repaired AS
 SELECT source, subject, any_value(number) AS number, any_value(known_since) AS known_since
-FROM known GROUP BY source, subject HAVING count(*) = 1;
+FROM known_candidate GROUP BY source, subject HAVING count(*) = 1;
+
+-- What could join several numbers joins none; since when that is so is a change for the animals of all of them.
+CREATE TABLE doubt AS
+WITH could_join AS (
+  SELECT 'damaged' AS about, source, subject, number, known_since FROM known_candidate
+  UNION ALL
+  SELECT 'animal', l.source, l.other, l.subject, min(l.first_stated)
+  FROM in_effect l JOIN in_effect s ON s.about = 'animal' AND s.source = l.source AND s.subject = l.other
+  ANTI JOIN link k ON k.source = l.source AND k.animal_id = l.other
+  WHERE l.fact = 'linked' GROUP BY ALL),
+second AS (
+  SELECT about, source, subject, list_sort(list(known_since))[2] AS day FROM could_join GROUP BY ALL HAVING count(*) > 1)
+SELECT DISTINCT c.animal, s.day
+FROM second s JOIN could_join j USING (about, source, subject) JOIN carried c ON c.number = j.number;
 
 CREATE TABLE statement AS
 SELECT c.animal, s.subject AS number, s.* EXCLUDE (candidates)

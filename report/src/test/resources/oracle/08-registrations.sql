@@ -61,7 +61,9 @@ WITH change AS (
   UNION ALL
   SELECT c.animal, w.exported FROM withdrawal w JOIN carried c ON w.about = 'chip' AND c.number = w.subject
   UNION ALL
-  SELECT c.animal, greatest(o.off, o.back) FROM off_the_list o JOIN carried c ON c.number = o.subject)
+  SELECT c.animal, greatest(o.off, o.back) FROM off_the_list o JOIN carried c ON c.number = o.subject
+  UNION ALL
+  SELECT animal, day FROM doubt)
 SELECT animal, max(day) AS day FROM change GROUP BY animal;
 
 -- How new the oldest newest export is among the sources of registries that may hold one of the animal's numbers.

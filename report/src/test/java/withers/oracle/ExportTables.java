@@ -1,24 +1,14 @@
 package withers.oracle;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
-import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** Loads export files into the table of their source, column by column. */
 final class ExportTables {
-
-  /** Source and export date, as the files of the scenario are named. */
-  private static final Pattern NAME =
-      Pattern.compile("([a-z-]+?)-(?:\\d{4}-\\d{2}-\\d{2}-(?:to-)?)?(\\d{4}-\\d{2}-\\d{2})\\.csv");
 
   private final Connection database;
 
@@ -28,19 +18,11 @@ final class ExportTables {
 
   /** Loads every file of a folder whose source has a table. */
   void load(Path folder) throws SQLException {
-    for (Path file : files(folder)) {
-      Matcher name = NAME.matcher(file.getFileName().toString());
-      if (name.matches()) {
-        load(file, name.group(1), name.group(2));
+    for (Path file : ExportFile.in(folder)) {
+      Optional<Matcher> name = ExportFile.named(file);
+      if (name.isPresent()) {
+        load(file, name.get().group(1), name.get().group(2));
       }
-    }
-  }
-
-  private static List<Path> files(Path folder) {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.sorted().toList();
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
     }
   }
 

@@ -63,13 +63,9 @@ final class Oracle implements AutoCloseable {
     return oracle;
   }
 
-  /** What a world's month finds, with the exports up to it. */
-  static Set<Answer> answers(Path world, Month month) throws SQLException {
-    List<Path> folders =
-        month.upToHere().stream().map(known -> world.resolve(known.folder())).toList();
-    try (Oracle oracle = judging(folders, month.asOf(), month.asOf())) {
-      return oracle.answers();
-    }
+  /** Judges a month of a world with the exports up to it. */
+  static Oracle judging(Path world, Month month) throws SQLException {
+    return judging(month.foldersUpToHere(world), month.asOf(), month.asOf());
   }
 
   Set<Answer> answers() throws SQLException {
