@@ -82,12 +82,15 @@ SELECT a.animal, o.exported, l.day AS change
 FROM animal a JOIN oldest_registry o USING (animal) LEFT JOIN last_change l USING (animal);
 
 -- The day up to which the registries that may hold all of an animal's numbers sent everything; none when one of the
--- numbers has no registry, or one of the registries sends a slice or nothing.
+-- numbers has no registry, or one of the registries sends a slice, or nothing, or does not speak for the number. The
+-- sources of registries speak for the ranges that the directory gives their registry.
 CREATE TABLE covered_up_to AS
 WITH registry_of_number AS (
   SELECT c.animal, c.number, m.registry, max(n.full_exported) AS up_to
   FROM carried c LEFT JOIN may_hold m ON m.number = c.number
-  LEFT JOIN newest_export n ON n.owner = m.registry AND n.kind = 'registration' AND n.whole
+  LEFT JOIN registry_range r ON r.registry = m.registry AND length(r.first) = length(c.number)
+    AND c.number BETWEEN r.first AND r.last
+  LEFT JOIN newest_export n ON n.owner = r.registry AND n.kind = 'registration' AND n.whole
   GROUP BY ALL)
 SELECT animal, CASE WHEN bool_and(up_to IS NOT NULL) THEN min(up_to) END AS day
 FROM registry_of_number GROUP BY animal;
