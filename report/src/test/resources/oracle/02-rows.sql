@@ -1,4 +1,4 @@
--- From each source's columns and words to five kinds of row. A row with a day that cannot be read is no row.
+-- From each source's columns and words to six kinds of row. A row with a day that cannot be read says nothing.
 
 CREATE MACRO said(cell) AS nullif(trim(cell), '');
 CREATE MACRO a_day(cell, form) AS try_strptime(said(cell), form)::DATE;
@@ -21,27 +21,30 @@ SELECT 'vendlemouth-patients' AS source, exported, said("Patient No") AS key, "M
   "Second microchip" AS chip2, said("Client No") AS client,
   a_day("Last seen", '%Y-%m-%d') AS seen, a_day("Died", '%Y-%m-%d') AS died,
   contact("Client", "Phone", "E-mail", "Address", "Postcode", "Town") AS who,
-  concat_ws('|', "Patient", "Kind", "Sex", "Born") AS described
-FROM vendlemouth_patients WHERE days_readable(["Born", "Implanted", "Last seen", "Died"], '%Y-%m-%d')
+  concat_ws('|', "Patient", "Kind", "Sex", "Born") AS described,
+  days_readable(["Born", "Implanted", "Last seen", "Died"], '%Y-%m-%d') AS readable
+FROM vendlemouth_patients
 UNION ALL
 SELECT 'pellerwick-patients', exported, said("Record"), "Transponder", "Other transponder", said("Owner ref"),
   a_day("Last visit", '%d.%m.%Y'), a_day("Deceased on", '%d.%m.%Y'),
   contact(concat_ws(' ', "First name", "Surname"), "Telephone", "Mail", "Street", "Code", "Place"),
-  concat_ws('|', "Pet name", "Species", "Sex", "Date of birth")
+  concat_ws('|', "Pet name", "Species", "Sex", "Date of birth"),
+  days_readable(["Date of birth", "Date of implant", "Last visit", "Deceased on"], '%d.%m.%Y') AS readable
 FROM pellerwick_patients
-WHERE days_readable(["Date of birth", "Date of implant", "Last visit", "Deceased on"], '%d.%m.%Y')
 UNION ALL
 SELECT 'corvelsea-patients', exported, said("ID"), "CHIP", "CHIP 2", said("OWNER ID"),
   a_day("SEEN", '%m/%d/%Y'), a_day("DECEASED", '%m/%d/%Y'),
   contact("OWNER", "TEL", "EMAIL", "STREET", "POSTCODE", "TOWN"),
-  concat_ws('|', "ANIMAL", "SPECIES", "SEX", "DOB")
-FROM corvelsea_patients WHERE days_readable(["DOB", "CHIPPED", "SEEN", "DECEASED"], '%m/%d/%Y')
+  concat_ws('|', "ANIMAL", "SPECIES", "SEX", "DOB"),
+  days_readable(["DOB", "CHIPPED", "SEEN", "DECEASED"], '%m/%d/%Y') AS readable
+FROM corvelsea_patients
 UNION ALL
 SELECT 'nethersay-patients', exported, said("Card"), "Chip number", NULL, NULL,
   a_day("Last here", '%d/%m/%Y'), a_day("Dead since", '%d/%m/%Y'),
   contact("Keeper", "Keeper's phone", NULL, "House and street", "Postcode", "Village"),
-  concat_ws('|', "Animal", "Species")
-FROM nethersay_patients WHERE days_readable(["Chip put in", "Last here", "Dead since"], '%d/%m/%Y');
+  concat_ws('|', "Animal", "Species"),
+  days_readable(["Chip put in", "Last here", "Dead since"], '%d/%m/%Y') AS readable
+FROM nethersay_patients;
 
 CREATE TABLE stay AS
 SELECT 'garrowness-stays' AS source, exported, said(stay) AS key, microchip AS chip, said(animal_id) AS animal_id,
@@ -54,8 +57,9 @@ SELECT 'garrowness-stays' AS source, exported, said(stay) AS key, microchip AS c
     'TRIAL': 'trial-started', 'DIED IN CARE': 'died'}[said(outcome_type)] AS out_basis,
   named_or(outcome_to_org, contact(outcome_to, outcome_phone, outcome_email, outcome_address, outcome_postcode,
     outcome_town)) AS receiver,
-  concat_ws('|', name, species, sex, born) AS described
-FROM garrowness_stays WHERE days_readable([born, intake_date, outcome_date], '%Y-%m-%d')
+  concat_ws('|', name, species, sex, born) AS described,
+  days_readable([born, intake_date, outcome_date], '%Y-%m-%d') AS readable
+FROM garrowness_stays
 UNION ALL
 SELECT 'ulverscar-stays', exported, said("Nr"), "Chip", NULL,
   a_day("Arrived", '%m/%d/%Y'),
@@ -66,8 +70,9 @@ SELECT 'ulverscar-stays', exported, said("Nr"), "Chip", NULL,
   MAP {'rehomed': 'adoption', 'went home': 'return-to-owner', 'moved to shelter': 'transfer',
     'back to colony': 'return-to-colony', 'dead': 'died'}[said("Why")],
   named_or("To shelter", contact("To whom", "Phone", NULL, "Where", "Postcode", "Town")),
-  concat_ws('|', "Cat", "f/m")
-FROM ulverscar_stays WHERE days_readable(["Arrived", "Left"], '%m/%d/%Y');
+  concat_ws('|', "Cat", "f/m"),
+  days_readable(["Arrived", "Left"], '%m/%d/%Y') AS readable
+FROM ulverscar_stays;
 
 CREATE TABLE movement AS
 SELECT 'hathersand-movements' AS source, exported, said("Movement") AS key, "Chip" AS chip, said("Animal") AS animal_id,
@@ -79,50 +84,58 @@ SELECT 'hathersand-movements' AS source, exported, said("Movement") AS key, "Chi
     'back to owner': 'return-to-owner', 'died': 'died'}[said("What happened")] AS move,
   named_or("Other shelter", contact(concat_ws(' ', "Given name", "Family name"), "Phone", "E-mail", "Address",
     "Postcode", "Town")) AS other,
-  concat_ws('|', "Called", "Kind of animal", "Sex") AS described
-FROM hathersand_movements WHERE days_readable(["Date"], '%d/%m/%Y');
+  concat_ws('|', "Called", "Kind of animal", "Sex") AS described,
+  days_readable(["Date"], '%d/%m/%Y') AS readable
+FROM hathersand_movements;
 
 CREATE TABLE sale AS
 SELECT 'tollbarrow-sales' AS source, exported, said("Pup") AS key, "Chip no." AS chip, NULL AS client,
   a_day("Sold", '%d.%m.%Y') AS sold, a_day("Came back", '%d.%m.%Y') AS returned,
   contact("Buyer", "Buyer's phone", "Buyer's mail", "Street", "Postcode", "Town") AS buyer,
-  concat_ws('|', "Name", "Sex", "Whelped") AS described
-FROM tollbarrow_sales WHERE days_readable(["Whelped", "Sold", "Came back"], '%d.%m.%Y')
+  concat_ws('|', "Name", "Sex", "Whelped") AS described,
+  days_readable(["Whelped", "Sold", "Came back"], '%d.%m.%Y') AS readable
+FROM tollbarrow_sales
 UNION ALL
 SELECT 'corvelsea-sales', exported, said(sales.sale), chip, said(customer),
   a_day(sold_on, '%Y-%m-%d'), a_day(returned_on, '%Y-%m-%d'),
   contact(concat_ws(' ', first_name, last_name), phone, email, address, postcode, town),
-  concat_ws('|', name, animal, sex, born)
-FROM corvelsea_sales AS sales WHERE days_readable([sold_on, born, returned_on], '%Y-%m-%d');
+  concat_ws('|', name, animal, sex, born),
+  days_readable([sold_on, born, returned_on], '%Y-%m-%d') AS readable
+FROM corvelsea_sales AS sales;
 
 CREATE TABLE registration_row AS
 SELECT 'coast-register' AS source, exported, said(registration) AS key, chip_number AS chip, said(account) AS account,
   a_day(contact_since, '%Y-%m-%d') AS since, a_day(ended_on, '%Y-%m-%d') AS ended,
   contact(concat_ws(' ', given_name, family_name), phone, email, address, postcode, town) AS keeper,
   contact(second_contact, second_phone, NULL, NULL, NULL, NULL) AS second,
-  concat_ws('|', animal_name, species) AS described
-FROM coast_register WHERE days_readable([contact_since, ended_on], '%Y-%m-%d')
+  concat_ws('|', animal_name, species) AS described,
+  days_readable([contact_since, ended_on], '%Y-%m-%d') AS readable
+FROM coast_register
 UNION ALL
 SELECT 'northern-register', exported, said("No"), "Transponder number", NULL,
   a_day("Registered", '%d/%m/%Y'), a_day("Cancelled", '%d/%m/%Y'),
   contact("Keeper", "Keeper phone", "Keeper e-mail", "Keeper street", "Keeper postcode", "Keeper town"),
   contact("Second keeper", "Second keeper phone", NULL, NULL, NULL, NULL),
-  concat_ws('|', "Animal", "Species")
-FROM northern_register WHERE days_readable(["Registered", "Cancelled"], '%d/%m/%Y')
+  concat_ws('|', "Animal", "Species"),
+  days_readable(["Registered", "Cancelled"], '%d/%m/%Y') AS readable
+FROM northern_register
 UNION ALL
 SELECT 'inland-account', exported, said("Ref"), "Chip", said("Account"),
   a_day("Owner updated", '%m/%d/%Y'), NULL,
   contact("Owner", "Owner phone", "Owner email", "Owner address", "Owner postcode", "Owner town"), nobody(),
-  concat_ws('|', "Pet", "Type")
-FROM inland_account WHERE days_readable(["Owner updated"], '%m/%d/%Y')
+  concat_ws('|', "Pet", "Type"),
+  days_readable(["Owner updated"], '%m/%d/%Y') AS readable
+FROM inland_account
 UNION ALL
 SELECT 'brackensay-register', exported, said(entry), chip, NULL, a_day(since, '%Y-%m-%d'), NULL,
-  contact(keeper, phone, NULL, street, postcode, town), nobody(), animal
-FROM brackensay_register WHERE days_readable([since], '%Y-%m-%d');
+  contact(keeper, phone, NULL, street, postcode, town), nobody(), animal,
+  days_readable([since], '%Y-%m-%d') AS readable
+FROM brackensay_register;
 
 CREATE TABLE report_row AS
 SELECT 'lost-and-found' AS source, exported, said("Report") AS key, "Chip" AS chip, said("Type") AS report,
   a_day("Date", '%d.%m.%Y') AS day, a_day("Back home on", '%d.%m.%Y') AS reunited,
   named_or("With", contact("Reported by", "Phone", NULL, NULL, NULL, NULL)) AS holder,
-  concat_ws('|', "Animal", "Kind") AS described
-FROM lost_and_found WHERE days_readable(["Date", "Back home on"], '%d.%m.%Y');
+  concat_ws('|', "Animal", "Kind") AS described,
+  days_readable(["Date", "Back home on"], '%d.%m.%Y') AS readable
+FROM lost_and_found;

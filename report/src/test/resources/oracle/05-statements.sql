@@ -53,6 +53,19 @@ UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'REPORT', report, day,
 UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'REUNION', 'reunited', reunited, NULL, nobody(), nobody(),
   NULL, NULL FROM report_row WHERE reunited IS NOT NULL;
 
+-- The rows that could not be understood: they say nothing, and do not tell either that their record is gone.
+CREATE TABLE put_aside AS
+WITH any_row AS (
+  SELECT source, exported, key, chip, NULL AS animal_id, readable FROM patient
+  UNION ALL SELECT source, exported, key, chip, animal_id, readable FROM stay
+  UNION ALL SELECT source, exported, key, chip, animal_id, readable FROM movement
+  UNION ALL SELECT source, exported, key, chip, NULL, readable FROM sale
+  UNION ALL SELECT source, exported, key, chip, NULL, readable FROM registration_row
+  UNION ALL SELECT source, exported, key, chip, NULL, readable FROM report_row)
+SELECT DISTINCT source, exported, key
+FROM any_row a JOIN number_read r ON r.cell IS NOT DISTINCT FROM a.chip
+WHERE NOT a.readable OR r.reading = 'nonsense' OR (r.reading = 'nothing' AND a.animal_id IS NULL);
+
 -- The same, about what it speaks of: a number, a damaged number (subject: what it may be), or an animal by its id. A row
 -- that names two numbers says of each that the other is on the same animal.
 CREATE TABLE told AS
@@ -60,9 +73,9 @@ WITH told_of AS (
   SELECT t.*, r.reading, r.n, r.candidates, r2.n AS n2
   FROM told_by_row t
   JOIN counted_export USING (source, exported)
+  ANTI JOIN put_aside USING (source, exported, key)
   JOIN number_read r ON r.cell IS NOT DISTINCT FROM t.chip
-  LEFT JOIN number_read r2 ON r2.cell = t.chip2 AND r2.reading = 'number'
-  WHERE r.reading IN ('number', 'damaged') OR (r.reading = 'nothing' AND t.animal_id IS NOT NULL)),
+  LEFT JOIN number_read r2 ON r2.cell = t.chip2 AND r2.reading = 'number'),
 placed AS (
   SELECT source, exported, key, slot, fact, day, basis, giver, who, client, NULL AS other, rest,
     CASE reading WHEN 'number' THEN 'chip' WHEN 'damaged' THEN 'damaged' ELSE 'animal' END AS about,
@@ -91,7 +104,8 @@ CREATE TABLE silence AS
 WITH spoken AS (
   SELECT s.*, least(
     (SELECT min(e.exported) FROM counted_export e
-      WHERE e.source = s.source AND e.exported > s.exported AND e.sends = 'full'),
+      WHERE e.source = s.source AND e.exported > s.exported AND e.sends = 'full'
+        AND NOT EXISTS (FROM put_aside a WHERE a.source = s.source AND a.key = s.key AND a.exported = e.exported)),
     (SELECT min(k.exported) FROM stated k
       WHERE k.source = s.source AND k.key = s.key AND k.exported > s.exported)) AS next
   FROM stated s)
@@ -100,12 +114,13 @@ FROM spoken p
 WHERE next IS NOT NULL AND NOT EXISTS (FROM stated s WHERE s.source = p.source AND s.key = p.key AND s.about = p.about
   AND s.subject = p.subject AND s.exported = p.next);
 
--- The record moved to another number, one slip away: what it said of the old one is withdrawn.
+-- The row names another number now, one slip away; or it names anything else than the damaged number or the animal's id
+-- that it had: what it said before is withdrawn.
 CREATE TABLE corrected AS
 SELECT DISTINCT s.source, s.key, s.about, s.subject, s.exported
 FROM silence s
-JOIN stated now ON now.source = s.source AND now.key = s.key AND now.exported = s.exported AND now.about = 'chip'
-WHERE s.about = 'chip' AND one_slip(s.subject, now.subject);
+JOIN stated now ON now.source = s.source AND now.key = s.key AND now.exported = s.exported
+WHERE s.about <> 'chip' OR (now.about = 'chip' AND one_slip(s.subject, now.subject));
 
 -- A full export from which more than ten records, and more than a tenth of those of the full export before, are gone is
 -- not believed: its disappearances wait for the source's next full export.
@@ -137,7 +152,10 @@ SELECT source, key, about, subject
 FROM disappearance d JOIN last_stated s USING (source, key, about, subject)
 GROUP BY ALL HAVING max(d.exported) > any_value(s.last);
 
--- Taken back: every slot of a record that moved, and a slot that the record's next version leaves empty.
+-- What was observed stays observed, whatever a later version of the record leaves empty.
+CREATE MACRO observes(slot) AS slot IN ('VISIT', 'REGISTRATION');
+
+-- Taken back: every slot of a record that moved, and a slot that corrects and that the record's next version leaves empty.
 CREATE TABLE withdrawal AS
 SELECT DISTINCT t.source, t.key, t.about, t.subject, t.slot, c.exported
 FROM told t JOIN corrected c USING (source, key, about, subject) WHERE c.exported > t.exported
@@ -145,10 +163,8 @@ UNION
 SELECT source, key, about, subject, slot, next
 FROM (SELECT t.*, (SELECT min(s.exported) FROM stated s WHERE s.source = t.source AND s.key = t.key
     AND s.about = t.about AND s.subject = t.subject AND s.exported > t.exported) AS next FROM told t) v
-WHERE next IS NOT NULL AND NOT EXISTS (FROM told u WHERE u.source = v.source AND u.key = v.key AND u.about = v.about
+WHERE next IS NOT NULL AND NOT observes(slot) AND NOT EXISTS (FROM told u WHERE u.source = v.source AND u.key = v.key AND u.about = v.about
   AND u.subject = v.subject AND u.slot = v.slot AND u.exported = v.next);
-
-CREATE MACRO observes(slot) AS slot IN ('VISIT', 'REGISTRATION');
 
 -- In effect: not withdrawn since; equal neighbours are one; where a slot corrects, the last one only.
 CREATE TABLE in_effect AS

@@ -53,6 +53,7 @@ SELECT DISTINCT c.animal, s.day
 FROM second s JOIN could_join j USING (about, source, subject) JOIN carried c ON c.number = j.number;
 
 CREATE TABLE statement AS
+SELECT row_number() OVER () AS id, * FROM (
 SELECT c.animal, s.subject AS number, s.* EXCLUDE (candidates)
 FROM in_effect s JOIN carried c ON c.number = s.subject WHERE s.about = 'chip'
 UNION ALL
@@ -64,7 +65,7 @@ UNION ALL
 SELECT c.animal, r.number, s.* EXCLUDE (candidates)
   REPLACE (greatest(s.first_stated, r.known_since) AS first_stated)
 FROM in_effect s JOIN repaired r ON r.source = s.source AND r.subject = s.subject
-JOIN carried c ON c.number = r.number WHERE s.about = 'damaged';
+JOIN carried c ON c.number = r.number WHERE s.about = 'damaged');
 
 CREATE TABLE animal AS
 SELECT animal, count(*) AS numbers,

@@ -15,7 +15,7 @@ CREATE MACRO order_on_one_day(basis) AS CASE
 
 CREATE TABLE trail AS
 SELECT *, row_number() OVER (PARTITION BY animal
-  ORDER BY day, order_on_one_day(basis), source, key, slot, natural_order(number)) AS place
+  ORDER BY day, order_on_one_day(basis), source, key, slot, natural_order(number), first_stated) AS place
 FROM statement WHERE fact = 'handed over';
 
 CREATE TABLE visit AS
@@ -32,13 +32,13 @@ WITH by_handover AS (
 by_visit AS (
   SELECT * FROM visit WHERE who.kind <> 'nobody'
   QUALIFY row_number() OVER (PARTITION BY animal ORDER BY place) = 1)
-SELECT animal, who, source, key, slot, client, day AS start, first_stated AS known_since FROM by_handover
+SELECT animal, id, who, source, client, day AS start, first_stated AS known_since FROM by_handover
 UNION ALL
-SELECT animal, who, source, key, slot, client, day, first_stated FROM by_visit ANTI JOIN by_handover USING (animal);
+SELECT animal, id, who, source, client, day, first_stated FROM by_visit ANTI JOIN by_handover USING (animal);
 
 -- Two visits of one client, 60 days apart at least, of a person whom the trail never names as a holder.
 CREATE TABLE visits_of_one_client AS
-SELECT a.animal, a.who, a.source, a.key, a.slot, a.client, a.day AS first_day, a.place AS first_place,
+SELECT a.animal, a.id, a.who, a.source, a.client, a.day AS first_day, a.place AS first_place,
   b.day AS second_day, b.place AS second_place, greatest(a.first_stated, b.first_stated) AS known_since
 FROM visit a JOIN visit b ON b.animal = a.animal AND b.day >= a.day + 60
 WHERE a.who.kind = 'person'
@@ -49,9 +49,9 @@ WHERE a.who.kind = 'person'
 
 CREATE TABLE custodian AS
 WITH RECURSIVE followed AS (
-  SELECT animal, 0 AS changes, who, source, key, slot, client, start, known_since FROM first_custodian
+  SELECT animal, 0 AS changes, id, who, source, client, start, known_since FROM first_custodian
   UNION ALL
-  SELECT animal, changes + 1, next.who, next.source, next.key, next.slot, next.client, next.first_day, next.known_since
+  SELECT animal, changes + 1, next.id, next.who, next.source, next.client, next.first_day, next.known_since
   FROM (
     SELECT c.animal, c.changes, v AS next, row_number() OVER (
       PARTITION BY c.animal ORDER BY v.first_place, v.second_place) AS choice
@@ -68,8 +68,7 @@ CREATE TABLE keeper AS SELECT * FROM custodian WHERE who.kind = 'person';
 -- every later visit of somebody who is not different.
 CREATE TABLE keeper_version AS
 SELECT k.animal, k.who, s.first_stated, s.day, s.source, s.key, s.slot
-FROM keeper k JOIN statement s ON s.animal = k.animal AND s.source = k.source AND s.key = k.key AND s.slot = k.slot
-  AND s.day = k.start AND s.who = k.who
+FROM keeper k JOIN statement s ON s.id = k.id
 UNION ALL
 SELECT k.animal, side.who, s.first_stated, s.day, s.source, s.key, s.slot
 FROM keeper k JOIN statement s ON s.animal = k.animal AND s.source = k.source AND s.client = k.client,

@@ -3,6 +3,7 @@ package withers.oracle;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -37,6 +38,9 @@ final class Pipeline {
 
   private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
+  /** Of a small world's few rows, a few damaged ones are a large share. */
+  private static final String MANY_REJECTS = "\nlimits: {rejects: 60 %, floor: 0}\n";
+
   private final Path root;
   private long imports;
 
@@ -57,6 +61,9 @@ final class Pipeline {
       }
     }
     Files.createDirectories(root.resolve("log"));
+    for (Path profile : withers.oracle.ExportFile.in(root.resolve("sources"))) {
+      Files.writeString(profile, MANY_REJECTS, StandardOpenOption.APPEND);
+    }
   }
 
   /** Takes a folder of exports in, and judges the day. */

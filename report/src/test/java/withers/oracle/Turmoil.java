@@ -95,7 +95,8 @@ final class Turmoil {
     switch (group.kind()) {
       case "number" -> row.compute(first, (header, number) -> misread(number, other.get(first)));
       case "second" -> row.put(first, chance(300) ? "" : other.get(layout.numberColumn()));
-      case "absent" -> row.put(first, "");
+      case "absent" ->
+          row.compute(first, (header, number) -> number.isEmpty() ? other.get(first) : "");
       case "day" -> row.compute(first, (header, day) -> moved(day, layout, exported));
       case "event", "details" -> {
         boolean emptied = chance(400);
@@ -111,6 +112,9 @@ final class Turmoil {
       return number;
     }
     int at = number.length() - 1 - random.nextInt(4);
+    if (number.contains("O") && chance(500)) {
+      return number.replace('O', '0');
+    }
     return switch (random.nextInt(4)) {
       case 0 -> replaced(number, at, (char) ('0' + random.nextInt(10)));
       case 1 -> replaced(replaced(number, at, number.charAt(at - 1)), at - 1, number.charAt(at));
