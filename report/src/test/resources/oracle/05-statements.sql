@@ -76,23 +76,27 @@ WITH told_of AS (
   ANTI JOIN put_aside USING (source, exported, key)
   JOIN number_read r ON r.cell IS NOT DISTINCT FROM t.chip
   LEFT JOIN number_read r2 ON r2.cell = t.chip2 AND r2.reading = 'number'),
-placed AS (
-  SELECT source, exported, key, slot, fact, day, basis, giver, who, client, NULL AS other, rest,
-    CASE reading WHEN 'number' THEN 'chip' WHEN 'damaged' THEN 'damaged' ELSE 'animal' END AS about,
-    CASE reading WHEN 'nothing' THEN animal_id ELSE n END AS subject, candidates
-  FROM told_of
+about_what AS (
+  SELECT *, CASE reading WHEN 'number' THEN 'chip' WHEN 'damaged' THEN 'damaged' ELSE 'animal' END AS about,
+    CASE reading WHEN 'nothing' THEN animal_id ELSE n END AS subject
+  FROM told_of),
+said AS (
+  SELECT source, exported, key, slot, fact, day, basis, giver, who, client, NULL AS other, rest, about, subject,
+    candidates
+  FROM about_what
   UNION ALL
   SELECT source, exported, key, 'LINK', 'linked', NULL, NULL, nobody(), nobody(), NULL, animal_id, NULL, 'chip', n, []
   FROM told_of WHERE slot = 'ANIMAL' AND reading = 'number' AND animal_id IS NOT NULL
   UNION ALL
-  SELECT source, exported, key, 'PAIRING', 'paired', NULL, NULL, nobody(), nobody(), NULL, n2, NULL, 'chip', n, []
-  FROM told_of WHERE slot = 'ANIMAL' AND reading = 'number' AND n2 <> n
+  SELECT source, exported, key, 'PAIRING', 'paired', NULL, NULL, nobody(), nobody(), NULL, n2, NULL, about, subject,
+    candidates
+  FROM about_what WHERE slot = 'ANIMAL' AND n2 <> n
   UNION ALL
   SELECT source, exported, key, 'PAIRING', 'paired', NULL, NULL, nobody(), nobody(), NULL, n, NULL, 'chip', n2, []
   FROM told_of WHERE slot = 'ANIMAL' AND reading = 'number' AND n2 <> n)
 SELECT p.* EXCLUDE (giver, who), g.someone AS giver, w.someone AS who,
   concat_ws('|', p.fact, p.day, p.basis, p.giver::VARCHAR, p.who::VARCHAR, p.client, p.other, p.rest) AS content
-FROM placed p
+FROM said p
 JOIN someone g ON g.source = p.source AND g.wording = p.giver::VARCHAR
 JOIN someone w ON w.source = p.source AND w.wording = p.who::VARCHAR;
 

@@ -1,17 +1,18 @@
 -- Numbers that are one animal's, and what is said of animals once everything is placed.
 
-CREATE TABLE number_edge AS
+-- One animal's numbers, told by the lowest of them: by the pairings between numbers that were read, ...
+CREATE TABLE pairing AS
 SELECT DISTINCT subject AS a, other AS b FROM in_effect WHERE fact = 'paired' AND about = 'chip';
 
 CREATE TABLE number AS
 SELECT subject AS number FROM in_effect WHERE about = 'chip'
-UNION SELECT other FROM in_effect WHERE fact = 'paired' AND about = 'chip';
+UNION SELECT other FROM in_effect WHERE fact = 'paired';
 
-CREATE TABLE carried AS
+CREATE TABLE read_together AS
 WITH RECURSIVE reached AS (
   SELECT number AS a, number AS b FROM number
   UNION
-  SELECT r.a, e.b FROM reached r JOIN number_edge e ON e.a = r.b)
+  SELECT r.a, p.b FROM reached r JOIN pairing p ON p.a = r.b)
 SELECT a AS number, arg_min(b, natural_order(b)) AS animal FROM reached GROUP BY a;
 
 -- What was said of an animal by its id joins the lowest number that the same source links to that id, if all of those
@@ -19,7 +20,7 @@ SELECT a AS number, arg_min(b, natural_order(b)) AS animal FROM reached GROUP BY
 CREATE TABLE link AS
 WITH lowest AS (
   SELECT source, other AS animal_id, arg_min(subject, natural_order(subject)) AS number
-  FROM in_effect JOIN carried ON number = subject WHERE fact = 'linked'
+  FROM in_effect JOIN read_together ON number = subject WHERE fact = 'linked'
   GROUP BY source, other HAVING count(DISTINCT animal) = 1)
 SELECT l.*, min(s.first_stated) AS linked_since
 FROM lowest l JOIN in_effect s ON s.fact = 'linked' AND s.source = l.source AND s.other = l.animal_id
@@ -49,23 +50,30 @@ WITH could_join AS (
   WHERE l.fact = 'linked' GROUP BY ALL),
 second AS (
   SELECT about, source, subject, list_sort(list(known_since))[2] AS day FROM could_join GROUP BY ALL HAVING count(*) > 1)
-SELECT DISTINCT c.animal, s.day
-FROM second s JOIN could_join j USING (about, source, subject) JOIN carried c ON c.number = j.number;
+SELECT DISTINCT j.number, s.day FROM second s JOIN could_join j USING (about, source, subject);
+
+CREATE TABLE placed AS
+SELECT s.subject AS number, s.* EXCLUDE (candidates) FROM in_effect s WHERE s.about = 'chip'
+UNION ALL
+SELECT l.number, s.* EXCLUDE (candidates) REPLACE (greatest(s.first_stated, l.linked_since) AS first_stated)
+FROM in_effect s JOIN link l ON l.source = s.source AND l.animal_id = s.subject WHERE s.about = 'animal'
+UNION ALL
+SELECT r.number, s.* EXCLUDE (candidates) REPLACE (greatest(s.first_stated, r.known_since) AS first_stated)
+FROM in_effect s JOIN repaired r ON r.source = s.source AND r.subject = s.subject WHERE s.about = 'damaged';
+
+-- ... and by those that found their number, too.
+CREATE TABLE carried AS
+WITH RECURSIVE either_way AS (
+  SELECT number AS a, other AS b FROM placed WHERE fact = 'paired'
+  UNION SELECT other, number FROM placed WHERE fact = 'paired'),
+reached AS (
+  SELECT number AS a, number AS b FROM number
+  UNION
+  SELECT r.a, p.b FROM reached r JOIN either_way p ON p.a = r.b)
+SELECT a AS number, arg_min(b, natural_order(b)) AS animal FROM reached GROUP BY a;
 
 CREATE TABLE statement AS
-SELECT row_number() OVER () AS id, * FROM (
-SELECT c.animal, s.subject AS number, s.* EXCLUDE (candidates)
-FROM in_effect s JOIN carried c ON c.number = s.subject WHERE s.about = 'chip'
-UNION ALL
-SELECT c.animal, l.number, s.* EXCLUDE (candidates)
-  REPLACE (greatest(s.first_stated, l.linked_since) AS first_stated)
-FROM in_effect s JOIN link l ON l.source = s.source AND l.animal_id = s.subject
-JOIN carried c ON c.number = l.number WHERE s.about = 'animal'
-UNION ALL
-SELECT c.animal, r.number, s.* EXCLUDE (candidates)
-  REPLACE (greatest(s.first_stated, r.known_since) AS first_stated)
-FROM in_effect s JOIN repaired r ON r.source = s.source AND r.subject = s.subject
-JOIN carried c ON c.number = r.number WHERE s.about = 'damaged');
+SELECT row_number() OVER () AS id, c.animal, p.* FROM placed p JOIN carried c USING (number);
 
 CREATE TABLE animal AS
 SELECT animal, count(*) AS numbers,

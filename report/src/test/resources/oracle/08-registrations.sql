@@ -63,7 +63,7 @@ WITH change AS (
   UNION ALL
   SELECT c.animal, greatest(o.off, o.back) FROM off_the_list o JOIN carried c ON c.number = o.subject
   UNION ALL
-  SELECT animal, day FROM doubt)
+  SELECT c.animal, d.day FROM doubt d JOIN carried c USING (number))
 SELECT animal, max(day) AS day FROM change GROUP BY animal;
 
 -- How new the oldest newest export is among the sources of registries that may hold one of the animal's numbers.
