@@ -1,9 +1,12 @@
--- From each source's columns and words to six kinds of row. A row with a day that cannot be read says nothing.
+-- From each source's columns and words to six kinds of row. A row with a day that cannot be read, or a day of something
+-- that is not named, says nothing.
 
 CREATE MACRO said(cell) AS nullif(trim(cell), '');
 CREATE MACRO a_day(cell, form) AS try_strptime(said(cell), form)::DATE;
 CREATE MACRO days_readable(cells, form) AS
   len(list_filter(cells, lambda cell: said(cell) IS NOT NULL AND a_day(cell, form) IS NULL)) = 0;
+
+CREATE MACRO both_or_none(day, word) AS (said(day) IS NULL) = (word IS NULL);
 
 -- Somebody as a row names them: a contact with details, an organisation by its name, the sender itself, or nobody.
 CREATE MACRO somebody(kind, name, phone, email, street, postcode, town) AS struct_pack(
@@ -58,20 +61,22 @@ SELECT 'garrowness-stays' AS source, exported, said(stay) AS key, microchip AS c
   named_or(outcome_to_org, contact(outcome_to, outcome_phone, outcome_email, outcome_address, outcome_postcode,
     outcome_town)) AS receiver,
   concat_ws('|', name, species, sex, born) AS described,
-  days_readable([born, intake_date, outcome_date], '%Y-%m-%d') AS readable
+  days_readable([born, intake_date, outcome_date], '%Y-%m-%d') AND both_or_none(intake_date, in_basis)
+    AND both_or_none(outcome_date, out_basis) AS readable
 FROM garrowness_stays
 UNION ALL
 SELECT 'ulverscar-stays', exported, said("Nr"), "Chip", NULL,
   a_day("Arrived", '%m/%d/%Y'),
   MAP {'found': 'intake-stray', 'given up': 'intake-surrender', 'came back': 'adoption-returned',
-    'from shelter': 'transfer'}[said("How")],
+    'from shelter': 'transfer'}[said("How")] AS in_basis,
   named_or("From shelter", contact("From whom", NULL, NULL, NULL, NULL, NULL)),
   a_day("Left", '%m/%d/%Y'),
   MAP {'rehomed': 'adoption', 'went home': 'return-to-owner', 'moved to shelter': 'transfer',
-    'back to colony': 'return-to-colony', 'dead': 'died'}[said("Why")],
+    'back to colony': 'return-to-colony', 'dead': 'died'}[said("Why")] AS out_basis,
   named_or("To shelter", contact("To whom", "Phone", NULL, "Where", "Postcode", "Town")),
   concat_ws('|', "Cat", "f/m"),
-  days_readable(["Arrived", "Left"], '%m/%d/%Y') AS readable
+  days_readable(["Arrived", "Left"], '%m/%d/%Y') AND both_or_none("Arrived", in_basis)
+    AND both_or_none("Left", out_basis)
 FROM ulverscar_stays;
 
 CREATE TABLE movement AS
@@ -85,7 +90,7 @@ SELECT 'hathersand-movements' AS source, exported, said("Movement") AS key, "Chi
   named_or("Other shelter", contact(concat_ws(' ', "Given name", "Family name"), "Phone", "E-mail", "Address",
     "Postcode", "Town")) AS other,
   concat_ws('|', "Called", "Kind of animal", "Sex") AS described,
-  days_readable(["Date"], '%d/%m/%Y') AS readable
+  days_readable(["Date"], '%d/%m/%Y') AND both_or_none("Date", move) AS readable
 FROM hathersand_movements;
 
 CREATE TABLE sale AS

@@ -59,3 +59,7 @@ SELECT cell, n,
   END AS reading,
   CASE WHEN is_placeholder(n) OR is_number(n) THEN [] ELSE repairs(n) END AS candidates
 FROM (SELECT cell, plain_number(cell) AS n FROM number_cell);
+
+-- A row whose first number is none speaks of the second.
+UPDATE patient SET chip = chip2, chip2 = NULL
+WHERE said(chip2) IS NOT NULL AND EXISTS (FROM number_read r WHERE r.cell IS NOT DISTINCT FROM chip AND r.reading = 'nothing');

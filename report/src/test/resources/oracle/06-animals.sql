@@ -30,7 +30,7 @@ GROUP BY ALL;
 -- What was said of a damaged number joins the only candidate that other sources speak of.
 CREATE TABLE known_candidate AS
 WITH candidate AS (
-  SELECT DISTINCT source, subject, unnest(candidates) AS number FROM in_effect WHERE about = 'damaged')
+  SELECT DISTINCT source, subject, unnest(candidates) AS number FROM told WHERE about = 'damaged')
 SELECT c.source, c.subject, c.number, min(s.first_stated) AS known_since
 FROM candidate c JOIN in_effect s ON s.about = 'chip' AND s.subject = c.number AND s.source <> c.source
 GROUP BY ALL;
@@ -45,21 +45,23 @@ WITH could_join AS (
   SELECT 'damaged' AS about, source, subject, number, known_since FROM known_candidate
   UNION ALL
   SELECT 'animal', l.source, l.other, l.subject, min(l.first_stated)
-  FROM in_effect l JOIN in_effect s ON s.about = 'animal' AND s.source = l.source AND s.subject = l.other
+  FROM in_effect l JOIN told s ON s.about = 'animal' AND s.source = l.source AND s.subject = l.other
   ANTI JOIN link k ON k.source = l.source AND k.animal_id = l.other
   WHERE l.fact = 'linked' GROUP BY ALL),
 second AS (
   SELECT about, source, subject, list_sort(list(known_since))[2] AS day FROM could_join GROUP BY ALL HAVING count(*) > 1)
 SELECT DISTINCT j.number, s.day FROM second s JOIN could_join j USING (about, source, subject);
 
+-- Where statements belong: to the number that they speak of, or the one that they find, and since when.
+CREATE TABLE place AS
+SELECT DISTINCT source, 'chip' AS about, subject, subject AS number, DATE '0001-01-01' AS since FROM told
+WHERE about = 'chip'
+UNION ALL SELECT source, 'animal', animal_id, number, linked_since FROM link
+UNION ALL SELECT source, 'damaged', subject, number, known_since FROM repaired;
+
 CREATE TABLE placed AS
-SELECT s.subject AS number, s.* EXCLUDE (candidates) FROM in_effect s WHERE s.about = 'chip'
-UNION ALL
-SELECT l.number, s.* EXCLUDE (candidates) REPLACE (greatest(s.first_stated, l.linked_since) AS first_stated)
-FROM in_effect s JOIN link l ON l.source = s.source AND l.animal_id = s.subject WHERE s.about = 'animal'
-UNION ALL
-SELECT r.number, s.* EXCLUDE (candidates) REPLACE (greatest(s.first_stated, r.known_since) AS first_stated)
-FROM in_effect s JOIN repaired r ON r.source = s.source AND r.subject = s.subject WHERE s.about = 'damaged';
+SELECT p.number, s.* EXCLUDE (candidates) REPLACE (greatest(s.first_stated, p.since) AS first_stated)
+FROM in_effect s JOIN place p USING (source, about, subject);
 
 -- ... and by those that found their number, too.
 CREATE TABLE carried AS

@@ -15,13 +15,13 @@ CREATE MACRO order_on_one_day(basis) AS CASE
 
 CREATE TABLE trail AS
 SELECT *, row_number() OVER (PARTITION BY animal
-  ORDER BY day, order_on_one_day(basis), source, key, slot, natural_order(number), first_stated) AS place
+  ORDER BY day, order_on_one_day(basis), source, key, slot, told_on, natural_order(number)) AS place
 FROM statement WHERE fact = 'handed over';
 
 CREATE TABLE visit AS
 SELECT *, row_number() OVER (PARTITION BY animal
-  ORDER BY day, source, key, slot, natural_order(number), first_stated) AS place
-FROM statement WHERE fact = 'attended';
+  ORDER BY day, source, key, slot, told_on, natural_order(number)) AS place
+FROM statement WHERE fact = 'attended' AND who.kind <> 'nobody';
 
 -- By the last handover that is not for a time; without one, by the earliest visit that names somebody.
 CREATE TABLE first_custodian AS
@@ -30,7 +30,7 @@ WITH by_handover AS (
   WHERE NOT for_a_time(basis) AND NOT (basis = 'return-to-owner' AND who.kind = 'nobody')
   QUALIFY row_number() OVER (PARTITION BY animal ORDER BY place DESC) = 1),
 by_visit AS (
-  SELECT * FROM visit WHERE who.kind <> 'nobody'
+  SELECT * FROM visit
   QUALIFY row_number() OVER (PARTITION BY animal ORDER BY place) = 1)
 SELECT animal, id, who, source, client, day AS start, first_stated AS known_since FROM by_handover
 UNION ALL
@@ -47,37 +47,55 @@ WHERE a.who.kind = 'person'
   AND NOT EXISTS (FROM trail t WHERE t.animal = a.animal AND for_a_time(t.basis)
     AND one_person_or_household(t.who, a.who));
 
+-- Everybody who is custodian at first or could become one, and what the records know of their details: what the start
+-- says, what the same source says of the same client, and what every later visit says of somebody who is not different.
+CREATE TABLE possible_custodian AS
+SELECT animal, id, who, source, client, start FROM first_custodian
+UNION
+SELECT animal, id, who, source, client, first_day FROM visits_of_one_client;
+
+CREATE TABLE version AS
+SELECT p.id AS custodian, s.who, s.first_stated, s.day, s.source, s.key, s.slot
+FROM possible_custodian p JOIN statement s ON s.id = p.id
+UNION ALL
+SELECT p.id, side.who, s.first_stated, s.day, s.source, s.key, s.slot
+FROM possible_custodian p
+JOIN statement s ON s.animal = p.animal AND s.source = p.source AND s.client = p.client,
+  LATERAL (SELECT CASE WHEN s.basis = 'sale-returned' THEN s.giver ELSE s.who END AS who) side
+WHERE side.who.kind = 'person'
+UNION ALL
+SELECT p.id, v.who, v.first_stated, v.day, v.source, v.key, v.slot
+FROM possible_custodian p JOIN visit v ON v.animal = p.animal AND v.day >= p.start
+WHERE not_different(p.who, v.who);
+
+-- The visits of somebody who is different from every version of a custodian.
+CREATE TABLE visit_of_another AS
+SELECT p.id AS custodian, v.id AS visit
+FROM possible_custodian p JOIN visit v ON v.animal = p.animal
+JOIN version o ON o.custodian = p.id
+GROUP BY p.id, v.id HAVING bool_and(verdict(o.who, v.who) = 'different');
+
+CREATE TABLE next_custodian AS
+SELECT p.id AS custodian, v.*
+FROM possible_custodian p
+JOIN visits_of_one_client v ON v.animal = p.animal AND v.first_day > p.start
+JOIN visit_of_another o ON o.custodian = p.id AND o.visit = v.id
+WHERE NOT EXISTS (FROM visit w ANTI JOIN visit_of_another a ON a.custodian = p.id AND a.visit = w.id
+  WHERE w.animal = p.animal AND w.day BETWEEN v.first_day AND v.second_day)
+QUALIFY row_number() OVER (PARTITION BY p.id ORDER BY v.first_place, v.second_place) = 1;
+
 CREATE TABLE custodian AS
 WITH RECURSIVE followed AS (
   SELECT animal, 0 AS changes, id, who, source, client, start, known_since FROM first_custodian
   UNION ALL
-  SELECT animal, changes + 1, next.id, next.who, next.source, next.client, next.first_day, next.known_since
-  FROM (
-    SELECT c.animal, c.changes, v AS next, row_number() OVER (
-      PARTITION BY c.animal ORDER BY v.first_place, v.second_place) AS choice
-    FROM followed c JOIN visits_of_one_client v ON v.animal = c.animal AND v.first_day > c.start
-    WHERE verdict(c.who, v.who) = 'different'
-      AND NOT EXISTS (FROM visit w WHERE w.animal = c.animal AND w.day BETWEEN v.first_day AND v.second_day
-        AND not_different(c.who, w.who)))
-  WHERE choice = 1)
+  SELECT c.animal, c.changes + 1, n.id, n.who, n.source, n.client, n.first_day, n.known_since
+  FROM followed c JOIN next_custodian n ON n.custodian = c.id)
 SELECT * FROM followed QUALIFY row_number() OVER (PARTITION BY animal ORDER BY changes DESC) = 1;
 
 CREATE TABLE keeper AS SELECT * FROM custodian WHERE who.kind = 'person';
 
--- What the records know of the keeper's details: the start's, those of the same client of the same source, and those of
--- every later visit of somebody who is not different.
 CREATE TABLE keeper_version AS
-SELECT k.animal, k.who, s.first_stated, s.day, s.source, s.key, s.slot
-FROM keeper k JOIN statement s ON s.id = k.id
-UNION ALL
-SELECT k.animal, side.who, s.first_stated, s.day, s.source, s.key, s.slot
-FROM keeper k JOIN statement s ON s.animal = k.animal AND s.source = k.source AND s.client = k.client,
-  LATERAL (SELECT CASE WHEN s.basis = 'sale-returned' THEN s.giver ELSE s.who END AS who) side
-WHERE side.who.kind = 'person'
-UNION ALL
-SELECT k.animal, v.who, v.first_stated, v.day, v.source, v.key, v.slot
-FROM keeper k JOIN visit v ON v.animal = k.animal AND v.day >= k.start
-WHERE v.who.kind <> 'nobody' AND not_different(k.who, v.who);
+SELECT k.animal, v.* EXCLUDE (custodian) FROM keeper k JOIN version v ON v.custodian = k.id;
 
 CREATE TABLE newest_version AS
 WITH first_said AS (

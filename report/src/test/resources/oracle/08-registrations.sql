@@ -45,11 +45,10 @@ FROM counted_export GROUP BY source;
 -- When a registry's record went off the list for the last time, and when it came back after that.
 CREATE TABLE off_the_list AS
 WITH off AS (
-  SELECT d.source, d.key, d.subject, max(d.exported) AS off
-  FROM disappearance d JOIN source e ON e.id = d.source AND e.kind = 'registration'
-  WHERE d.about = 'chip' GROUP BY ALL)
-SELECT o.subject, o.off, (SELECT min(s.exported) FROM stated s WHERE s.source = o.source AND s.key = o.key
-  AND s.about = 'chip' AND s.subject = o.subject AND s.exported > o.off) AS back
+  SELECT d.source, d.key, d.about, d.subject, max(d.exported) AS off
+  FROM disappearance d JOIN source e ON e.id = d.source AND e.kind = 'registration' GROUP BY ALL)
+SELECT o.source, o.about, o.subject, o.off, (SELECT min(s.exported) FROM stated s WHERE s.source = o.source
+  AND s.key = o.key AND s.about = o.about AND s.subject = o.subject AND s.exported > o.off) AS back
 FROM off o;
 
 -- The last change in what is known of an animal.
@@ -59,9 +58,11 @@ WITH change AS (
   UNION ALL
   SELECT animal, first_stated FROM statement WHERE fact IN ('handed over', 'paired', 'registered', 'ended')
   UNION ALL
-  SELECT c.animal, w.exported FROM withdrawal w JOIN carried c ON w.about = 'chip' AND c.number = w.subject
+  SELECT c.animal, greatest(w.exported, p.since)
+  FROM withdrawal w JOIN place p USING (source, about, subject) JOIN carried c USING (number)
   UNION ALL
-  SELECT c.animal, greatest(o.off, o.back) FROM off_the_list o JOIN carried c ON c.number = o.subject
+  SELECT c.animal, greatest(o.off, o.back, p.since)
+  FROM off_the_list o JOIN place p USING (source, about, subject) JOIN carried c USING (number)
   UNION ALL
   SELECT c.animal, d.day FROM doubt d JOIN carried c USING (number))
 SELECT animal, max(day) AS day FROM change GROUP BY animal;

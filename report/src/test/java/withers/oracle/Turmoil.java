@@ -77,7 +77,7 @@ final class Turmoil {
     for (Map<String, String> row : known.rows()) {
       if (!chance(missing)) {
         Map<String, String> copy = new LinkedHashMap<>(row);
-        if (chance(layout.sendsChanges() ? 600 : 100)) {
+        if (chance(layout.sendsChanges() ? 700 : 250)) {
           touch(copy, known, layout, exported);
         }
         rows.add(copy);
