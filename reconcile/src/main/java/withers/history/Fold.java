@@ -49,8 +49,7 @@ public final class Fold {
     List<Stated> standing = new ArrayList<>();
     for (Stated next : slot) {
       if (next.isWithdrawal()) {
-        standing.clear();
-        result.turn(next.exportDate());
+        takeBack(standing, next, result);
       } else if (!next.isDisappearance() && isNew(next, standing)) {
         standing.add(next);
       }
@@ -60,6 +59,14 @@ public final class Fold {
     standing.subList(from, standing.size()).stream()
         .filter(this::isTrueBy)
         .forEach(one -> result.kept.add(new Folded.Kept(one, listed)));
+  }
+
+  /** The same may be taken back again and again: only the first time changes anything. */
+  private static void takeBack(List<Stated> standing, Stated withdrawal, Result result) {
+    if (!standing.isEmpty()) {
+      result.turn(withdrawal.exportDate());
+    }
+    standing.clear();
   }
 
   private static boolean isNew(Stated next, List<Stated> standing) {

@@ -21,12 +21,12 @@ record Listing(boolean listed, Optional<LocalDate> changed) {
    */
   static Listing of(List<Stated> record, Source source) {
     TreeSet<LocalDate> stated = stated(record);
-    return record.stream()
+    TreeSet<LocalDate> gone = new TreeSet<>();
+    record.stream()
         .filter(Stated::isDisappearance)
-        .flatMap(gone -> inEffect(gone.exportDate(), stated, source).stream())
-        .max(LocalDate::compareTo)
-        .map(gone -> after(gone, stated))
-        .orElse(ALWAYS);
+        .flatMap(one -> inEffect(one.exportDate(), stated, source).stream())
+        .forEach(gone::add);
+    return gone.isEmpty() ? ALWAYS : after(gone, stated);
   }
 
   /**
@@ -45,11 +45,15 @@ record Listing(boolean listed, Optional<LocalDate> changed) {
     return stated;
   }
 
-  private static Listing after(LocalDate gone, TreeSet<LocalDate> stated) {
-    LocalDate back = stated.ceiling(gone);
-    return back == null
-        ? new Listing(false, Optional.of(gone))
-        : new Listing(true, Optional.of(back));
+  /** A record that is off the list may be told so again and again: it went off when first told. */
+  private static Listing after(TreeSet<LocalDate> gone, TreeSet<LocalDate> stated) {
+    LocalDate back = stated.ceiling(gone.last());
+    if (back != null) {
+      return new Listing(true, Optional.of(back));
+    }
+    LocalDate lastStated = stated.floor(gone.last());
+    LocalDate off = lastStated == null ? gone.first() : gone.higher(lastStated);
+    return new Listing(false, Optional.of(off));
   }
 
   /** When a disappearance takes effect, if it does. */

@@ -46,11 +46,19 @@ public final class Registrations {
     TreeMap<RegistryRecord, List<Statement>> records = new TreeMap<>();
     animal
         .stating(Fact.Registered.class)
-        .filter(statement -> statement.listed() && cast.isRegistry(statement))
+        .filter(cast::isRegistry)
         .filter(statement -> !ended.contains(RegistryRecord.of(statement)))
         .sorted(Statement.bySlot())
         .forEach(s -> records.computeIfAbsent(RegistryRecord.of(s), r -> new ArrayList<>()).add(s));
-    return records.values().stream().map(said -> registration(said, cast)).toList();
+    return records.values().stream()
+        .filter(Registrations::isListed)
+        .map(said -> registration(said, cast))
+        .toList();
+  }
+
+  /** A record whose number was damaged since is listed under what it says now. */
+  private static boolean isListed(List<Statement> said) {
+    return said.stream().anyMatch(Statement::listed);
   }
 
   private static LiveRegistration registration(List<Statement> said, Cast cast) {

@@ -234,6 +234,41 @@ class FoldTest {
         .count();
   }
 
+  @Test
+  void a_record_goes_off_the_list_when_it_is_missing_for_the_first_time_since_it_was_stated() {
+    String gone = "north 2026-08-31 C1 n1 gone\nnorth 2026-09-30 C1 n1 gone";
+
+    assertThat(animal(World.of(REGISTERED + gone)).turned()).contains(LocalDate.of(2026, 8, 31));
+    assertThat(turned(gone)).contains(LocalDate.of(2026, 9, 30));
+    assertThat(
+            animal(World.of(REGISTERED + "north 2026-06-30 C1 n1 gone\n" + gone)).turned())
+        .contains(LocalDate.of(2026, 8, 31));
+  }
+
+  @Test
+  void a_withdrawal_is_a_change_only_where_it_takes_something_back() {
+    String lines =
+        """
+        clinic 2026-07-31 C1 p1 visit 2026-02-01 Ada
+        clinic 2026-08-15 C1 p1 withdrawn visit
+        clinic 2026-08-31 C1 p1 withdrawn visit
+        """;
+
+    assertThat(animal(World.of(lines)).turned()).contains(LocalDate.of(2026, 8, 15));
+  }
+
+  @Test
+  void what_is_taken_back_of_a_damaged_number_is_a_change_for_its_animal() {
+    String lines =
+        """
+        north  2026-07-31 C1 n1 registered 2026-01-01 Ada
+        clinic 2026-07-31 ?C1 p1 visit 2026-02-01 Ada
+        clinic 2026-08-31 ?C1 p1 withdrawn visit
+        """;
+
+    assertThat(animal(World.of(lines)).turned()).contains(LocalDate.of(2026, 8, 31));
+  }
+
   private static final String REGISTERED = "north 2026-07-31 C1 n1 registered 2026-01-01 Ada\n";
 
   private static boolean listed(String more) {
