@@ -12,8 +12,10 @@ final class Difference {
 
   private Difference() {}
 
-  /** The first few differences of a month and how many there are; nothing when there is none. */
-  static List<String> between(Month month, Set<Answer> tool, Set<Answer> oracle) {
+  /**
+   * The first few differences of one judgement and how many there are; nothing when there is none.
+   */
+  static List<String> between(String title, Set<Answer> tool, Set<Answer> oracle) {
     List<String> all =
         Stream.concat(
                 lacking(tool, oracle).map(answer -> "only the tool finds " + answer),
@@ -22,7 +24,7 @@ final class Difference {
     return all.isEmpty()
         ? List.of()
         : Stream.concat(
-                Stream.of("%s: %d differences".formatted(month.folder(), all.size())),
+                Stream.of("%s: %d differences".formatted(title, all.size())),
                 all.stream().limit(SHOWN))
             .toList();
   }

@@ -68,6 +68,15 @@ final class Oracle implements AutoCloseable {
     return judging(month.foldersUpToHere(world), month.asOf(), month.asOf());
   }
 
+  /** How many rows one of the oracle's tables has. */
+  long count(String table) throws SQLException {
+    try (Statement query = database.createStatement();
+        ResultSet rows = query.executeQuery("SELECT count(*) FROM " + table)) {
+      rows.next();
+      return rows.getLong(1);
+    }
+  }
+
   Set<Answer> answers() throws SQLException {
     Set<Answer> answers = new TreeSet<>(Answer.ORDER);
     try (Statement query = database.createStatement();

@@ -10,13 +10,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import withers.cli.Console;
 import withers.cli.Progress;
+import withers.finding.Finding;
 import withers.finding.RunResult;
 import withers.history.Scope;
 import withers.ingest.Ingested;
@@ -57,29 +60,9 @@ final class Pipeline {
     }
   }
 
-  /** Takes a folder of exports in, and judges the day. */
-  Set<Answer> month(Path exports, LocalDate asOf) throws IOException {
-    Workspace workspace =
-        Workspace.open(
-            root, Clock.fixed(asOf.atTime(12, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC));
-    ingest(workspace, exports);
-    RunResult run =
-        workspace.whileLocked(
-            "reconcile",
-            () -> new Reconciler(workspace, 2).run(Scope.asOf(asOf), Progress.SILENT));
-    Set<Answer> answers = new TreeSet<>(Answer.ORDER);
-    run.findings()
-        .forEach(
-            finding ->
-                answers.add(
-                    new Answer(
-                        finding.anchor().toString(),
-                        finding.kind().word(),
-                        finding.actor().value())));
-    return answers;
-  }
-
-  private static void ingest(Workspace workspace, Path exports) throws IOException {
+  /** Takes a folder of exports in. */
+  void receive(Path exports, LocalDate today) throws IOException {
+    Workspace workspace = workspace(today);
     Files.createDirectories(workspace.paths().inbox());
     for (Path file : ExportFile.in(exports)) {
       Files.copy(file, workspace.paths().inbox().resolve(file.getFileName()));
@@ -88,5 +71,26 @@ final class Pipeline {
         workspace.whileLocked(
             "ingest", () -> new Ingester(workspace, SILENT).run(Ingester.Request.INBOX));
     assertThat(ingested.refusals()).isEmpty();
+  }
+
+  /** What it finds about a day, by exports up to another. */
+  Set<Answer> judge(LocalDate asOf, LocalDate knownBy) {
+    Workspace workspace = workspace(knownBy);
+    Scope scope = new Scope(asOf, Optional.of(knownBy));
+    RunResult run =
+        workspace.whileLocked(
+            "reconcile", () -> new Reconciler(workspace, 2).run(scope, Progress.SILENT));
+    Set<Answer> answers = new TreeSet<>(Answer.ORDER);
+    run.findings().forEach(finding -> answers.add(answer(finding)));
+    return answers;
+  }
+
+  private static Answer answer(Finding finding) {
+    return new Answer(finding.anchor().toString(), finding.kind().word(), finding.actor().value());
+  }
+
+  private Workspace workspace(LocalDate today) {
+    Instant noon = today.atTime(12, 0).toInstant(ZoneOffset.UTC);
+    return Workspace.open(root, Clock.fixed(noon, ZoneOffset.UTC));
   }
 }

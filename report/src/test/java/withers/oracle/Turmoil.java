@@ -41,11 +41,7 @@ final class Turmoil {
 
   private static String fileName(Layout layout, Month month, LocalDate exported) {
     String window = month.asOf().minusMonths(1).plusDays(1) + "-";
-    return layout.id()
-        + "-"
-        + (layout == Layout.LOST_AND_FOUND ? window : "")
-        + exported
-        + ".csv";
+    return layout.id() + "-" + (layout == Layout.LOST_AND_FOUND ? window : "") + exported + ".csv";
   }
 
   /** What a source last said of each of its records, or, of sources that send all, sent last. */
@@ -86,8 +82,7 @@ final class Turmoil {
     return new ExportFile(known.source(), exported, known.headers(), rows);
   }
 
-  private void touch(
-      Map<String, String> row, ExportFile known, Layout layout, LocalDate exported) {
+  private void touch(Map<String, String> row, ExportFile known, Layout layout, LocalDate exported) {
     List<Layout.Group> groups = layout.groups();
     Layout.Group group = groups.get(random.nextInt(groups.size()));
     Map<String, String> other = known.rows().get(random.nextInt(known.rows().size()));
@@ -102,7 +97,8 @@ final class Turmoil {
         boolean emptied = chance(400);
         group.columns().forEach(column -> row.put(column, emptied ? "" : other.get(column)));
       }
-      case "person", "word" -> group.columns().forEach(column -> row.put(column, other.get(column)));
+      case "person", "word" ->
+          group.columns().forEach(column -> row.put(column, other.get(column)));
       default -> throw new IllegalArgumentException(group.toString());
     }
   }
