@@ -240,8 +240,7 @@ class FoldTest {
 
     assertThat(animal(World.of(REGISTERED + gone)).turned()).contains(LocalDate.of(2026, 8, 31));
     assertThat(turned(gone)).contains(LocalDate.of(2026, 9, 30));
-    assertThat(
-            animal(World.of(REGISTERED + "north 2026-06-30 C1 n1 gone\n" + gone)).turned())
+    assertThat(animal(World.of(REGISTERED + "north 2026-06-30 C1 n1 gone\n" + gone)).turned())
         .contains(LocalDate.of(2026, 8, 31));
   }
 
