@@ -138,4 +138,4 @@ CREATE TABLE brackensay_register (
   postcode VARCHAR, town VARCHAR, exported DATE);
 CREATE TABLE lost_and_found (
   "Report" VARCHAR, "Type" VARCHAR, "Date" VARCHAR, "Chip" VARCHAR, "Animal" VARCHAR, "Kind" VARCHAR, "With" VARCHAR,
-  "Reported by" VARCHAR, "Phone" VARCHAR, "Back home on" VARCHAR, exported DATE);
+  "Reported by" VARCHAR, "Phone" VARCHAR, "Gone home on" VARCHAR, exported DATE);

@@ -139,8 +139,8 @@ FROM brackensay_register;
 
 CREATE TABLE report_row AS
 SELECT 'lost-and-found' AS source, exported, said("Report") AS key, "Chip" AS chip, said("Type") AS report,
-  a_day("Date", '%d.%m.%Y') AS day, a_day("Back home on", '%d.%m.%Y') AS reunited,
+  a_day("Date", '%d.%m.%Y') AS day, a_day("Gone home on", '%d.%m.%Y') AS reunited,
   named_or("With", contact("Reported by", "Phone", NULL, NULL, NULL, NULL)) AS holder,
   concat_ws('|', "Animal", "Kind") AS described,
-  days_readable(["Date", "Back home on"], '%d.%m.%Y') AS readable
+  days_readable(["Date", "Gone home on"], '%d.%m.%Y') AS readable
 FROM lost_and_found;

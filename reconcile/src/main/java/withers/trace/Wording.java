@@ -66,7 +66,7 @@ public record Wording(Directory directory, Cast cast) {
       return Optional.of("registration ended");
     }
     if (fact instanceof Fact.Reunited) {
-      return Optional.of("back home");
+      return Optional.of("gone home");
     }
     return fact instanceof Fact.Died ? Optional.of("died") : Optional.empty();
   }

@@ -61,7 +61,7 @@ final class ClinicLife {
     }
   }
 
-  /** Lost in summer; most are home again within days. */
+  /** Lost in summer; most are home later within days. */
   private void lostAndFound(Animal animal, Person owner) {
     LocalDate day = life.dice.day(LocalDate.of(2026, 5, 5), LocalDate.of(2026, 9, 26));
     if (day.isBefore(animal.born().plusDays(120))) {

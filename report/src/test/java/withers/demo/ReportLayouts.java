@@ -18,6 +18,6 @@ final class ReportLayouts {
         .text("With", Field.ORG)
         .fullName("Reported by", PERSON)
         .phone("Phone", PERSON)
-        .day("Back home on", Field.REUNITED);
+        .day("Gone home on", Field.REUNITED);
   }
 }

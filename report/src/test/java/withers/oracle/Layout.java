@@ -135,7 +135,7 @@ enum Layout {
       "dd.MM.yyyy",
       "number Chip",
       "event With|Reported by|Phone",
-      "event Back home on",
+      "event Gone home on",
       "day Date");
 
   /** Columns that are typed over together. */
