@@ -10,6 +10,7 @@ import withers.contact.ContactRef;
 import withers.ingest.csv.CsvFile;
 import withers.ingest.csv.CsvRow;
 import withers.ingest.csv.ExportFile;
+import withers.ingest.profile.SourceProfile;
 import withers.ingest.translate.RowTranslator;
 import withers.ingest.translate.Surroundings;
 import withers.ingest.translate.Translation;
@@ -74,8 +75,7 @@ final class ExportReader {
   }
 
   /** The export date that a file states in its first row; empty when it has no rows. */
-  static Optional<LocalDate> statedDate(
-      withers.ingest.profile.SourceProfile profile, ExportFile file) {
+  static Optional<LocalDate> statedDate(SourceProfile profile, ExportFile file) {
     try (CsvFile csv = CsvFile.open(file, profile.format().delimiter(), bytes -> {})) {
       ExportDateColumn column = ExportDateColumn.of(profile, csv.header());
       return csv.next().map(column::read);

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How days are written: the pattern letters of {@link DateTimeFormatter}, read strictly, so that 31
@@ -49,8 +50,7 @@ public final class DatePattern {
     throw refused(letters, null);
   }
 
-  private static IllegalArgumentException refused(
-      String letters, @org.jspecify.annotations.Nullable Exception cause) {
+  private static IllegalArgumentException refused(String letters, @Nullable Exception cause) {
     return new IllegalArgumentException(
         "Expected a pattern of day, month and year such as dd/MM/yyyy, but found \"%s\""
             .formatted(letters),

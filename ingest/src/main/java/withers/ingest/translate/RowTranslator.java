@@ -1,6 +1,7 @@
 package withers.ingest.translate;
 
 import java.util.Optional;
+import withers.fact.Subject;
 import withers.id.RecordKey;
 import withers.ingest.csv.CsvRow;
 import withers.ingest.csv.Header;
@@ -81,7 +82,7 @@ public final class RowTranslator {
 
   @FunctionalInterface
   private interface AboutAnAnimal {
-    void translate(RowInHand row, withers.fact.Subject animal);
+    void translate(RowInHand row, Subject animal);
   }
 
   private static void animal(RowInHand row, AboutAnAnimal kind) {
