@@ -1,5 +1,8 @@
 package withers.contacts;
 
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -31,18 +34,20 @@ public final class People {
   private record Known(ComparableContact contact, Optional<OrganisationId> organisation) {}
 
   private final Directory directory;
-  private final Function<ContactRef, Optional<Contact>> vault;
+  private final Function<Collection<ContactRef>, Map<ContactRef, Contact>> vault;
   private final Normaliser normaliser;
   private final Map<ContactRef, Optional<Known>> cache = new ConcurrentHashMap<>();
   private final Set<ContactRef> missing = ConcurrentHashMap.newKeySet();
   private final Lazy<OrganisationFinder> finder;
 
   /**
-   * @param vault finds a contact, or nothing when it was forgotten or never stored
+   * @param vault finds contacts; those that were forgotten or never stored are not among them
    * @param phones how phones are compared
    */
   public People(
-      Directory directory, Function<ContactRef, Optional<Contact>> vault, PhoneNumbers phones) {
+      Directory directory,
+      Function<Collection<ContactRef>, Map<ContactRef, Contact>> vault,
+      PhoneNumbers phones) {
     this.directory = directory;
     this.vault = vault;
     this.normaliser = new Normaliser(new RememberedPhones(phones));
@@ -128,17 +133,35 @@ public final class People {
     return one.equals(other);
   }
 
+  /** Looks these up together, since they are about to be asked for. */
+  public void prepare(Collection<ContactRef> references) {
+    Set<ContactRef> fresh = new HashSet<>(references);
+    fresh.removeAll(cache.keySet());
+    if (cache.size() + fresh.size() > MOST_KEPT) {
+      cache.clear();
+    }
+    Map<ContactRef, Contact> found = vault.apply(fresh);
+    fresh.forEach(reference -> keep(reference, Optional.ofNullable(found.get(reference))));
+  }
+
   private Optional<Known> known(ContactRef reference) {
     Optional<Known> kept = cache.get(reference);
-    if (kept == null) {
-      kept = vault.apply(reference).map(this::known);
-      noteMissing(reference, kept);
-      if (cache.size() >= MOST_KEPT) {
-        cache.clear();
-      }
-      cache.put(reference, kept);
+    return kept == null ? find(reference) : kept;
+  }
+
+  private Optional<Known> find(ContactRef reference) {
+    Map<ContactRef, Contact> found = vault.apply(List.of(reference));
+    return keep(reference, Optional.ofNullable(found.get(reference)));
+  }
+
+  private Optional<Known> keep(ContactRef reference, Optional<Contact> contact) {
+    Optional<Known> known = contact.map(this::known);
+    noteMissing(reference, known);
+    if (cache.size() >= MOST_KEPT) {
+      cache.clear();
     }
-    return kept;
+    cache.put(reference, known);
+    return known;
   }
 
   private void noteMissing(ContactRef reference, Optional<Known> found) {

@@ -1,16 +1,35 @@
 package withers.custody;
 
+import java.util.Collection;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import withers.contact.ContactRef;
 import withers.contacts.Comparison;
 import withers.contacts.People;
 import withers.contacts.Verdict;
 import withers.fact.Party;
 import withers.finding.Who;
+import withers.history.History;
 import withers.history.Sources;
 import withers.history.Statement;
 import withers.id.OrganisationId;
 
 /** Who the parties of statements are. Safe for several threads. */
 public record Cast(People people, Sources sources) {
+
+  /** Looks up together everybody whom these animals' statements name, before they are judged. */
+  public void prepare(Collection<History> histories) {
+    people.prepare(
+        histories.stream()
+            .flatMap(history -> history.statements().stream())
+            .flatMap(statement -> Parties.askedAbout(statement.fact()))
+            .flatMap(Cast::reference)
+            .collect(Collectors.toSet()));
+  }
+
+  private static Stream<ContactRef> reference(Party party) {
+    return party instanceof Party.Contact contact ? Stream.of(contact.reference()) : Stream.empty();
+  }
 
   public Who who(Statement statement, Party party) {
     return people.who(party, statement.source(), organisation(statement));

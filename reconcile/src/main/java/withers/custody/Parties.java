@@ -1,6 +1,7 @@
 package withers.custody;
 
 import java.util.stream.Stream;
+import withers.fact.ContactRole;
 import withers.fact.Fact;
 import withers.fact.Party;
 
@@ -16,6 +17,13 @@ final class Parties {
       return registered.contacts().values().stream();
     }
     return one(fact).stream();
+  }
+
+  /** Those among them that rules ask about: of a registration, whom it calls first. */
+  static Stream<Party> askedAbout(Fact fact) {
+    return fact instanceof Fact.Registered registered
+        ? registered.contact(ContactRole.PRIMARY).stream()
+        : of(fact);
   }
 
   private static java.util.Optional<Party> one(Fact fact) {

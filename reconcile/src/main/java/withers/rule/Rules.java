@@ -1,5 +1,6 @@
 package withers.rule;
 
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
@@ -9,6 +10,7 @@ import withers.finding.Finding;
 import withers.finding.FindingKind;
 import withers.finding.NotJudged;
 import withers.history.Animal;
+import withers.history.History;
 import withers.registration.Registries;
 
 /** Judges animals by all rules. Pure; safe for several threads when the vault is. */
@@ -28,6 +30,11 @@ public final class Rules {
 
   public Rules(Registries registries) {
     this.registries = registries;
+  }
+
+  /** Looks up together everybody whom these name: cheaper than one by one, for many animals. */
+  public void prepare(Collection<History> histories) {
+    registries.cast().prepare(histories);
   }
 
   public Assessment assess(Animal animal) {

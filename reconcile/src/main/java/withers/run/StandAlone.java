@@ -20,7 +20,9 @@ record StandAlone(long animals, List<Assessment> telling, List<History> deferred
     List<Assessment> telling = new ArrayList<>();
     List<History> deferred = new ArrayList<>();
     long animals = 0;
-    for (History history : (Iterable<History>) reader.histories(partition)::iterator) {
+    List<History> histories = reader.histories(partition).toList();
+    rules.prepare(histories);
+    for (History history : histories) {
       if (history.pairedWith().findAny().isPresent() || unplaced.concerns(history)) {
         deferred.add(history);
       } else {

@@ -42,7 +42,7 @@ public final class World {
   private record Dated(SourceId source, LocalDate date) {}
 
   private final ContactVault vault = new MemoryContactVault(KEY);
-  private final People people = new People(DIRECTORY, vault::find, new PhoneNumbers("US"));
+  private final People people = new People(DIRECTORY, vault::findAll, new PhoneNumbers("US"));
   private final List<Export> exports = new ArrayList<>();
 
   /** A world that knows everybody of the cast, and nothing else yet. */

@@ -9,8 +9,6 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
-import withers.contact.VaultKeyFile;
-import withers.contact.sqlite.SqliteContactVault;
 import withers.demo.DemoWorld;
 import withers.workspace.Workspace;
 
@@ -58,13 +56,6 @@ record BenchWorld(Path folder) {
     Clock noon =
         Clock.fixed(Month.NEXT.asOf.atTime(12, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
     return Workspace.open(folder.resolve("workspace"), noon);
-  }
-
-  /** Opens the contact vault that an import has filled. */
-  SqliteContactVault openVault() {
-    Workspace workspace = workspace();
-    return SqliteContactVault.open(
-        workspace.paths().contactVault(), VaultKeyFile.load(workspace.paths().vaultKey()));
   }
 
   /** Bytes on disk of the event log, or of the vault, with what SQLite keeps beside them. */

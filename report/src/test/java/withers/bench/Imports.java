@@ -85,7 +85,7 @@ final class Imports {
 
   private static Map<String, Long> counts(BenchWorld world, List<Path> files, Ingested ingested) {
     WorkspacePaths paths = world.workspace().paths();
-    try (ContactVault vault = world.openVault()) {
+    try (ContactVault vault = world.workspace().openVault()) {
       return Map.of(
           "read", sum(ingested, Tally::read),
           "applied", sum(ingested, Tally::applied),

@@ -75,7 +75,7 @@ final class Replays {
     return (world, watch) -> {
       Workspace workspace = world.workspace();
       try (EventLog log = workspace.openLog();
-          ContactVault vault = world.openVault()) {
+          ContactVault vault = world.workspace().openVault()) {
         Reconciliation reconciliation = reconciliation(workspace, vault, threads);
         LocalDate asOf = Month.FIRST.asOf();
         Outcome outcome = watch.time(() -> reconciliation.judge(log.snapshot(), Scope.asOf(asOf)));
@@ -92,7 +92,7 @@ final class Replays {
   private static Reconciliation reconciliation(
       Workspace workspace, ContactVault vault, int threads) {
     PhoneNumbers phones = new PhoneNumbers(workspace.settings().phoneRegion());
-    People people = new People(workspace.directory(), vault::find, phones);
+    People people = new People(workspace.directory(), vault::findAll, phones);
     return new Reconciliation(
         workspace.directory(),
         people,

@@ -89,7 +89,7 @@ final class Desk {
     People people =
         new People(
             workspace.directory(),
-            vault::find,
+            vault::findAll,
             new PhoneNumbers(workspace.settings().phoneRegion()));
     return new Reconciliation(
             workspace.directory(),

@@ -1,6 +1,8 @@
 package withers.contact;
 
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import withers.id.RecordKey;
 import withers.id.SourceId;
@@ -32,6 +34,18 @@ public interface ContactVault extends AutoCloseable {
    * The contact behind a reference, or empty when it was forgotten, suppressed, or never stored.
    */
   Optional<Contact> find(ContactRef reference);
+
+  /**
+   * The contacts behind these references, those that are there. For many this costs a fraction of
+   * finding them one by one.
+   */
+  default Map<ContactRef, Contact> findAll(Collection<ContactRef> references) {
+    Map<ContactRef, Contact> found = new HashMap<>();
+    for (ContactRef reference : references) {
+      find(reference).ifPresent(contact -> found.put(reference, contact));
+    }
+    return found;
+  }
 
   /**
    * Whether the contact behind the reference was forgotten on request, or kept out because a

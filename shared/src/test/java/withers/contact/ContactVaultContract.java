@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -55,6 +57,26 @@ public abstract class ContactVaultContract {
       assertThat(vault.isForgotten(vault.reference(contact))).isFalse();
     }
     assertThat(vault.size()).isEqualTo(500);
+    vault.close();
+  }
+
+  @Test
+  void finds_many_at_once_and_leaves_out_those_that_are_not_there() {
+    ContactVault vault = open();
+    List<Contact> contacts = random.contacts(1_001);
+    List<Contact> absent = random.contacts(7);
+    vault.store(contacts.stream().map(c -> by(CLINIC, "P-1", c)).toList());
+    vault = reopened(vault);
+    Map<ContactRef, Contact> expected = new HashMap<>();
+    for (Contact contact : contacts) {
+      expected.put(vault.reference(contact), contact);
+    }
+    List<ContactRef> wanted = new ArrayList<>(expected.keySet());
+    absent.stream().map(vault::reference).forEach(wanted::add);
+    wanted.add(wanted.get(0));
+    assertThat(vault.findAll(wanted)).isEqualTo(expected);
+    assertThat(vault.findAll(wanted.subList(0, 1))).hasSize(1);
+    assertThat(vault.findAll(List.of())).isEmpty();
     vault.close();
   }
 
@@ -192,6 +214,7 @@ public abstract class ContactVaultContract {
     assertClosed(() -> vault.reference(Contact.NOBODY));
     assertClosed(() -> vault.store(List.of()));
     assertClosed(() -> vault.find(reference));
+    assertClosed(() -> vault.findAll(List.of(reference)));
     assertClosed(() -> vault.isForgotten(reference));
     assertClosed(() -> vault.forget(List.of(reference), List.of()));
     assertClosed(vault::size);

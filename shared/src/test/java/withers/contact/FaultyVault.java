@@ -2,6 +2,7 @@ package withers.contact;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A vault with one fault, for testing the contract suite itself. */
@@ -12,6 +13,7 @@ final class FaultyVault implements ContactVault {
     NONE,
     DOES_NOTHING,
     LOSES_THE_TOWN,
+    FINDS_ALL_BUT_ONE,
     COUNTS_EVERYTHING,
     STORES_THE_FORGOTTEN_AGAIN,
     IGNORES_RECORDS,
@@ -46,6 +48,15 @@ final class FaultyVault implements ContactVault {
   public Optional<Contact> find(ContactRef reference) {
     Optional<Contact> found = vault.find(reference);
     return fault == Fault.LOSES_THE_TOWN ? found.map(FaultyVault::withoutTown) : found;
+  }
+
+  @Override
+  public Map<ContactRef, Contact> findAll(Collection<ContactRef> references) {
+    Map<ContactRef, Contact> found = vault.findAll(references);
+    if (fault == Fault.FINDS_ALL_BUT_ONE) {
+      found.keySet().stream().findFirst().ifPresent(found::remove);
+    }
+    return found;
   }
 
   private static Contact withoutTown(Contact c) {

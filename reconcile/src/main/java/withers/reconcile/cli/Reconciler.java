@@ -40,7 +40,7 @@ public record Reconciler(Workspace workspace, int threads) {
 
   private People people(Stores stores) {
     PhoneNumbers phones = new PhoneNumbers(workspace.settings().phoneRegion());
-    return new People(workspace.directory(), stores::find, phones);
+    return new People(workspace.directory(), stores::findAll, phones);
   }
 
   private Reconciliation reconciliation(People people, Progress progress) {

@@ -2,7 +2,7 @@ package withers.reconcile.cli;
 
 import java.nio.file.Files;
 import java.util.Collection;
-import java.util.Optional;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
@@ -40,8 +40,8 @@ final class Stores implements AutoCloseable {
     return log;
   }
 
-  Optional<Contact> find(ContactRef reference) {
-    return vault().find(reference);
+  Map<ContactRef, Contact> findAll(Collection<ContactRef> references) {
+    return vault().findAll(references);
   }
 
   /**

@@ -73,7 +73,7 @@ public final class TraceCommand implements Callable<Integer> {
         stores.log().snapshot(),
         Scope.asOf(asOf.in(workspace)),
         workspace.directory(),
-        new People(workspace.directory(), stores::find, phones),
+        new People(workspace.directory(), stores::findAll, phones),
         workspace.settings().graceDays());
   }
 

@@ -15,4 +15,9 @@ final class References {
         .putLong(reference.low())
         .array();
   }
+
+  static ContactRef read(byte[] bytes) {
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    return new ContactRef(in.get() & 0xff, in.getLong(), in.getLong());
+  }
 }

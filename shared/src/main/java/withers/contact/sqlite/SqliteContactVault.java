@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.Statement;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
@@ -70,6 +72,17 @@ public final class SqliteContactVault implements ContactVault {
   @Override
   public Optional<Contact> find(ContactRef reference) {
     return fields(reference).map(fields -> finder.checked(reference, fields));
+  }
+
+  @Override
+  public Map<ContactRef, Contact> findAll(Collection<ContactRef> references) {
+    Map<ContactRef, Contact> found = new HashMap<>();
+    fields(references).forEach((ref, fields) -> found.put(ref, finder.checked(ref, fields)));
+    return found;
+  }
+
+  private synchronized Map<ContactRef, byte[]> fields(Collection<ContactRef> references) {
+    return reading(() -> finder.find(references));
   }
 
   // Checking takes as long as reading, and other threads need not wait for it.
