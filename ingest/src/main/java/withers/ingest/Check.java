@@ -4,9 +4,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import withers.ingest.csv.CsvRow;
-import withers.ingest.csv.ExportFile;
+import withers.ingest.file.ExportFile;
 import withers.ingest.profile.Limits;
+import withers.ingest.rows.Row;
 import withers.ingest.translate.Reject;
 import withers.ingest.translate.Translation;
 import withers.source.InputRefusedException;
@@ -42,7 +42,7 @@ final class Check {
     return Map.copyOf(check.rows);
   }
 
-  private void count(ExportFile file, CsvRow row, Translation translation) {
+  private void count(ExportFile file, Row row, Translation translation) {
     rows.merge(file.sha256(), 1L, Long::sum);
     if (translation instanceof Translation.Rejected rejected) {
       Reason reason = new Reason(rejected.reject().code(), rejected.reject().column());

@@ -2,10 +2,10 @@ package withers.ingest;
 
 import java.time.LocalDate;
 import java.util.List;
-import withers.ingest.csv.CsvRow;
-import withers.ingest.csv.Header;
 import withers.ingest.profile.DatePattern;
 import withers.ingest.profile.SourceProfile;
+import withers.ingest.rows.Header;
+import withers.ingest.rows.Row;
 import withers.source.InputRefusedException;
 
 /** The column in which every row states the date of the export. */
@@ -17,7 +17,7 @@ record ExportDateColumn(String file, String name, int place, DatePattern pattern
     return new ExportDateColumn(header.file(), name, header.place(name), profile.format().date());
   }
 
-  LocalDate read(CsvRow row) {
+  LocalDate read(Row row) {
     if (row.size() <= place) {
       throw refused("the export date as " + pattern, "too few cells", row);
     }
@@ -26,13 +26,13 @@ record ExportDateColumn(String file, String name, int place, DatePattern pattern
         .orElseThrow(() -> refused("the export date as " + pattern, "other text", row));
   }
 
-  void require(CsvRow row, LocalDate exportDate) {
+  void require(Row row, LocalDate exportDate) {
     if (row.size() > place && !read(row).equals(exportDate)) {
       throw refused("one export date, " + exportDate, "another", row);
     }
   }
 
-  private InputRefusedException refused(String expected, String found, CsvRow row) {
+  private InputRefusedException refused(String expected, String found, Row row) {
     return new InputRefusedException(
         "Expected %s, but found %s (%s, line %d, column \"%s\"): export anew, or give --export-date. Nothing was changed."
             .formatted(expected, found, file, row.line(), name));

@@ -3,7 +3,7 @@ package withers.ingest;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import withers.ingest.csv.ExportFile;
+import withers.ingest.file.ExportFile;
 import withers.ingest.profile.DatePattern;
 import withers.ingest.profile.ExportDateRule;
 import withers.ingest.profile.ExtentRule;

@@ -7,10 +7,10 @@ import java.util.function.LongConsumer;
 import withers.chip.ChipNumberReader;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
-import withers.ingest.csv.CsvFile;
-import withers.ingest.csv.CsvRow;
-import withers.ingest.csv.ExportFile;
+import withers.ingest.file.ExportFile;
 import withers.ingest.profile.SourceProfile;
+import withers.ingest.rows.Row;
+import withers.ingest.rows.Rows;
 import withers.ingest.translate.RowTranslator;
 import withers.ingest.translate.Surroundings;
 import withers.ingest.translate.Translation;
@@ -22,7 +22,7 @@ final class ExportReader {
   /** Takes a translated row. */
   @FunctionalInterface
   interface RowHandler {
-    void on(ExportFile file, CsvRow row, Translation translation);
+    void on(ExportFile file, Row row, Translation translation);
   }
 
   private final ExportSet set;
@@ -53,32 +53,29 @@ final class ExportReader {
   }
 
   private void read(ExportFile file, int index, RowHandler handler) {
-    try (CsvFile csv = CsvFile.open(file, set.profile().format().delimiter(), progress)) {
+    try (Rows rows = OpenExport.rows(file, set.profile().format(), progress)) {
       Surroundings around = new Surroundings(set.exportDate(), index, numbers, references);
-      RowTranslator translator = new RowTranslator(set.profile(), csv.header(), around);
-      Optional<ExportDateColumn> dates = dateColumn(csv);
-      Optional<CsvRow> last = Optional.empty();
-      for (Optional<CsvRow> next = csv.next(); next.isPresent(); next = csv.next()) {
-        CsvRow row = next.get();
+      RowTranslator translator = new RowTranslator(set.profile(), rows.header(), around);
+      Optional<ExportDateColumn> dates = dateColumn(rows);
+      for (Optional<Row> next = rows.next(); next.isPresent(); next = rows.next()) {
+        Row row = next.get();
         dates.ifPresent(column -> column.require(row, set.exportDate()));
         handler.on(file, row, translator.translate(row));
-        last = next;
       }
-      last.ifPresent(csv::requireWhole);
     }
   }
 
-  private Optional<ExportDateColumn> dateColumn(CsvFile csv) {
+  private Optional<ExportDateColumn> dateColumn(Rows rows) {
     return set.dateColumn()
-        ? Optional.of(ExportDateColumn.of(set.profile(), csv.header()))
+        ? Optional.of(ExportDateColumn.of(set.profile(), rows.header()))
         : Optional.empty();
   }
 
   /** The export date that a file states in its first row; empty when it has no rows. */
   static Optional<LocalDate> statedDate(SourceProfile profile, ExportFile file) {
-    try (CsvFile csv = CsvFile.open(file, profile.format().delimiter(), bytes -> {})) {
-      ExportDateColumn column = ExportDateColumn.of(profile, csv.header());
-      return csv.next().map(column::read);
+    try (Rows rows = OpenExport.rows(file, profile.format(), bytes -> {})) {
+      ExportDateColumn column = ExportDateColumn.of(profile, rows.header());
+      return rows.next().map(column::read);
     }
   }
 }

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import withers.ingest.change.Export;
-import withers.ingest.csv.ExportFile;
+import withers.ingest.file.ExportFile;
 import withers.ingest.profile.ExtentRule;
 import withers.ingest.profile.SourceProfile;
 import withers.source.Extent;

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import withers.id.SourceId;
-import withers.ingest.csv.ExportFile;
+import withers.ingest.file.ExportFile;
 import withers.ingest.profile.ExportDateRule;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;

@@ -14,10 +14,10 @@ import withers.id.ImportId;
 import withers.id.SourceId;
 import withers.ingest.change.ChangeDetector;
 import withers.ingest.change.Disappearances;
-import withers.ingest.csv.CsvRow;
-import withers.ingest.csv.ExportFile;
+import withers.ingest.file.ExportFile;
 import withers.ingest.quarantine.QuarantineFile;
 import withers.ingest.quarantine.QuarantinedRow;
+import withers.ingest.rows.Row;
 import withers.ingest.translate.Translation;
 import withers.log.EventLog;
 import withers.log.ImportMarker;
@@ -62,7 +62,7 @@ final class ImportAttempt {
     reader.read(this::take);
   }
 
-  private void take(ExportFile file, CsvRow row, Translation translation) {
+  private void take(ExportFile file, Row row, Translation translation) {
     read++;
     if (translation instanceof Translation.Stated stated) {
       take(stated);

@@ -23,7 +23,7 @@ import withers.ingest.ImportReport;
 import withers.ingest.Importer;
 import withers.ingest.Ingested;
 import withers.ingest.SortedExports;
-import withers.ingest.csv.ExportFile;
+import withers.ingest.file.ExportFile;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;
 import withers.source.Extent;

@@ -7,7 +7,6 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
-import java.nio.file.Files;
 import java.util.Iterator;
 import java.util.Optional;
 import java.util.function.LongConsumer;
@@ -15,10 +14,15 @@ import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import withers.ingest.file.ExportFile;
+import withers.ingest.rows.Header;
+import withers.ingest.rows.Refusals;
+import withers.ingest.rows.Row;
+import withers.ingest.rows.Rows;
 import withers.source.InputRefusedException;
 
-/** An open file: a header, then rows. Close it when done. */
-public final class CsvFile implements AutoCloseable {
+/** An open CSV file. */
+public final class CsvFile implements Rows {
 
   private static final int BUFFER = 1 << 16;
   private static final char BYTE_ORDER_MARK = '\uFEFF';
@@ -28,6 +32,7 @@ public final class CsvFile implements AutoCloseable {
   private final CSVParser parser;
   private final Iterator<CSVRecord> records;
   private final Header header;
+  private Optional<CsvRow> last = Optional.empty();
 
   private CsvFile(ExportFile file, CSVFormat format, CSVParser parser) {
     this.file = file;
@@ -55,7 +60,7 @@ public final class CsvFile implements AutoCloseable {
   private static Reader reader(ExportFile file, LongConsumer progress) throws IOException {
     InputStreamReader decoding =
         new InputStreamReader(
-            new CountingStream(Files.newInputStream(file.path()), progress),
+            new CountingStream(file.open(), progress),
             file.charset()
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
@@ -69,23 +74,26 @@ public final class CsvFile implements AutoCloseable {
   }
 
   private Header readHeader() {
-    Optional<CsvRow> first = next();
-    if (first.isEmpty()) {
-      throw Refusals.empty(file.name());
-    }
-    return new Header(file.name(), first.get().cells());
+    CsvRow first = read().orElseThrow(() -> Refusals.empty(file.name()));
+    return new Header(file.name(), first.cells());
   }
 
+  @Override
   public Header header() {
     return header;
   }
 
-  /**
-   * The next row; blank lines are passed over.
-   *
-   * @throws InputRefusedException when the file is broken here
-   */
-  public Optional<CsvRow> next() {
+  @Override
+  public Optional<Row> next() {
+    Optional<CsvRow> row = read();
+    if (row.isEmpty()) {
+      last.ifPresent(this::requireWhole);
+    }
+    last = row;
+    return row.map(r -> r);
+  }
+
+  private Optional<CsvRow> read() {
     long line = nextLine();
     while (hasNext(line)) {
       CsvRow row = new CsvRow(records.next(), line, format);
@@ -120,12 +128,8 @@ public final class CsvFile implements AutoCloseable {
     return cause instanceof CSVException ? Refusals.textAfterQuote(file.name(), line) : thrown;
   }
 
-  /**
-   * Makes sure that the last row is whole: a short one without an end of line was cut off.
-   *
-   * @throws InputRefusedException when it was
-   */
-  public void requireWhole(CsvRow last) {
+  /** A short last row without an end of line was cut off. */
+  private void requireWhole(CsvRow last) {
     if (last.size() < header.size() && !file.endsWithNewline()) {
       throw Refusals.cutOff(file.name(), last.line(), header.size(), last.size());
     }

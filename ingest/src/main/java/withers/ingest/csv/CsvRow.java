@@ -3,9 +3,10 @@ package withers.ingest.csv;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import withers.ingest.rows.Row;
 
-/** A row of a file. */
-public final class CsvRow {
+/** A row of a CSV file. */
+final class CsvRow implements Row {
 
   private final CSVRecord record;
   private final long line;
@@ -17,22 +18,22 @@ public final class CsvRow {
     this.format = format;
   }
 
-  /** The line on which the row starts, from 1. */
+  @Override
   public long line() {
     return line;
   }
 
-  /** How many cells it has. */
+  @Override
   public int size() {
     return record.size();
   }
 
-  /** A cell, without white space at its ends. */
+  @Override
   public String cell(int place) {
     return record.get(place).strip();
   }
 
-  /** The row as text, to be kept for people to put right. */
+  @Override
   public String text() {
     return format.format((Object[]) record.values());
   }

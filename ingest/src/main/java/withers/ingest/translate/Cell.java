@@ -1,16 +1,16 @@
 package withers.ingest.translate;
 
-import withers.ingest.csv.CsvRow;
+import withers.ingest.rows.Row;
 
 /** Where a value stands in a row. */
 @FunctionalInterface
 interface Cell {
 
   /** The text there, stripped; empty when there is none. */
-  String in(CsvRow row);
+  String in(Row row);
 
   /** A column that the file does not have. */
-  static String nothing(CsvRow row) {
+  static String nothing(Row row) {
     return "";
   }
 }

@@ -1,7 +1,7 @@
 package withers.ingest.translate;
 
 import java.util.List;
-import withers.ingest.csv.CsvRow;
+import withers.ingest.rows.Row;
 
 /** Reads a record's key from one column or several. */
 final class Keys {
@@ -12,7 +12,7 @@ final class Keys {
   private Keys() {}
 
   /** The key's text; empty when no column says anything. No two lists of cells give one text. */
-  static String read(List<Cell> columns, CsvRow row) {
+  static String read(List<Cell> columns, Row row) {
     if (columns.size() == 1) {
       return columns.get(0).in(row);
     }

@@ -5,12 +5,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import withers.ingest.csv.CsvRow;
-import withers.ingest.csv.Header;
 import withers.ingest.profile.ColumnName;
 import withers.ingest.profile.PartyColumns;
 import withers.ingest.profile.PartyName;
 import withers.ingest.profile.SourceProfile;
+import withers.ingest.rows.Header;
+import withers.ingest.rows.Row;
 
 /** Where everything that a profile names stands in the rows of one file. */
 final class Layout {
@@ -67,7 +67,7 @@ final class Layout {
     return header.size();
   }
 
-  String text(ColumnName column, CsvRow row) {
+  String text(ColumnName column, Row row) {
     return column(column).in(row);
   }
 
@@ -89,7 +89,7 @@ final class Layout {
   }
 
   /** Whether a row of another width reaches as far as the key's columns. */
-  boolean hasKey(CsvRow row) {
+  boolean hasKey(Row row) {
     return profile.key().stream().allMatch(name -> header.place(name) < row.size());
   }
 
@@ -97,7 +97,7 @@ final class Layout {
     return key;
   }
 
-  String animalId(CsvRow row) {
+  String animalId(Row row) {
     return animalId.in(row);
   }
 

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import withers.contact.Contact;
-import withers.ingest.csv.CsvRow;
 import withers.ingest.profile.PartyColumns;
+import withers.ingest.rows.Row;
 
 /** Where one person or organisation stands in a row. */
 final class PartyCells {
@@ -44,15 +44,15 @@ final class PartyCells {
   }
 
   /** The organisation's name, or empty. */
-  String organisation(CsvRow row) {
+  String organisation(Row row) {
     return organisation.in(row);
   }
 
-  Optional<String> clientId(CsvRow row) {
+  Optional<String> clientId(Row row) {
     return Optional.of(id.in(row)).filter(text -> !text.isEmpty());
   }
 
-  Contact contact(CsvRow row) {
+  Contact contact(Row row) {
     return new Contact(
         name.in(row),
         givenName.in(row),
@@ -66,7 +66,7 @@ final class PartyCells {
         country.in(row));
   }
 
-  private static List<String> texts(List<Cell> cells, CsvRow row) {
+  private static List<String> texts(List<Cell> cells, Row row) {
     List<String> texts = new ArrayList<>(cells.size());
     for (Cell cell : cells) {
       texts.add(cell.in(row));

@@ -15,11 +15,11 @@ import withers.fact.Party;
 import withers.fact.Slot;
 import withers.fact.Subject;
 import withers.id.RecordKey;
-import withers.ingest.csv.CsvRow;
 import withers.ingest.profile.ColumnName;
 import withers.ingest.profile.DatePattern;
 import withers.ingest.profile.PartyName;
 import withers.ingest.profile.SourceProfile;
+import withers.ingest.rows.Row;
 
 /**
  * A row being translated: its cells by our names, and what it states so far. A cell that can't be
@@ -30,14 +30,14 @@ final class RowInHand {
   private final SourceProfile profile;
   private final Layout layout;
   private final Surroundings around;
-  private final CsvRow row;
+  private final Row row;
   private final RecordKey key;
   private final Locator locator;
   private final List<ChipEvent> statements = new ArrayList<>(4);
   private final List<Contact> contacts = new ArrayList<>(1);
   private Optional<Reject> reject = Optional.empty();
 
-  RowInHand(SourceProfile profile, Layout layout, Surroundings around, CsvRow row, RecordKey key) {
+  RowInHand(SourceProfile profile, Layout layout, Surroundings around, Row row, RecordKey key) {
     this.profile = profile;
     this.layout = layout;
     this.around = around;

@@ -3,9 +3,9 @@ package withers.ingest.translate;
 import java.util.Optional;
 import withers.fact.Subject;
 import withers.id.RecordKey;
-import withers.ingest.csv.CsvRow;
-import withers.ingest.csv.Header;
 import withers.ingest.profile.SourceProfile;
+import withers.ingest.rows.Header;
+import withers.ingest.rows.Row;
 import withers.source.InputRefusedException;
 
 /** Translates the rows of one file. Not safe for several threads. */
@@ -31,7 +31,7 @@ public final class RowTranslator {
   }
 
   /** What a row states, or why it can't be taken. */
-  public Translation translate(CsvRow row) {
+  public Translation translate(Row row) {
     if (row.size() != layout.width()) {
       return ragged(row);
     }
@@ -53,7 +53,7 @@ public final class RowTranslator {
   }
 
   /** A stray delimiter shifts what comes after it; a key before it can still be read. */
-  private Translation ragged(CsvRow row) {
+  private Translation ragged(Row row) {
     String message = "Expected %d cells, but found %d".formatted(layout.width(), row.size());
     Optional<RecordKey> key =
         Optional.of(row)

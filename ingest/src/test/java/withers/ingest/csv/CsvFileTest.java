@@ -11,12 +11,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import withers.ingest.file.ExportFile;
 import withers.ingest.profile.DatePattern;
 import withers.ingest.profile.FileFormat;
+import withers.ingest.rows.Row;
 
 /** The rules are those of RFC 4180, section 2, by their numbers. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -32,11 +35,15 @@ class CsvFileTest {
     List<List<String>> rows = new ArrayList<>();
     try (CsvFile csv = CsvFile.open(file(bytes, charset), delimiter, count -> {})) {
       rows.add(csv.header().names());
-      for (Optional<CsvRow> row = csv.next(); row.isPresent(); row = csv.next()) {
-        rows.add(row.get().cells());
+      for (Optional<Row> row = csv.next(); row.isPresent(); row = csv.next()) {
+        rows.add(cells(row.get()));
       }
     }
     return rows;
+  }
+
+  private static List<String> cells(Row row) {
+    return IntStream.range(0, row.size()).mapToObj(row::cell).toList();
   }
 
   private ExportFile file(byte[] bytes, Charset charset) {

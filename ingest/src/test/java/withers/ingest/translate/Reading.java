@@ -19,10 +19,10 @@ import withers.fact.Party;
 import withers.fact.Subject;
 import withers.id.OrganisationId;
 import withers.ingest.csv.CsvFile;
-import withers.ingest.csv.CsvRow;
-import withers.ingest.csv.ExportFile;
+import withers.ingest.file.ExportFile;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;
+import withers.ingest.rows.Row;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
 import withers.organisation.OrganisationKind;
@@ -94,7 +94,7 @@ final class Reading {
       Surroundings around =
           new Surroundings(EXPORT_DATE, 0, new ChipNumberReader(true), this::reference);
       RowTranslator translator = new RowTranslator(profile, csv.header(), around);
-      for (Optional<CsvRow> row = csv.next(); row.isPresent(); row = csv.next()) {
+      for (Optional<Row> row = csv.next(); row.isPresent(); row = csv.next()) {
         translations.add(translator.translate(row.get()));
       }
     }

@@ -1,4 +1,4 @@
-package withers.ingest.csv;
+package withers.ingest.rows;
 
 import java.util.ArrayList;
 import java.util.List;

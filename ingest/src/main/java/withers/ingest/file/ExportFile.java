@@ -1,4 +1,4 @@
-package withers.ingest.csv;
+package withers.ingest.file;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HexFormat;
 import withers.ingest.profile.FileFormat;
+import withers.ingest.rows.Refusals;
 import withers.source.InputRefusedException;
 
 /**
@@ -70,5 +71,10 @@ public record ExportFile(
       throw Refusals.charset(name, "UTF-8", scan.lineOfFirstBadByte());
     }
     return format.charset();
+  }
+
+  /** The file's bytes. The caller closes them. */
+  public InputStream open() throws IOException {
+    return Files.newInputStream(path);
   }
 }

@@ -1,4 +1,4 @@
-package withers.ingest.csv;
+package withers.ingest.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package withers.ingest.csv;
+package withers.ingest.file;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;

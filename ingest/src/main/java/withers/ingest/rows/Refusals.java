@@ -1,25 +1,25 @@
-package withers.ingest.csv;
+package withers.ingest.rows;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import withers.source.InputRefusedException;
 
 /** What is said about a file that can't be taken. Never shows what is in a cell. */
-final class Refusals {
+public final class Refusals {
 
   private static final String AGAIN = "ask for it again";
 
   private Refusals() {}
 
-  static InputRefusedException empty(String file) {
+  public static InputRefusedException empty(String file) {
     return refused("an export with a header and rows", "an empty file", file, AGAIN);
   }
 
-  static InputRefusedException binary(String file, String what) {
+  public static InputRefusedException binary(String file, String what) {
     return refused("a CSV file, which is text", what, file, "export the records as CSV");
   }
 
-  static InputRefusedException charset(String file, String charset, long line) {
+  public static InputRefusedException charset(String file, String charset, long line) {
     return refused(
         "text in " + charset,
         "bytes that are none",
@@ -27,7 +27,7 @@ final class Refusals {
         "name the character set under format: charset in the profile, or export as UTF-8");
   }
 
-  static InputRefusedException openQuote(String file, long line) {
+  public static InputRefusedException openQuote(String file, long line) {
     return refused(
         "a closing quote",
         "the end of the file",
@@ -35,7 +35,7 @@ final class Refusals {
         "the file is cut off, or a quote is missing; " + AGAIN);
   }
 
-  static InputRefusedException textAfterQuote(String file, long line) {
+  public static InputRefusedException textAfterQuote(String file, long line) {
     return refused(
         "a delimiter or the end of the line after a closing quote",
         "other text",
@@ -43,7 +43,7 @@ final class Refusals {
         "quotes inside a quoted cell must be doubled; export with quoting, or " + AGAIN);
   }
 
-  static InputRefusedException cutOff(String file, long line, int expected, int found) {
+  public static InputRefusedException cutOff(String file, long line, int expected, int found) {
     return refused(
         "%d cells in the last row".formatted(expected),
         "%d and no end of line".formatted(found),
@@ -51,7 +51,8 @@ final class Refusals {
         "the file is cut off; " + AGAIN);
   }
 
-  static InputRefusedException missingColumns(String file, List<String> missing, String advice) {
+  public static InputRefusedException missingColumns(
+      String file, List<String> missing, String advice) {
     String names = missing.stream().map("\"%s\""::formatted).collect(Collectors.joining(", "));
     return refused(
         missing.size() == 1 ? "a column " + names : "columns " + names,
@@ -60,7 +61,7 @@ final class Refusals {
         advice);
   }
 
-  static InputRefusedException twice(String file, String header) {
+  public static InputRefusedException twice(String file, String header) {
     return refused(
         "one column \"%s\"".formatted(header),
         "several of that name in the header",

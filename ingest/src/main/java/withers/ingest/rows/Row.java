@@ -1,0 +1,21 @@
+package withers.ingest.rows;
+
+/**
+ * A row of an export, whatever kind of file holds it. What a row says depends on its own text, the
+ * header and the profile alone, never on other rows: so one that was read before need not be read
+ * again. Its text form never shows what is in it.
+ */
+public interface Row {
+
+  /** The line, or the spreadsheet's row, on which it starts, from 1. */
+  long line();
+
+  /** How many cells it has. */
+  int size();
+
+  /** A cell, from 0, without white space at its ends. */
+  String cell(int place);
+
+  /** The row as text, to be kept for people to put right. */
+  String text();
+}
