@@ -24,7 +24,7 @@ record Listing(boolean listed, Optional<LocalDate> changed) {
     TreeSet<LocalDate> gone = new TreeSet<>();
     record.stream()
         .filter(Stated::isDisappearance)
-        .flatMap(one -> inEffect(one.exportDate(), stated, source).stream())
+        .flatMap(one -> inEffect(one.exportDate(), record, source).stream())
         .forEach(gone::add);
     return gone.isEmpty() ? ALWAYS : after(gone, stated);
   }
@@ -36,7 +36,11 @@ record Listing(boolean listed, Optional<LocalDate> changed) {
    * @param record all statements of its record
    */
   static boolean isBelieved(Stated one, List<Stated> record, Source source) {
-    return !one.isCancellation() || inEffect(one.exportDate(), stated(record), source).isPresent();
+    return !one.isCancellation() || inEffect(one.exportDate(), record, source).isPresent();
+  }
+
+  private static boolean isTakenBack(LocalDate gone, List<Stated> record) {
+    return record.stream().anyMatch(s -> s.isStillListed() && s.exportDate().equals(gone));
   }
 
   private static TreeSet<LocalDate> stated(List<Stated> record) {
@@ -56,9 +60,12 @@ record Listing(boolean listed, Optional<LocalDate> changed) {
     return new Listing(false, Optional.of(off));
   }
 
-  /** When a disappearance takes effect, if it does. */
-  private static Optional<LocalDate> inEffect(
-      LocalDate gone, TreeSet<LocalDate> stated, Source source) {
+  /** When a disappearance takes effect, if it does: on one date presence outranks it. */
+  private static Optional<LocalDate> inEffect(LocalDate gone, List<Stated> record, Source source) {
+    TreeSet<LocalDate> stated = stated(record);
+    if (stated.contains(gone) || isTakenBack(gone, record)) {
+      return Optional.empty();
+    }
     if (!source.withheld().contains(gone)) {
       return Optional.of(gone);
     }

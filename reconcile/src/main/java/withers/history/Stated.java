@@ -54,9 +54,18 @@ public record Stated(ChipEvent event, ImportMarker marker) {
     return fact() instanceof Fact.Withdrawn;
   }
 
+  /** Whether it takes back the disappearance of its date. */
+  boolean isStillListed() {
+    return isWithdrawn(WithdrawalReason.STILL_LISTED);
+  }
+
   /** Whether it takes something back because the source no longer holds the record. */
   boolean isCancellation() {
-    return fact() instanceof Fact.Withdrawn gone && gone.reason() == WithdrawalReason.CANCELLED;
+    return isWithdrawn(WithdrawalReason.CANCELLED);
+  }
+
+  private boolean isWithdrawn(WithdrawalReason reason) {
+    return fact() instanceof Fact.Withdrawn gone && gone.reason() == reason;
   }
 
   /** Whether it speaks about other statements rather than about the animal. */

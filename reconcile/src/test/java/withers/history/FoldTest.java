@@ -174,6 +174,28 @@ class FoldTest {
   }
 
   @Test
+  void a_disappearance_on_a_date_of_presence_changes_nothing() {
+    String gone = "north 2026-08-31 C1 n1 gone\nnorth 2026-08-31 C1 n1 withdrawn registration\n";
+    String again = "north 2026-08-31 C1 n1 is dog Rook";
+
+    assertThat(animal(World.of(REGISTERED + gone + again)).turned()).isEmpty();
+    assertThat(registrations(World.of(REGISTERED + gone + again))).isOne();
+  }
+
+  @Test
+  void a_disappearance_that_is_taken_back_on_its_date_changes_nothing() {
+    String gone = "north 2026-08-31 C1 n1 gone\nnorth 2026-08-31 C1 n1 withdrawn registration\n";
+    String still = "north 2026-08-31 C1 n1 still";
+    String later = "\nnorth 2026-09-30 C1 n1 gone";
+
+    assertThat(listed(gone + still)).isTrue();
+    assertThat(animal(World.of(REGISTERED + gone + still)).turned()).isEmpty();
+    assertThat(registrations(World.of(REGISTERED + gone + still))).isOne();
+    assertThat(listed(gone + still + later)).isFalse();
+    assertThat(turned(gone + still + later)).contains(LocalDate.of(2026, 9, 30));
+  }
+
+  @Test
   void any_slot_of_the_record_keeps_it_listed() {
     assertThat(listed("north 2026-08-31 C1 n1 gone\nnorth 2026-09-30 C1 n1 is dog Rook")).isTrue();
     assertThat(listed("north 2026-08-31 C1 n1 gone\nnorth 2026-09-30 C1 n2 is dog Rook")).isFalse();

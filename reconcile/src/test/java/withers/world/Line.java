@@ -99,7 +99,7 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
       case "found", "lost" -> Slot.REPORT;
       case "reunited" -> Slot.REUNION;
       case "died" -> Slot.DEATH;
-      case "gone" -> Slot.LISTING;
+      case "gone", "still" -> Slot.LISTING;
       case "withdrawn" -> constant(Slot.class, word(5));
       case "lookup" -> Slot.LOOK_UP;
       case "supplied" -> Slot.SUPPLY;
@@ -111,7 +111,7 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
   }
 
   private Optional<LocalDate> date(String verb) {
-    boolean dated = !List.of("gone", "withdrawn", "is", "linked").contains(verb);
+    boolean dated = !List.of("gone", "still", "withdrawn", "is", "linked").contains(verb);
     return dated && !word(5).equals("-") ? Optional.of(LocalDate.parse(word(5))) : Optional.empty();
   }
 
@@ -127,6 +127,7 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
       case "reunited" -> new Fact.Reunited();
       case "died" -> new Fact.Died();
       case "gone" -> new Fact.NoLongerListed();
+      case "still" -> new Fact.Withdrawn(WithdrawalReason.STILL_LISTED);
       case "withdrawn" -> new Fact.Withdrawn(WithdrawalReason.CANCELLED);
       case "lookup" -> new Fact.LookedUp(name(word(6)), constant(LookUpAnswer.class, word(7)));
       case "is" ->

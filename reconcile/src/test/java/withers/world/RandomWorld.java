@@ -82,7 +82,13 @@ public final class RandomWorld {
       case 8 -> add("vale", round, subject, "v" + chip, visit(day));
       case 9, 10, 11 -> add("north", round, subject, "n" + chip, registered(day));
       case 12, 13 -> add("south", round, subject, "z" + chip, registered(day));
-      case 14 -> add(oneOf(List.of("north", "south")), round, subject, "n" + chip, "gone");
+      case 14 ->
+          add(
+              oneOf(List.of("north", "south")),
+              round,
+              subject,
+              "n" + chip,
+              oneOf(List.of("gone", "gone", "still")));
       case 15 -> add("clinic", round, "C" + chip, "p" + chip, pairingOrDeath(chip, day));
       case 16 -> add("shelter", round, subject, "s" + chip, "withdrawn outcome");
       default -> add("shelter", round, "C" + chip, "s" + chip, "linked " + chip);

@@ -99,7 +99,8 @@ final class WireConstants {
       Constants.of("withdrawal reason", WithdrawalReason.class)
           .put(1, "cancelled", WithdrawalReason.CANCELLED)
           .put(2, "number-corrected", WithdrawalReason.NUMBER_CORRECTED)
-          .put(3, "slot-emptied", WithdrawalReason.SLOT_EMPTIED);
+          .put(3, "slot-emptied", WithdrawalReason.SLOT_EMPTIED)
+          .put(4, "still-listed", WithdrawalReason.STILL_LISTED);
 
   static final Constants<CaseEvent.Step> STEPS =
       Constants.of("step", CaseEvent.Step.class)

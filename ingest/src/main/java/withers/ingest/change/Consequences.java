@@ -3,6 +3,7 @@ package withers.ingest.change;
 import java.util.Map;
 import withers.chip.ChipNumber;
 import withers.chip.OneSlip;
+import withers.fact.Slot;
 import withers.fact.Subject;
 import withers.fact.WithdrawalReason;
 import withers.id.RecordKey;
@@ -20,22 +21,34 @@ record Consequences(Disappearance disappearance, Announcements announce) {
    * @param formers slots that were filled before, by subject
    */
   void of(RecordKey key, Version version, int day, Map<Subject, Integer> formers) {
-    if (!version.isUnreadable()) {
-      formers.forEach((subject, slots) -> of(key, version, day, subject, slots));
-    }
+    formers.forEach((subject, slots) -> of(key, version, day, subject, slots));
   }
 
   private void of(RecordKey key, Version version, int day, Subject former, int slots) {
-    if (version.speaksOf(former)) {
+    if (version.isUnreadable() || version.speaksOf(former)) {
+      stays(key, version, day, former, slots);
+    } else {
+      goes(key, version, day, former, slots);
+    }
+  }
+
+  /** What is spoken of only by a link, or by a row that can't be read, says nothing by itself. */
+  private void stays(RecordKey key, Version version, int day, Subject former, int slots) {
+    if (!version.isUnreadable()) {
       int emptied = slots & ~version.slotsFor(former) & Place.CORRECTING;
       withdraw(key, former, emptied, WithdrawalReason.SLOT_EMPTIED, day);
-      return;
     }
+    if (!version.states(former)) {
+      withdraw(key, former, Place.bit(Slot.LISTING), WithdrawalReason.STILL_LISTED, day);
+    }
+  }
+
+  private void goes(RecordKey key, Version version, int day, Subject former, int slots) {
     announce.noLongerListed(key, former, day);
-    if (version.isAbsent()) {
-      int cancelled = disappearance == Disappearance.CANCELLED ? slots : 0;
-      withdraw(key, former, cancelled, WithdrawalReason.CANCELLED, day);
-    } else if (isCorrected(former, version)) {
+    if (disappearance == Disappearance.CANCELLED) {
+      withdraw(key, former, slots, WithdrawalReason.CANCELLED, day);
+    }
+    if (isCorrected(former, version)) {
       withdraw(key, former, slots, WithdrawalReason.NUMBER_CORRECTED, day);
     }
   }
@@ -46,7 +59,7 @@ record Consequences(Disappearance disappearance, Announcements announce) {
   }
 
   private static boolean isCorrected(Subject former, Version version) {
-    return former instanceof Subject.Damaged
+    return former instanceof Subject.Damaged && !version.isAbsent()
         || former.chip().filter(number -> isOneSlipFrom(number, version)).isPresent();
   }
 

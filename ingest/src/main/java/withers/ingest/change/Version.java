@@ -46,7 +46,12 @@ record Version(long high, long low, List<Place> places, List<String> links, int 
 
   /** Whether the record, as it now stands, is about this subject, directly or by a link. */
   boolean speaksOf(Subject subject) {
-    return isLinked(subject) || places.stream().anyMatch(p -> p.subject().equals(subject));
+    return isLinked(subject) || states(subject);
+  }
+
+  /** Whether the record, as it now stands, states something of this subject itself. */
+  boolean states(Subject subject) {
+    return places.stream().anyMatch(p -> p.subject().equals(subject));
   }
 
   /** The slots that the record now fills for this subject; a link brings what its chip states. */

@@ -158,7 +158,8 @@ class ChangeDetectorTest {
         .containsExactly(
             "2031-02-28 999000000001001 INTAKE: HandedOver",
             "2031-02-28 999000000001001 LINK: Linked",
-            "2031-02-28 999000000001001 VISIT: Attended");
+            "2031-02-28 999000000001001 VISIT: Attended",
+            "2031-02-28 Animal LISTING: withdrawn, STILL_LISTED");
   }
 
   @Test
@@ -181,6 +182,39 @@ class ChangeDetectorTest {
         .containsExactly(
             "2031-02-28 999000000001001 LISTING: NoLongerListed",
             "2031-02-28 999000000001001 VISIT: withdrawn, CANCELLED");
+  }
+
+  @Test
+  void
+      where_only_cancelled_records_are_deleted_a_number_that_the_record_dropped_is_withdrawn_too() {
+    TestSource registry = new TestSource(Disappearance.CANCELLED);
+    export(registry, JANUARY, new Extent.Full(), visit(CHIP, "Ada"));
+
+    assertThat(export(registry, FEBRUARY, new Extent.Full(), visit(OTHER_CHIP, "Ada")))
+        .containsExactly(
+            "2031-02-28 999000000001001 LISTING: NoLongerListed",
+            "2031-02-28 999000000001001 VISIT: withdrawn, CANCELLED",
+            "2031-02-28 999000000777777 VISIT: Attended");
+  }
+
+  @Test
+  void an_export_that_holds_the_record_unreadably_takes_another_ones_silence_of_that_date_back() {
+    full(JANUARY, visit(CHIP, "Ada"));
+    fullWithoutTheRecord(FEBRUARY);
+
+    assertThat(unreadable(FEBRUARY))
+        .containsExactly(
+            "2031-02-28 999000000001001 LISTING: withdrawn, STILL_LISTED",
+            "2031-02-28 Damaged ANIMAL: Described");
+  }
+
+  private List<String> unreadable(LocalDate date) {
+    List<String> before = written(source);
+    source.take(
+        new ModelExport(date, new Extent.Full(), List.of(new Row("K1", List.of()))), List.of(0));
+    List<String> added = new ArrayList<>(written(source));
+    before.forEach(added::remove);
+    return added;
   }
 
   @Test

@@ -26,10 +26,12 @@ import withers.log.LogSnapshot;
 /**
  * What a reader finds in effect: for each record the statements of each export date, where a date
  * that says what the date before said is left out. On one date absence gives way: a subject that
- * the record speaks of on that date is listed, and a cancellation by absence falls when the record
- * says anything on that date.
+ * the record speaks of on that date, itself or by a link or in a row that can't be read, is listed,
+ * and a cancellation by absence falls.
  */
 public final class InEffect {
+
+  private static final Fact STILL_LISTED = new Fact.Withdrawn(WithdrawalReason.STILL_LISTED);
 
   private InEffect() {}
 
@@ -61,21 +63,14 @@ public final class InEffect {
 
   private static Set<Said> presenceFirst(Set<Said> said) {
     Set<Subject> present = new HashSet<>();
-    boolean any = false;
     for (Said one : said) {
-      if (!isDerived(one.fact())) {
-        any = true;
+      if (!isDerived(one.fact()) || one.fact().equals(STILL_LISTED)) {
         present.add(one.subject());
-        if (one.fact() instanceof Fact.Linked linked) {
-          present.add(new Subject.Animal(linked.animalId()));
-        }
       }
     }
     Set<Said> kept = new HashSet<>(said);
-    kept.removeIf(one -> one.slot() == Slot.LISTING && present.contains(one.subject()));
-    if (any) {
-      kept.removeIf(one -> one.fact().equals(new Fact.Withdrawn(WithdrawalReason.CANCELLED)));
-    }
+    kept.removeIf(one -> one.fact().equals(STILL_LISTED));
+    kept.removeIf(one -> isAbsence(one.fact()) && present.contains(one.subject()));
     return kept;
   }
 
@@ -96,7 +91,14 @@ public final class InEffect {
 
   private static boolean isManifold(Set<Said> said) {
     Set<SlotOfSubject> filled = new HashSet<>();
-    return said.stream().anyMatch(one -> !filled.add(new SlotOfSubject(one.subject(), one.slot())));
+    return said.stream()
+        .filter(one -> !isDerived(one.fact()))
+        .anyMatch(one -> !filled.add(new SlotOfSubject(one.subject(), one.slot())));
+  }
+
+  private static boolean isAbsence(Fact fact) {
+    return fact instanceof Fact.NoLongerListed
+        || fact.equals(new Fact.Withdrawn(WithdrawalReason.CANCELLED));
   }
 
   private static boolean isDerived(Fact fact) {
@@ -127,7 +129,7 @@ public final class InEffect {
       Set<Said> group = new HashSet<>();
       for (Set<Said> content : contents) {
         group.addAll(content);
-        owed(content, formers, group);
+        owed(content, formers, disappearance, group);
       }
       if (contents.isEmpty() && isMissed(ofDate, ownDays)) {
         absent(formers, disappearance, group);
@@ -171,23 +173,38 @@ public final class InEffect {
 
   private static void absent(
       Map<Subject, Set<Slot>> formers, Disappearance disappearance, Set<Said> group) {
+    formers.forEach((subject, slots) -> gone(subject, slots, disappearance, group));
+  }
+
+  private static void gone(
+      Subject subject, Set<Slot> slots, Disappearance disappearance, Set<Said> group) {
+    group.add(unlisted(subject));
+    if (disappearance == Disappearance.CANCELLED) {
+      slots.forEach(slot -> group.add(withdrawn(subject, slot, WithdrawalReason.CANCELLED)));
+    }
+  }
+
+  private static void owed(
+      Set<Said> content,
+      Map<Subject, Set<Slot>> formers,
+      Disappearance disappearance,
+      Set<Said> group) {
     formers.forEach(
         (subject, slots) -> {
-          group.add(unlisted(subject));
-          if (disappearance == Disappearance.CANCELLED) {
-            slots.forEach(slot -> group.add(withdrawn(subject, slot, WithdrawalReason.CANCELLED)));
+          if (content.contains(UNREADABLE)) {
+            group.add(withdrawn(subject, Slot.LISTING, WithdrawalReason.STILL_LISTED));
+          } else {
+            owed(content, subject, slots, disappearance, group);
           }
         });
   }
 
-  private static void owed(Set<Said> content, Map<Subject, Set<Slot>> formers, Set<Said> group) {
-    if (content.contains(UNREADABLE)) {
-      return;
-    }
-    formers.forEach((subject, slots) -> owed(content, subject, slots, group));
-  }
-
-  private static void owed(Set<Said> content, Subject former, Set<Slot> slots, Set<Said> group) {
+  private static void owed(
+      Set<Said> content,
+      Subject former,
+      Set<Slot> slots,
+      Disappearance disappearance,
+      Set<Said> group) {
     boolean linked =
         content.stream()
             .anyMatch(
@@ -202,9 +219,12 @@ public final class InEffect {
       slots.stream()
           .filter(slot -> slot.nature() == Slot.Nature.CORRECTS && !filled.contains(slot))
           .forEach(slot -> group.add(withdrawn(former, slot, WithdrawalReason.SLOT_EMPTIED)));
+      if (linked) {
+        group.add(withdrawn(former, Slot.LISTING, WithdrawalReason.STILL_LISTED));
+      }
       return;
     }
-    group.add(unlisted(former));
+    gone(former, slots, disappearance, group);
     if (former instanceof Subject.Damaged || isOneSlipAway(former, content)) {
       slots.forEach(slot -> group.add(withdrawn(former, slot, WithdrawalReason.NUMBER_CORRECTED)));
     }

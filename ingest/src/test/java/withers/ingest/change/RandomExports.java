@@ -58,7 +58,7 @@ final class RandomExports {
     for (int i = 0; i < count; i++) {
       exports.add(export(last));
     }
-    return withoutUnreadableAgainstAbsent(exports);
+    return exports;
   }
 
   private ModelExport export(Map<String, Row> last) {
@@ -159,38 +159,6 @@ final class RandomExports {
 
   private Party party() {
     return new Party.Organisation(random.nextBoolean() ? "Harbour" : "Dunes");
-  }
-
-  /**
-   * Two exports of one date of which one misses a record and the other holds it unreadably are the
-   * one case that the law leaves open: see docs/decisions. They are kept out.
-   */
-  private static List<ModelExport> withoutUnreadableAgainstAbsent(List<ModelExport> exports) {
-    return exports.stream().map(one -> cleaned(one, exports)).toList();
-  }
-
-  private static ModelExport cleaned(ModelExport export, List<ModelExport> all) {
-    List<Row> rows =
-        export.rows().stream()
-            .map(
-                row ->
-                    row.isUnreadable() && isMissedBySibling(row, export, all) ? readable(row) : row)
-            .toList();
-    return new ModelExport(export.date(), export.extent(), rows);
-  }
-
-  private static boolean isMissedBySibling(Row row, ModelExport export, List<ModelExport> all) {
-    return all.stream()
-        .filter(other -> other.date().equals(export.date()))
-        .filter(other -> !(other.extent() instanceof Extent.Changes))
-        .anyMatch(other -> other.rowsOf(row.key()).isEmpty());
-  }
-
-  private static Row readable(Row row) {
-    Subject chip = new Subject.Chip(NUMBERS.get(3));
-    return new Row(
-        row.key(),
-        List.of(new Said(chip, Slot.VISIT, Optional.empty(), new Fact.Attended(new Party.Own()))));
   }
 
   /** Indices from 0 in random order. */
