@@ -101,7 +101,14 @@ class ArchitectureTest {
       only(List.of("withers.ingest.csv..", "withers.report.csv.."), "org.apache.commons.csv..");
 
   @ArchTest
-  static final ArchRule XLSX_stays_in_its_writer = only("withers.report.xlsx..", "org.dhatim..");
+  static final ArchRule XLSX_stays_in_its_reader_and_its_writer =
+      only(List.of("withers.ingest.xlsx..", "withers.report.xlsx.."), "org.dhatim..");
+
+  @ArchTest
+  static final ArchRule archives_stay_in_the_packages_that_unpack =
+      only(
+          List.of("withers.ingest.pack..", "withers.ingest.xlsx.."),
+          "org.apache.commons.compress..");
 
   @ArchTest
   static final ArchRule mail_stays_in_its_writer = only("withers.report.mail..", "jakarta..");

@@ -14,6 +14,9 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import withers.id.SourceId;
 import withers.ingest.file.ExportFile;
+import withers.ingest.pack.PackedFile;
+import withers.ingest.pack.Packing;
+import withers.ingest.pack.Signature;
 import withers.ingest.profile.ExportDateRule;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;
@@ -80,11 +83,42 @@ public final class ExportSorter {
     List<SourceProfile> recognising =
         named.map(List::of).orElseGet(() -> profiles.recognising(name));
     if (recognising.isEmpty()) {
-      unrecognised.add(name);
+      takeEntries(file, name);
     } else if (recognising.size() > 1) {
       refuse(recognising, ambiguous(name, recognising));
     } else {
       take(file, name, recognising.get(0));
+    }
+  }
+
+  /** An archive whose name says nothing may hold files whose names do. */
+  private void takeEntries(Path file, String name) {
+    List<PackedFile> entries = entries(file);
+    entries.forEach(this::takeEntry);
+    if (entries.isEmpty()) {
+      unrecognised.add(name);
+    }
+  }
+
+  private List<PackedFile> entries(Path file) {
+    try {
+      return Files.isRegularFile(file) && Signature.of(file) == Signature.ZIP
+          ? PackedFile.in(file).stream().filter(one -> one.packing() == Packing.ZIP).toList()
+          : List.of();
+    } catch (InputRefusedException refused) {
+      refusals.add(String.valueOf(refused.getMessage()));
+      return List.of();
+    }
+  }
+
+  private void takeEntry(PackedFile entry) {
+    List<SourceProfile> recognising = profiles.recognising(entry.baseName());
+    if (recognising.isEmpty()) {
+      unrecognised.add(entry.name());
+    } else if (recognising.size() > 1) {
+      refuse(recognising, ambiguous(entry.name(), recognising));
+    } else {
+      take(entry, recognising.get(0));
     }
   }
 
@@ -108,7 +142,15 @@ public final class ExportSorter {
             "Expected a file, but found none (%s): see that the path is right. Nothing was changed."
                 .formatted(name));
       }
-      ExportFile file = ExportFile.inspect(path, profile.format());
+      PackedFile.in(path).forEach(file -> take(file, profile));
+    } catch (InputRefusedException refused) {
+      refuse(List.of(profile), String.valueOf(refused.getMessage()));
+    }
+  }
+
+  private void take(PackedFile packed, SourceProfile profile) {
+    try {
+      ExportFile file = ExportFile.inspect(packed, profile.format());
       LocalDate date = dates.date(profile, file);
       add(new Found(profile, date, dates.extent(profile, file), file));
     } catch (InputRefusedException refused) {

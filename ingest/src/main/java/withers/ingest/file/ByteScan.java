@@ -8,37 +8,23 @@ import java.security.NoSuchAlgorithmException;
  */
 final class ByteScan {
 
-  private static final byte[] ZIP = {'P', 'K', 3, 4};
-
   private final MessageDigest sha = sha256();
   private long size;
   private long line = 1;
   private long badLine;
   private boolean nul;
-  private boolean zipped;
   private int last = -1;
   private int awaited; // continuation bytes still to come
   private int lowest = 0x80; // bounds of the next continuation byte
   private int highest = 0xBF;
 
   void take(byte[] bytes, int length) {
-    if (size == 0) {
-      zipped = startsWithZip(bytes, length);
-    }
     sha.update(bytes, 0, length);
     for (int i = 0; i < length; i++) {
       take(bytes[i] & 0xFF);
     }
     size += length;
     last = length > 0 ? bytes[length - 1] : last;
-  }
-
-  private static boolean startsWithZip(byte[] bytes, int length) {
-    return length >= ZIP.length
-        && bytes[0] == ZIP[0]
-        && bytes[1] == ZIP[1]
-        && bytes[2] == ZIP[2]
-        && bytes[3] == ZIP[3];
   }
 
   private void take(int b) {
@@ -99,10 +85,6 @@ final class ByteScan {
 
   boolean hasNul() {
     return nul;
-  }
-
-  boolean looksZipped() {
-    return zipped;
   }
 
   boolean isUtf8() {

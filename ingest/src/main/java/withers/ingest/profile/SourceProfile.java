@@ -36,14 +36,25 @@ public record SourceProfile(
     ValueMaps values,
     String digest) {
 
+  private static final String GZIP = ".gz";
+
   public SourceProfile {
     files = List.copyOf(files);
     key = List.copyOf(key);
   }
 
-  /** Whether a file of this name is an export of this source. */
+  /**
+   * Whether a file of this name is an export of this source; {@code .gz} at its end may be more.
+   */
   public boolean recognises(String fileName) {
-    return files.stream().anyMatch(pattern -> matches(pattern, fileName));
+    return files.stream()
+        .anyMatch(pattern -> matches(pattern, fileName) || matches(pattern, ungzipped(fileName)));
+  }
+
+  private static String ungzipped(String fileName) {
+    return fileName.endsWith(GZIP)
+        ? fileName.substring(0, fileName.length() - GZIP.length())
+        : fileName;
   }
 
   private static boolean matches(String pattern, String fileName) {

@@ -1,0 +1,132 @@
+package withers.ingest.pack;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.channels.SeekableByteChannel;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+import withers.source.InputRefusedException;
+
+/** An open zip archive. Nothing of it is ever written to a disk, so its paths can do no harm. */
+final class Archive implements Closeable {
+
+  private static final int MOST_ENTRIES = 1_000;
+
+  private final ZipFile zip;
+  private final String name;
+  private final List<ZipArchiveEntry> entries;
+
+  private Archive(ZipFile zip, String name) {
+    this.zip = zip;
+    this.name = name;
+    this.entries = Collections.list(zip.getEntries());
+  }
+
+  /**
+   * Opens an archive; closing it closes the channel.
+   *
+   * @throws InputRefusedException when it is cut off or damaged, or has too many entries
+   */
+  static Archive open(SeekableByteChannel channel, String name) throws IOException {
+    try {
+      Archive archive = new Archive(ZipFile.builder().setSeekableByteChannel(channel).get(), name);
+      archive.requireBounds();
+      return archive;
+    } catch (IOException | RuntimeException damaged) {
+      channel.close();
+      throw damaged instanceof InputRefusedException refused
+          ? refused
+          : PackRefusals.damaged(name, damaged);
+    }
+  }
+
+  private void requireBounds() {
+    if (entries.size() > MOST_ENTRIES) {
+      throw PackRefusals.tooManyEntries(name, MOST_ENTRIES, entries.size());
+    }
+    long bytes = 0;
+    for (ZipArchiveEntry entry : entries) {
+      bytes += Math.min(entry.getSize(), GuardedStream.MOST_BYTES);
+    }
+    if (bytes > GuardedStream.MOST_BYTES) {
+      throw PackRefusals.tooLarge(name, GuardedStream.MOST_BYTES);
+    }
+  }
+
+  /** Whether it is a spreadsheet in the form of .xlsx: Office Open XML with a workbook. */
+  boolean isWorkbook() {
+    return isOfficeOpenXml() && has("xl/workbook");
+  }
+
+  /**
+   * Makes sure that it is an archive of files, and not a document.
+   *
+   * @throws InputRefusedException when it is a document
+   */
+  void requireNoDocument() {
+    if (has("mimetype") && has("content.xml")) {
+      throw PackRefusals.openDocument(name);
+    }
+    if (isOfficeOpenXml()) {
+      throw PackRefusals.otherDocument(name);
+    }
+  }
+
+  private boolean isOfficeOpenXml() {
+    return has("[content_types].xml");
+  }
+
+  private boolean has(String start) {
+    return entries.stream()
+        .anyMatch(entry -> entry.getName().toLowerCase(Locale.ROOT).startsWith(start));
+  }
+
+  int size() {
+    return entries.size();
+  }
+
+  /** The name of an entry without its folders; empty for a folder. */
+  String baseName(int index) {
+    ZipArchiveEntry entry = entries.get(index);
+    String path = entry.getName().replace('\\', '/');
+    return entry.isDirectory()
+        ? ""
+        : path.substring(path.lastIndexOf('/') + 1).replaceAll("\\p{Cntrl}", "?");
+  }
+
+  /**
+   * Makes sure that an entry can be read.
+   *
+   * @throws InputRefusedException when it needs a password, or is packed in a rare way
+   */
+  void requireReadable(int index, String shown) {
+    ZipArchiveEntry entry = entries.get(index);
+    if (entry.getGeneralPurposeBit().usesEncryption()) {
+      throw PackRefusals.encrypted(shown);
+    }
+    if (entry.isUnixSymlink()) {
+      throw PackRefusals.link(shown);
+    }
+    if (!zip.canReadEntryData(entry)) {
+      throw PackRefusals.unreadable(shown);
+    }
+  }
+
+  /** The bytes of an entry; closing them closes the archive. */
+  InputStream stream(int index, String shown) throws IOException {
+    if (index >= entries.size() || !shown.endsWith(baseName(index))) {
+      throw PackRefusals.damaged(shown, new IOException("The archive has changed"));
+    }
+    requireReadable(index, shown);
+    return new GuardedStream(new CheckedEntry(zip, entries.get(index)), shown);
+  }
+
+  @Override
+  public void close() throws IOException {
+    zip.close();
+  }
+}
