@@ -4,6 +4,7 @@ import java.util.function.LongConsumer;
 import withers.ingest.csv.CsvFile;
 import withers.ingest.file.ExportFile;
 import withers.ingest.profile.FileFormat;
+import withers.ingest.rows.Refusals;
 import withers.ingest.rows.Rows;
 import withers.source.InputRefusedException;
 
@@ -19,6 +20,9 @@ final class OpenExport {
    * @throws InputRefusedException when it has no header
    */
   static Rows rows(ExportFile file, FileFormat format, LongConsumer progress) {
+    if (file.content() == ExportFile.Content.WORKBOOK) {
+      throw Refusals.binary(file.name(), "a spreadsheet");
+    }
     return CsvFile.open(file, format.delimiter(), progress);
   }
 }

@@ -96,12 +96,12 @@ class BadInputTest {
   }
 
   @Test
-  void a_spreadsheet() {
+  void an_archive_or_a_spreadsheet_that_is_cut_off() {
     workspace.write("inbox/" + NAME, new byte[] {'P', 'K', 3, 4, 20, 0, 6, 0});
 
     assertRefused(
-        "Expected a CSV file, which is text, but found a spreadsheet or an archive (harbour-2031-02-28.csv): export the"
-            + " records as CSV. Nothing was changed.");
+        "Expected a whole file, but found it cut off or damaged (harbour-2031-02-28.csv): ask for it again. Nothing was"
+            + " changed.");
   }
 
   @Test
