@@ -25,7 +25,8 @@ public final class Fold {
    */
   public Folded fold(List<Stated> stated) {
     Result result = new Result();
-    List<Stated> ordered = stated.stream().filter(sources::hears).sorted(Stated.ORDER).toList();
+    List<Stated> heard = stated.stream().filter(sources::hears).toList();
+    List<Stated> ordered = CurrentKeys.of(heard).stream().sorted(Stated.ORDER).toList();
     for (List<Stated> record : runs(ordered, Stated::isOfRecord)) {
       foldRecord(record, result);
     }

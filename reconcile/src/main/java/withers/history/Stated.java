@@ -50,6 +50,10 @@ public record Stated(ChipEvent event, ImportMarker marker) {
     return fact() instanceof Fact.NoLongerListed;
   }
 
+  boolean isRekeying() {
+    return fact() instanceof Fact.Rekeyed;
+  }
+
   boolean isWithdrawal() {
     return fact() instanceof Fact.Withdrawn;
   }

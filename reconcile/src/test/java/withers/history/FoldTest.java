@@ -1,6 +1,7 @@
 package withers.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -91,7 +92,7 @@ class FoldTest {
                 """
                 clinic 2026-07-31 C1 p1 visit 2026-02-01 Ada
                 clinic 2026-08-31 C1 p1 visit 2026-03-01 Ada
-                clinic 2026-08-31 C1 p1 withdrawn visit
+                clinic 2026-08-31 C1 p1 corrected visit
                 """))
         .containsExactly("VISIT 2026-03-01 stated 2026-08-31");
   }
@@ -193,6 +194,37 @@ class FoldTest {
     assertThat(registrations(World.of(REGISTERED + gone + still))).isOne();
     assertThat(listed(gone + still + later)).isFalse();
     assertThat(turned(gone + still + later)).contains(LocalDate.of(2026, 9, 30));
+  }
+
+  @Test
+  void what_was_said_under_an_old_key_is_the_new_key_s() {
+    String lines =
+        """
+        clinic 2026-07-31 C1 p1 visit 2026-02-01 Ada
+        clinic 2026-08-31 C1 p1 rekeyed q1
+        clinic 2026-08-31 C1 q1 visit 2026-02-01 Ada
+        clinic 2026-09-30 C1 q1 gone
+        """;
+
+    assertThat(animal(World.of(lines)).statements())
+        .extracting(s -> s.key().value(), Statement::firstStated, Statement::listed)
+        .containsExactly(tuple("q1", LocalDate.of(2026, 7, 31), false));
+  }
+
+  @Test
+  void a_record_may_change_its_key_again_and_another_one_may_take_its_first_key() {
+    String lines =
+        """
+        clinic 2026-07-31 C1 p1 visit 2026-02-01 Ada
+        clinic 2026-08-31 C1 p1 rekeyed q1
+        clinic 2026-09-30 C1 q1 rekeyed r1
+        clinic 2026-09-30 C1 p1 visit 2026-09-01 Ada
+        clinic 2026-10-31 C1 r1 gone
+        """;
+
+    assertThat(animal(World.of(lines)).statements())
+        .extracting(s -> s.key().value(), Statement::listed)
+        .containsExactlyInAnyOrder(tuple("r1", false), tuple("p1", true));
   }
 
   @Test

@@ -99,8 +99,8 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
       case "found", "lost" -> Slot.REPORT;
       case "reunited" -> Slot.REUNION;
       case "died" -> Slot.DEATH;
-      case "gone", "still" -> Slot.LISTING;
-      case "withdrawn" -> constant(Slot.class, word(5));
+      case "gone", "still", "rekeyed" -> Slot.LISTING;
+      case "withdrawn", "corrected" -> constant(Slot.class, word(5));
       case "lookup" -> Slot.LOOK_UP;
       case "supplied" -> Slot.SUPPLY;
       case "is" -> Slot.ANIMAL;
@@ -111,7 +111,9 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
   }
 
   private Optional<LocalDate> date(String verb) {
-    boolean dated = !List.of("gone", "still", "withdrawn", "is", "linked").contains(verb);
+    boolean dated =
+        !List.of("gone", "still", "rekeyed", "withdrawn", "corrected", "is", "linked")
+            .contains(verb);
     return dated && !word(5).equals("-") ? Optional.of(LocalDate.parse(word(5))) : Optional.empty();
   }
 
@@ -127,7 +129,9 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
       case "reunited" -> new Fact.Reunited();
       case "died" -> new Fact.Died();
       case "gone" -> new Fact.NoLongerListed();
+      case "rekeyed" -> new Fact.Rekeyed(new RecordKey(word(5)));
       case "still" -> new Fact.Withdrawn(WithdrawalReason.STILL_LISTED);
+      case "corrected" -> new Fact.Withdrawn(WithdrawalReason.NUMBER_CORRECTED);
       case "withdrawn" -> new Fact.Withdrawn(WithdrawalReason.CANCELLED);
       case "lookup" -> new Fact.LookedUp(name(word(6)), constant(LookUpAnswer.class, word(7)));
       case "is" ->

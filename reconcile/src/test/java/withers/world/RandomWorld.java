@@ -90,7 +90,13 @@ public final class RandomWorld {
               "n" + chip,
               oneOf(List.of("gone", "gone", "still")));
       case 15 -> add("clinic", round, "C" + chip, "p" + chip, pairingOrDeath(chip, day));
-      case 16 -> add("shelter", round, subject, "s" + chip, "withdrawn outcome");
+      case 16 ->
+          add(
+              "shelter",
+              round,
+              subject,
+              "s" + chip,
+              oneOf(List.of("withdrawn outcome", "rekeyed t" + chip)));
       default -> add("shelter", round, "C" + chip, "s" + chip, "linked " + chip);
     }
   }

@@ -126,7 +126,10 @@ final class WireTable {
               .makes(v -> new Fact.Withdrawn(v.at(0))),
           Shape.of(17, "linked", Fact.Linked.class)
               .field("animalId", TEXT, Fact.Linked::animalId)
-              .makes(v -> new Fact.Linked(v.at(0))));
+              .makes(v -> new Fact.Linked(v.at(0))),
+          Shape.of(18, "rekeyed", Fact.Rekeyed.class)
+              .field("key", RECORD_KEY, Fact.Rekeyed::key)
+              .makes(v -> new Fact.Rekeyed(v.at(0))));
 
   /** The event around a fact: one shape, so that it has a version too. */
   static final Family<ChipEvent> EVENTS = eventsOf(FACTS);

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import withers.chip.ChipNumber;
 import withers.chip.NumberRange;
+import withers.id.RecordKey;
 
 /**
  * One thing that a record states about a chip or its animal, in the trade's words. Immutable;
@@ -83,6 +84,12 @@ public sealed interface Fact {
   /** The source's own animal id belongs to this chip. */
   record Linked(String animalId) implements Fact {}
 
+  /**
+   * The source keeps this record under another key from this export date on: an operator has
+   * confirmed it. What was said under the old key before that date is the new key's.
+   */
+  record Rekeyed(RecordKey key) implements Fact {}
+
   /** The permitted shapes, in the order of the catalogue. */
   static List<Class<? extends Fact>> shapes() {
     return List.of(
@@ -102,6 +109,7 @@ public sealed interface Fact {
         Died.class,
         NoLongerListed.class,
         Withdrawn.class,
-        Linked.class);
+        Linked.class,
+        Rekeyed.class);
   }
 }

@@ -71,7 +71,8 @@ final class Samples {
           fact(Slot.DEATH, new Fact.Died()),
           fact(Slot.LISTING, new Fact.NoLongerListed()),
           fact(Slot.VISIT, new Fact.Withdrawn(WithdrawalReason.NUMBER_CORRECTED)),
-          fact(Slot.LINK, new Fact.Linked("A-17")));
+          fact(Slot.LINK, new Fact.Linked("A-17")),
+          fact(Slot.LISTING, new Fact.Rekeyed(new RecordKey("P-2001"))));
 
   static final List<ChipEvent> SUBJECTS =
       List.of(
@@ -90,7 +91,9 @@ final class Samples {
   private Samples() {}
 
   static List<ChipEvent> all() {
-    return Stream.of(FACTS, SUBJECTS, PARTIES).flatMap(List::stream).toList();
+    List<ChipEvent> first = FACTS.subList(0, 17);
+    List<ChipEvent> later = FACTS.subList(17, FACTS.size());
+    return Stream.of(first, SUBJECTS, PARTIES, later).flatMap(List::stream).toList();
   }
 
   private static ChipEvent fact(Slot slot, Fact fact) {

@@ -45,7 +45,8 @@ public final class RandomEvents {
           Fact.Died::new,
           Fact.NoLongerListed::new,
           () -> new Fact.Withdrawn(oneOf(WithdrawalReason.values())),
-          () -> new Fact.Linked(text()));
+          () -> new Fact.Linked(text()),
+          () -> new Fact.Rekeyed(key()));
 
   public RandomEvents(long seed) {
     this.random = new Random(seed);
@@ -110,7 +111,7 @@ public final class RandomEvents {
   private Origin origin() {
     return new Origin(
         new SourceId("source-" + few()),
-        new RecordKey("k" + random.nextInt(1000)),
+        key(),
         oneOf(Slot.values()),
         day(),
         new Locator(few(), random.nextInt(20) == 0 ? Long.MAX_VALUE : random.nextInt(100_000)));
@@ -131,6 +132,10 @@ public final class RandomEvents {
     long first = random.nextLong() & (ChipNumber.LARGEST_NATIONAL_CODE >> 1);
     long last = first + random.nextInt(1000);
     return new NumberRange(ChipNumber.iso(999, first), ChipNumber.iso(999, last));
+  }
+
+  private RecordKey key() {
+    return new RecordKey("k" + random.nextInt(1000));
   }
 
   private String text() {
