@@ -101,6 +101,10 @@ class ArchitectureTest {
       only(List.of("withers.ingest.csv..", "withers.report.csv.."), "org.apache.commons.csv..");
 
   @ArchTest
+  static final ArchRule ICU_stays_where_files_are_found_out =
+      only("withers.ingest.sniff..", "com.ibm.icu..");
+
+  @ArchTest
   static final ArchRule XLSX_stays_in_its_reader_and_its_writer =
       only(List.of("withers.ingest.xlsx..", "withers.report.xlsx.."), "org.dhatim..");
 

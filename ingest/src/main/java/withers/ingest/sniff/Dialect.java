@@ -1,0 +1,4 @@
+package withers.ingest.sniff;
+
+/** How cells are told apart. */
+public record Dialect(Delimiter delimiter, Quoting quoting) {}
