@@ -9,6 +9,8 @@ import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.ingest.file.ExportFile;
 import withers.ingest.profile.SourceProfile;
+import withers.ingest.quarantine.CorrectedRows;
+import withers.ingest.rows.Header;
 import withers.ingest.rows.Row;
 import withers.ingest.rows.Rows;
 import withers.ingest.translate.RowTranslator;
@@ -22,7 +24,7 @@ final class ExportReader {
   /** Takes a translated row. */
   @FunctionalInterface
   interface RowHandler {
-    void on(ExportFile file, Row row, Translation translation);
+    void on(ExportFile file, Header header, Row row, Translation translation);
   }
 
   private final ExportSet set;
@@ -53,16 +55,21 @@ final class ExportReader {
   }
 
   private void read(ExportFile file, int index, RowHandler handler) {
-    try (Rows rows = OpenExport.rows(file, set.profile().format(), progress)) {
+    try (Rows rows = open(file)) {
       Surroundings around = new Surroundings(set.exportDate(), index, numbers, references);
       RowTranslator translator = new RowTranslator(set.profile(), rows.header(), around);
       Optional<ExportDateColumn> dates = dateColumn(rows);
       for (Optional<Row> next = rows.next(); next.isPresent(); next = rows.next()) {
         Row row = next.get();
         dates.ifPresent(column -> column.require(row, set.exportDate()));
-        handler.on(file, row, translator.translate(row));
+        handler.on(file, rows.header(), row, translator.translate(row));
       }
     }
+  }
+
+  private Rows open(ExportFile file) {
+    Rows rows = OpenExport.rows(file, set.format(), progress);
+    return set.isCorrections() ? CorrectedRows.of(rows) : rows;
   }
 
   private Optional<ExportDateColumn> dateColumn(Rows rows) {

@@ -2,10 +2,12 @@ package withers.ingest;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import withers.ingest.change.Export;
 import withers.ingest.file.ExportFile;
 import withers.ingest.profile.ExtentRule;
+import withers.ingest.profile.FileFormat;
 import withers.ingest.profile.SourceProfile;
 import withers.source.Extent;
 
@@ -13,16 +15,28 @@ import withers.source.Extent;
  * The files that together are one export of one source: only all of them tell what is missing.
  *
  * @param dateColumn whether every row must state the export date itself
+ * @param corrections how it is written, when it is no export but a quarantine file whose rows were
+ *     put right: they are read as if the export of their date had said so
  */
 public record ExportSet(
     SourceProfile profile,
     LocalDate exportDate,
     Extent extent,
     boolean dateColumn,
+    Optional<FileFormat> corrections,
     List<ExportFile> files) {
 
   public ExportSet {
     files = List.copyOf(files);
+  }
+
+  /** Whether it is a quarantine file: it may be small, and any number of its rows still wrong. */
+  public boolean isCorrections() {
+    return corrections.isPresent();
+  }
+
+  FileFormat format() {
+    return corrections.orElse(profile.format());
   }
 
   Export export() {

@@ -18,19 +18,27 @@ import withers.ingest.pack.PackedFile;
 import withers.ingest.pack.Packing;
 import withers.ingest.pack.Signature;
 import withers.ingest.profile.ExportDateRule;
+import withers.ingest.profile.FileFormat;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;
 import withers.source.Extent;
 import withers.source.InputRefusedException;
 
-/** Sorts files into exports: those of one source, date and extent are one. */
+/**
+ * Sorts files into exports: those of one source, date and extent are one. A quarantine file that
+ * comes back stands for itself.
+ */
 public final class ExportSorter {
 
-  private record Together(LocalDate date, SourceId source, String extent)
+  /**
+   * @param corrections name of a quarantine file; empty for exports, which come before
+   */
+  private record Together(SourceId source, LocalDate date, String corrections, String extent)
       implements Comparable<Together> {
     private static final Comparator<Together> ORDER =
-        Comparator.comparing(Together::date)
-            .thenComparing(Together::source)
+        Comparator.comparing(Together::source)
+            .thenComparing(Together::date)
+            .thenComparing(Together::corrections)
             .thenComparing(Together::extent);
 
     @Override
@@ -39,11 +47,23 @@ public final class ExportSorter {
     }
   }
 
-  private record Found(SourceProfile profile, LocalDate date, Extent extent, ExportFile file) {}
+  private record Found(
+      SourceProfile profile,
+      LocalDate date,
+      Extent extent,
+      Optional<FileFormat> corrections,
+      ExportFile file) {
+
+    Together place() {
+      return new Together(
+          profile.id(), date, corrections.isPresent() ? file.name() : "", extent.toString());
+    }
+  }
 
   private final Profiles profiles;
   private final Optional<SourceProfile> named;
   private final ExportDates dates;
+  private final CorrectionsFinder corrections;
   private final Map<Together, List<Found>> found = new TreeMap<>();
   private final Set<SourceId> doubtful = new HashSet<>();
   private final List<String> refusals = new ArrayList<>();
@@ -62,32 +82,66 @@ public final class ExportSorter {
     this.profiles = profiles;
     this.named = named;
     this.dates = new ExportDates(exportDate, window);
+    this.corrections = new CorrectionsFinder(profiles, exportDate);
+  }
+
+  /** Sorts files whose sources are known by their names alone, as {@link #sortAll} does. */
+  public SortedExports sort(List<Path> files) {
+    return sortAll(files.stream().map(Incoming::of).toList());
   }
 
   /**
-   * Looks through files and sorts them. Where one file of a source can't be taken, none of that
-   * source is: it might belong to any of their exports.
+   * Looks through files and sorts them. Where one file of a source can't be taken, no export of
+   * that source is: it might belong to any of them.
    */
-  public SortedExports sort(List<Path> files) {
-    files.stream().sorted().forEach(this::take);
+  public SortedExports sortAll(List<Incoming> files) {
+    files.stream().sorted(Comparator.comparing(Incoming::path)).forEach(this::take);
     List<ExportSet> sets =
         found.values().stream()
-            .filter(together -> !doubtful.contains(together.get(0).profile.id()))
+            .filter(together -> !isDoubtful(together.get(0)))
             .map(this::set)
             .toList();
     return new SortedExports(sets, refusals, unrecognised);
   }
 
-  private void take(Path file) {
-    String name = file.getFileName().toString();
+  private boolean isDoubtful(Found one) {
+    return one.corrections.isEmpty() && doubtful.contains(one.profile.id());
+  }
+
+  private void take(Incoming file) {
+    if (!isCorrections(file)) {
+      takeExport(file);
+    }
+  }
+
+  private boolean isCorrections(Incoming file) {
+    try {
+      Optional<CorrectionsFinder.Corrections> back =
+          Files.isRegularFile(file.path())
+              ? corrections.find(file, named.or(file::source))
+              : Optional.empty();
+      back.map(ExportSorter::found).ifPresent(this::add);
+      return back.isPresent();
+    } catch (InputRefusedException refused) {
+      refusals.add(String.valueOf(refused.getMessage()));
+      return true;
+    }
+  }
+
+  private static Found found(CorrectionsFinder.Corrections back) {
+    return new Found(
+        back.profile(), back.date(), new Extent.Changes(), Optional.of(back.format()), back.file());
+  }
+
+  private void takeExport(Incoming file) {
     List<SourceProfile> recognising =
-        named.map(List::of).orElseGet(() -> profiles.recognising(name));
+        named.or(file::source).map(List::of).orElseGet(() -> profiles.recognising(file.name()));
     if (recognising.isEmpty()) {
-      takeEntries(file, name);
+      takeEntries(file.path(), file.name());
     } else if (recognising.size() > 1) {
-      refuse(recognising, ambiguous(name, recognising));
+      refuse(recognising, ambiguous(file.name(), recognising));
     } else {
-      take(file, name, recognising.get(0));
+      take(file.path(), file.name(), recognising.get(0));
     }
   }
 
@@ -152,15 +206,15 @@ public final class ExportSorter {
     try {
       ExportFile file = ExportFile.inspect(packed, profile.format());
       LocalDate date = dates.date(profile, file);
-      add(new Found(profile, date, dates.extent(profile, file), file));
+      Extent extent = dates.extent(profile, file);
+      add(new Found(profile, date, extent, Optional.empty(), file));
     } catch (InputRefusedException refused) {
       refuse(List.of(profile), String.valueOf(refused.getMessage()));
     }
   }
 
   private void add(Found one) {
-    Together place = new Together(one.date, one.profile.id(), one.extent.toString());
-    List<Found> together = found.computeIfAbsent(place, p -> new ArrayList<>());
+    List<Found> together = found.computeIfAbsent(one.place(), p -> new ArrayList<>());
     // The same file twice, under two names, is one.
     if (together.stream().noneMatch(other -> other.file.sha256().equals(one.file.sha256()))) {
       together.add(one);
@@ -170,12 +224,15 @@ public final class ExportSorter {
   private ExportSet set(List<Found> together) {
     Found first = together.get(0);
     boolean dateColumn =
-        dates.given().isEmpty() && first.profile.exportDate().from() == ExportDateRule.From.COLUMN;
+        first.corrections.isEmpty()
+            && dates.given().isEmpty()
+            && first.profile.exportDate().from() == ExportDateRule.From.COLUMN;
     return new ExportSet(
         first.profile,
         first.date,
         first.extent,
         dateColumn,
+        first.corrections,
         together.stream().map(Found::file).toList());
   }
 }

@@ -17,6 +17,7 @@ import withers.ingest.change.Disappearances;
 import withers.ingest.file.ExportFile;
 import withers.ingest.quarantine.QuarantineFile;
 import withers.ingest.quarantine.QuarantinedRow;
+import withers.ingest.rows.Header;
 import withers.ingest.rows.Row;
 import withers.ingest.translate.Translation;
 import withers.log.EventLog;
@@ -62,14 +63,14 @@ final class ImportAttempt {
     reader.read(this::take);
   }
 
-  private void take(ExportFile file, Row row, Translation translation) {
+  private void take(ExportFile file, Header header, Row row, Translation translation) {
     read++;
     if (translation instanceof Translation.Stated stated) {
       take(stated);
     } else if (translation instanceof Translation.Rejected no) {
       int index = set.files().indexOf(file);
       no.key().ifPresent(key -> detector.unreadable(key, new Locator(index, row.line())));
-      rejected.add(new QuarantinedRow(file.name(), row.line(), no.reject(), row.text()));
+      rejected.add(QuarantinedRow.of(file.name(), header, row, no.reject()));
     }
     writer.flushIfFull();
   }
@@ -114,10 +115,16 @@ final class ImportAttempt {
     return new Tally(read, applied, unchanged, rejected.size(), missing, writer.count());
   }
 
-  /** Of a date and extent that the log knows, a marker would say nothing. */
+  /**
+   * Of a date and extent that the log knows, a marker would say nothing; nor would one of rows that
+   * nobody has put right yet.
+   */
   private boolean isNothingNew(NavigableSet<LocalDate> withheld) {
-    return writer.count() == 0
-        && newest().filter(marker -> marker.withheld().equals(withheld)).isPresent()
+    return writer.count() == 0 && (set.isCorrections() || isKnown(withheld));
+  }
+
+  private boolean isKnown(NavigableSet<LocalDate> withheld) {
+    return newest().filter(marker -> marker.withheld().equals(withheld)).isPresent()
         && snapshot.markers().stream()
             .filter(marker -> marker.chain().equals(source()))
             .anyMatch(
@@ -141,9 +148,7 @@ final class ImportAttempt {
   private Optional<Path> writeQuarantine() {
     return rejected.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            QuarantineFile.write(
-                quarantine, source(), set.exportDate(), set.files().get(0).sha256(), rejected));
+        : Optional.of(QuarantineFile.write(quarantine, source(), set.exportDate(), rejected));
   }
 
   private ImportMarker marker(

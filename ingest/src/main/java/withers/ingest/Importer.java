@@ -79,7 +79,8 @@ public final class Importer {
     if (isImported(set, before)) {
       return ImportReport.importedBefore(set);
     }
-    requireInOrder(set, before, backfill);
+    // Rows that were put right belong to the export that they come from, however old that is.
+    requireInOrder(set, before, backfill || set.isCorrections());
     observer.at(ImportStep.BEFORE_CHECK);
     Map<String, Long> rows =
         Check.rows(set, new ExportReader(set, numbers, Importer::noReference, progress));

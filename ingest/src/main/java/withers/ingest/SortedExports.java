@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * Files, sorted into exports.
  *
- * @param sets in the order of their export dates, then of their sources
+ * @param sets in the order of their sources, then of their export dates; rows that were put right
+ *     after the exports of their date
  * @param refusals why files can't be taken
  * @param unrecognised names of files that no profile recognises
  */

@@ -2,6 +2,9 @@ package withers.ingest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -61,6 +64,51 @@ class FilesLawTest {
         .as("seed %d, order %s of %s", seed, order, exports)
         .isEqualTo(InEffect.on(inOrder.log.snapshot(), TestImports.CLINIC));
     assertThat(shuffled.vault.size()).isEqualTo(inOrder.vault.size());
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void rows_put_right_in_quarantine_count_as_one_more_export_in_any_order(long seed) {
+    Random random = new Random(seed);
+    List<List<String>> exports = exports(random);
+    TestImports inOrder = new TestImports(folder.resolve("in-order"));
+    for (int i = 0; i < exports.size(); i++) {
+      inOrder.take(whole(inOrder, i, exports.get(i)));
+    }
+    List<Path> corrections = inOrder.quarantined().stream().map(q -> putRight(q, random)).toList();
+    corrections.forEach(file -> inOrder.take(List.of(file)));
+    TestImports shuffled = new TestImports(folder.resolve("shuffled"));
+    List<List<Path>> files = new ArrayList<>();
+    for (int i = 0; i < exports.size(); i++) {
+      files.add(split(shuffled, i, exports.get(i), random));
+    }
+    corrections.forEach(file -> files.add(List.of(file)));
+    files.add(files.get(random.nextInt(files.size())));
+    Collections.shuffle(files, random);
+    files.forEach(shuffled::take);
+
+    assertThat(InEffect.on(shuffled.log.snapshot(), TestImports.CLINIC))
+        .as("seed %d, order %s of %s", seed, files, exports)
+        .isEqualTo(InEffect.on(inOrder.log.snapshot(), TestImports.CLINIC));
+    assertThat(shuffled.vault.size()).isEqualTo(inOrder.vault.size());
+  }
+
+  /** Some of the cells that could not be read; others stay as they are. */
+  private Path putRight(Path quarantine, Random random) {
+    try {
+      StringBuilder right = new StringBuilder();
+      for (String line : Files.readAllLines(quarantine)) {
+        right.append(random.nextInt(3) == 0 ? line : putRight(line, random)).append("\n");
+      }
+      return Files.writeString(folder.resolve(quarantine.getFileName()), right);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String putRight(String line, Random random) {
+    return line.replace("'12345678901234,", oneOf(NUMBERS.subList(0, 3), random) + ",")
+        .replace(",yesterday,", "," + oneOf(DAYS.subList(0, 3), random) + ",");
   }
 
   private static List<List<String>> exports(Random random) {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 import withers.chip.ChipNumberReader;
 import withers.contact.Contact;
 import withers.contact.MemoryContactVault;
@@ -83,6 +84,19 @@ final class TestImports {
           "No,Chip,Animal,Seen,Client\n"
               + String.join("", rows.stream().map(r -> r + "\n").toList()));
       return file;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The quarantine files so far. */
+  List<Path> quarantined() {
+    Path quarantine = folder.resolve("quarantine");
+    if (!Files.exists(quarantine)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(quarantine)) {
+      return files.sorted().toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

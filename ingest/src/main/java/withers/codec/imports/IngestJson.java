@@ -36,6 +36,7 @@ public final class IngestJson {
     json.writeStartObject();
     json.writeStringProperty("source", report.set().profile().id().value());
     json.writeStringProperty("exportDate", report.set().exportDate().toString());
+    json.writeBooleanProperty("putRight", report.set().isCorrections());
     json.writeStringProperty("result", Choices.name(report.result()));
     texts("files", report.set().files().stream().map(file -> file.name()).toList(), json);
     tally(report.tally(), json);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import withers.cli.Console;
+import withers.ingest.ExportSet;
 import withers.ingest.ImportReport;
 import withers.ingest.Ingested;
 import withers.ingest.change.Disappearances;
@@ -35,13 +36,18 @@ public final class IngestText {
   }
 
   private static String line(ImportReport report) {
-    String export = "%s %s: ".formatted(report.set().profile().id(), report.set().exportDate());
-    return export
+    return export(report.set())
         + switch (report.result()) {
           case IMPORTED -> counted(report.tally());
           case NOTHING_NEW -> counted(report.tally()) + "; nothing new";
           case IMPORTED_BEFORE -> "imported before; nothing new";
         };
+  }
+
+  private static String export(ExportSet set) {
+    return "%s %s%s: "
+        .formatted(
+            set.profile().id(), set.exportDate(), set.isCorrections() ? ", rows put right" : "");
   }
 
   static String counted(Tally tally) {
@@ -67,7 +73,7 @@ public final class IngestText {
                 remarks.add(
                     String.format(
                         Locale.ROOT,
-                        "  Rejected %s with reasons: %s",
+                        "  Rejected %s with reasons: %s. Put the cells right there, and ingest that file.",
                         report.tally().rejected() == 1 ? "row" : "rows",
                         paths.shown(file))));
     report.withheld().ifPresent(gap -> remarks.add(withheld(report, gap)));

@@ -12,11 +12,12 @@ import withers.yaml.Nearest;
  * The names in a file's first row. They are compared without regard to case and white space.
  *
  * @param file the file's name, for messages
+ * @param names as they stand in the file, without white space at their ends
  */
 public record Header(String file, List<String> names) {
 
   public Header {
-    names = names.stream().map(Header::spelling).toList();
+    names = names.stream().map(String::strip).toList();
   }
 
   private static String spelling(String name) {
@@ -50,7 +51,9 @@ public record Header(String file, List<String> names) {
 
   private String advice(List<String> missing) {
     Optional<String> near =
-        missing.size() == 1 ? Nearest.to(spelling(missing.get(0)), names) : Optional.empty();
+        missing.size() == 1
+            ? Nearest.to(spelling(missing.get(0)), names.stream().map(Header::spelling).toList())
+            : Optional.empty();
     return near.map("the nearest is \"%s\"; "::formatted).orElse("")
         + "if the export's layout has changed, change the profile";
   }
@@ -72,7 +75,7 @@ public record Header(String file, List<String> names) {
   private List<Integer> places(String header) {
     String wanted = spelling(header);
     return IntStream.range(0, names.size())
-        .filter(i -> names.get(i).equals(wanted))
+        .filter(i -> spelling(names.get(i)).equals(wanted))
         .boxed()
         .toList();
   }

@@ -140,14 +140,16 @@ class IngestCommandTest {
             new Said(
                 1,
                 "harbour-clinic 2031-01-31: read 42 = 0 unchanged + 40 applied + 2 rejected\n",
-                "  Rejected rows with reasons: quarantine/" + quarantine() + "\n"));
+                "  Rejected rows with reasons: quarantine/"
+                    + quarantine()
+                    + ". Put the cells right there, and ingest that file.\n"));
     assertThat(Files.readString(workspace.open().paths().quarantine().resolve(quarantine())))
         .isEqualTo(
             String.join(
                 "\r\n",
-                "source,file,line,column,code,reason,row",
-                "harbour-clinic,harbour-2031-01-31.csv,42,Chip,NUMBER_REFUSED,\"Expected 15 digits, or 9 or 10 on an older chip, but found 14 digits; compare it with the papers of the chip or scan the animal again\",\"K98,12345678901234,Pip,2031-01-05,Ada Example,\"",
-                "harbour-clinic,harbour-2031-01-31.csv,43,Seen,DAY_REFUSED,\"Expected a day written as yyyy-MM-dd, such as 2026-01-31, but found other text\",\"'=K99,999010000000099,\"\"Pip, the \"\"\"\"small\"\"\"\"\"\",31.1.2031,Ada Example,\"",
+                "\uFEFFsource,export-date,file,line,column,code,reason,original,No,Chip,Animal,Seen,Client,Phone",
+                "harbour-clinic,'2031-01-31,harbour-2031-01-31.csv,42,Chip,NUMBER_REFUSED,\"Expected 15 digits, or 9 or 10 on an older chip, but found 14 digits; compare it with the papers of the chip or scan the animal again\",\"K98,12345678901234,Pip,2031-01-05,Ada Example,\",'K98,'12345678901234,Pip,'2031-01-05,Ada Example,",
+                "harbour-clinic,'2031-01-31,harbour-2031-01-31.csv,43,Seen,DAY_REFUSED,\"Expected a day written as yyyy-MM-dd, such as 2026-01-31, but found other text\",\"'=K99,999010000000099,\"\"Pip, the \"\"\"\"small\"\"\"\"\"\",31.1.2031,Ada Example,\",'=K99,'999010000000099,\"Pip, the \"\"small\"\"\",'31.1.2031,Ada Example,",
                 ""));
   }
 
@@ -304,7 +306,7 @@ class IngestCommandTest {
     assertThat(workspace.ingest("--json").out())
         .isEqualTo(
             """
-            {"exports":[{"source":"harbour-clinic","exportDate":"2031-01-31","result":"imported",\
+            {"exports":[{"source":"harbour-clinic","exportDate":"2031-01-31","putRight":false,"result":"imported",\
             "files":["harbour-2031-01-31.csv"],"read":30,"unchanged":0,"applied":30,"rejected":0,"noLongerListed":0,\
             "events":60}],"refused":[],"unrecognised":["dunes.csv"]}
             """);

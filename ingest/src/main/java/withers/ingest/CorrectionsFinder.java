@@ -1,0 +1,82 @@
+package withers.ingest;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import withers.ingest.file.ExportFile;
+import withers.ingest.profile.DatePattern;
+import withers.ingest.profile.FileFormat;
+import withers.ingest.profile.Profiles;
+import withers.ingest.profile.SourceProfile;
+import withers.ingest.quarantine.CorrectedRows;
+import withers.ingest.quarantine.QuarantineSign;
+import withers.ingest.rows.Rows;
+import withers.source.InputRefusedException;
+
+/**
+ * Finds out whose rows stand in a quarantine file that comes back.
+ *
+ * @param given the date that the command line gives
+ */
+record CorrectionsFinder(Profiles profiles, Optional<LocalDate> given) {
+
+  /**
+   * A quarantine file.
+   *
+   * @param format how it is written
+   */
+  record Corrections(SourceProfile profile, LocalDate date, FileFormat format, ExportFile file) {}
+
+  /**
+   * What a file is, if it is a quarantine file.
+   *
+   * @throws InputRefusedException when it is one that can't be taken
+   */
+  Optional<Corrections> find(Incoming incoming, Optional<SourceProfile> named) {
+    return QuarantineSign.delimiter(incoming.path())
+        .map(delimiter -> read(incoming, delimiter, named));
+  }
+
+  private Corrections read(Incoming incoming, char delimiter, Optional<SourceProfile> named) {
+    CorrectedRows.About about = about(incoming.path(), delimiter);
+    SourceProfile profile = profile(incoming.name(), about);
+    named
+        .filter(other -> !other.id().equals(profile.id()))
+        .ifPresent(other -> refuse("rows of " + other.id(), "rows of " + profile.id(), incoming));
+    given
+        .filter(date -> !date.equals(about.exportDate()))
+        .ifPresent(date -> refuse(date + " as export date", "" + about.exportDate(), incoming));
+    FileFormat format =
+        new FileFormat(delimiter, profile.format().charset(), profile.format().date());
+    ExportFile file = ExportFile.inspect(incoming.path(), format);
+    return new Corrections(profile, about.exportDate(), format, file);
+  }
+
+  /**
+   * Source and date are plain letters and digits, the same in all character sets that it may be.
+   */
+  private static CorrectedRows.About about(Path path, char delimiter) {
+    FileFormat any =
+        new FileFormat(delimiter, StandardCharsets.ISO_8859_1, DatePattern.of("yyyy-MM-dd"));
+    try (Rows rows = OpenExport.rows(ExportFile.inspect(path, any), any, bytes -> {})) {
+      return CorrectedRows.about(rows);
+    }
+  }
+
+  private SourceProfile profile(String name, CorrectedRows.About about) {
+    return profiles
+        .find(about.source())
+        .orElseThrow(
+            () ->
+                new InputRefusedException(
+                    "Expected rows of a source with a profile, but found rows of %s (%s): restore sources/%s.yaml. Nothing was changed."
+                        .formatted(about.source(), name, about.source())));
+  }
+
+  private static void refuse(String expected, String found, Incoming incoming) {
+    throw new InputRefusedException(
+        "Expected %s, but found %s (%s): a quarantine file states itself whose rows it holds, and of which date. Nothing was changed."
+            .formatted(expected, found, incoming.name()));
+  }
+}

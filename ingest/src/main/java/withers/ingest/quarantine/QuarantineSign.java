@@ -1,0 +1,56 @@
+package withers.ingest.quarantine;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Recognises quarantine files, whatever delimiter a spreadsheet has saved them with. */
+public final class QuarantineSign {
+
+  private static final String DELIMITERS = ",;\t|";
+  private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
+  private static final int START = 256;
+
+  private QuarantineSign() {}
+
+  /** The delimiter of a quarantine file; empty when the file is none. */
+  public static Optional<Character> delimiter(Path file) {
+    String start = start(file);
+    return DELIMITERS
+        .chars()
+        .mapToObj(c -> (char) c)
+        .filter(delimiter -> hasOurColumns(start, delimiter))
+        .findFirst();
+  }
+
+  private static String start(Path file) {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] start = in.readNBytes(START);
+      int from = startsWithMark(start) ? BYTE_ORDER_MARK.length : 0;
+      return new String(start, from, start.length - from, StandardCharsets.US_ASCII);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static boolean startsWithMark(byte[] start) {
+    return start.length >= BYTE_ORDER_MARK.length
+        && Arrays.equals(start, 0, BYTE_ORDER_MARK.length, BYTE_ORDER_MARK, 0, 3);
+  }
+
+  private static boolean hasOurColumns(String start, char delimiter) {
+    int count = QuarantineColumns.OURS.size();
+    String[] cells = start.split(java.util.regex.Pattern.quote("" + delimiter), count + 1);
+    return cells.length > count
+        && Arrays.stream(cells, 0, count)
+            .map(cell -> cell.replace("\"", "").strip())
+            .toList()
+            .equals(List.copyOf(QuarantineColumns.OURS));
+  }
+}
