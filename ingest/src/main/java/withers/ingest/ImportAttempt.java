@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import withers.id.ImportId;
 import withers.id.SourceId;
 import withers.ingest.change.ChangeDetector;
 import withers.ingest.change.Disappearances;
+import withers.ingest.change.Rekeying;
 import withers.ingest.file.ExportFile;
 import withers.ingest.quarantine.QuarantineFile;
 import withers.ingest.quarantine.QuarantinedRow;
@@ -79,6 +81,20 @@ final class ImportAttempt {
     if (detector.row(stated.key(), stated.statements())) {
       applied++;
       writer.contacts(stated.key(), stated.contacts());
+    }
+  }
+
+  /** Records that come under new keys would else be taken for new ones beside the old. */
+  void requireOldKeys() {
+    Rekeying rekeying = detector.rekeying();
+    if (rekeying.isLikely()) {
+      throw new InputRefusedException(
+          String.format(
+              Locale.ROOT,
+              "Expected records under the keys that they had, but found %,d of %,d missing records under new ones (%s): look at them with withers rekey, which also confirms them; if they are other records, give --new-records. Nothing was changed.",
+              rekeying.pairs().size(),
+              rekeying.missing(),
+              set.names()));
     }
   }
 

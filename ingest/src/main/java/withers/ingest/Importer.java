@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import withers.chip.ChipNumberReader;
@@ -69,18 +70,18 @@ public final class Importer {
   /**
    * Imports an export.
    *
-   * @param backfill whether it may be older than the source's newest full export
+   * @param allowed what an operator allows it besides
    * @param progress is told of bytes read; each file is read twice
    * @throws InputRefusedException when it can't be taken; nothing was changed
    * @throws StaleParentException when others were faster again and again; nothing was changed
    */
-  public ImportReport run(ExportSet set, boolean backfill, LongConsumer progress) {
+  public ImportReport run(ExportSet set, Set<Allowance> allowed, LongConsumer progress) {
     LogSnapshot before = log.snapshot();
     if (isImported(set, before)) {
       return ImportReport.importedBefore(set);
     }
     // Rows that were put right belong to the export that they come from, however old that is.
-    requireInOrder(set, before, backfill || set.isCorrections());
+    requireInOrder(set, before, allowed.contains(Allowance.BACKFILL) || set.isCorrections());
     observer.at(ImportStep.BEFORE_CHECK);
     Map<String, Long> rows =
         Check.rows(set, new ExportReader(set, numbers, Importer::noReference, progress));
@@ -88,7 +89,7 @@ public final class Importer {
     ExportReader reader = new ExportReader(set, numbers, vault::reference, progress);
     for (int attempt = 1; ; attempt++) {
       try {
-        return attempt(set, rows, reader);
+        return attempt(set, rows, reader, allowed.contains(Allowance.NEW_RECORDS));
       } catch (StaleParentException stale) {
         if (attempt == ATTEMPTS) {
           throw stale;
@@ -102,7 +103,8 @@ public final class Importer {
     return NO_REFERENCE;
   }
 
-  private ImportReport attempt(ExportSet set, Map<String, Long> rows, ExportReader reader) {
+  private ImportReport attempt(
+      ExportSet set, Map<String, Long> rows, ExportReader reader, boolean newRecords) {
     LogSnapshot snapshot = log.snapshot();
     ImportId id = ids.get();
     try (BatchWriter writer =
@@ -110,6 +112,9 @@ public final class Importer {
       ImportAttempt attempt =
           new ImportAttempt(set, snapshot, id, writer, quarantine, clock, observer);
       attempt.read(reader);
+      if (!newRecords) {
+        attempt.requireOldKeys();
+      }
       return attempt.finish(log, rows);
     }
   }

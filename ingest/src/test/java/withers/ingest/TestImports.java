@@ -112,7 +112,7 @@ final class TestImports {
         new ExportSorter(profiles, Optional.empty(), Optional.empty(), Optional.empty())
             .sort(files)
             .sets();
-    return importer(observer).run(sets.get(0), true, bytes -> {});
+    return importer(observer).run(sets.get(0), Set.of(Allowance.values()), bytes -> {});
   }
 
   private Importer importer(ImportObserver observer) {

@@ -7,9 +7,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import withers.fact.ChipEvent;
 import withers.fact.Fact;
-import withers.fact.Origin;
 import withers.id.RecordKey;
 import withers.id.SourceId;
 
@@ -45,7 +43,9 @@ final class CurrentKeys {
 
   private Stated current(Stated stated) {
     RecordKey key = current(stated.source(), stated.key(), stated.exportDate());
-    return key.equals(stated.key()) ? stated : under(key, stated);
+    return key.equals(stated.key())
+        ? stated
+        : new Stated(stated.event().under(key), stated.marker());
   }
 
   private RecordKey current(SourceId source, RecordKey stated, LocalDate date) {
@@ -62,13 +62,5 @@ final class CurrentKeys {
       SourceId source, RecordKey key, LocalDate after) {
     NavigableMap<LocalDate, RecordKey> later = replaced.get(new Former(source, key));
     return later == null ? null : later.higherEntry(after);
-  }
-
-  private static Stated under(RecordKey key, Stated stated) {
-    ChipEvent event = stated.event();
-    Origin old = event.origin();
-    Origin now = new Origin(old.source(), key, old.slot(), old.exportDate(), old.locator());
-    return new Stated(
-        new ChipEvent(event.subject(), now, event.date(), event.fact()), stated.marker());
   }
 }

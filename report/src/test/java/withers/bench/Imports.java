@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToLongFunction;
 import withers.bench.BenchWorld.Month;
 import withers.cli.Console;
@@ -60,7 +61,7 @@ final class Imports {
       throws Exception {
     Workspace workspace = world.workspace();
     Ingester.Request request =
-        new Ingester.Request(files, Optional.empty(), Optional.empty(), Optional.empty(), false);
+        new Ingester.Request(files, Optional.empty(), Optional.empty(), Optional.empty(), Set.of());
     Ingested ingested =
         workspace.whileLocked(
             "bench",

@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import withers.chip.ChipNumberReader;
 import withers.codec.finding.CanonicalFindings;
@@ -17,6 +18,7 @@ import withers.contacts.People;
 import withers.contacts.PhoneNumbers;
 import withers.history.Scope;
 import withers.id.ImportId;
+import withers.ingest.Allowance;
 import withers.ingest.ExportSet;
 import withers.ingest.ExportSorter;
 import withers.ingest.ImportReport;
@@ -76,7 +78,7 @@ final class Desk {
     }
     List<ImportReport> reports = new ArrayList<>();
     for (ExportSet set : sorted.sets()) {
-      reports.add(importer.run(set, true, bytes -> {}));
+      reports.add(importer.run(set, Set.of(Allowance.values()), bytes -> {}));
     }
     return reports;
   }

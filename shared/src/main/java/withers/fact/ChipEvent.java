@@ -2,6 +2,7 @@ package withers.fact;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import withers.id.RecordKey;
 
 /**
  * A fact, what it is about, and where it comes from: the unit that the log stores.
@@ -14,5 +15,12 @@ public record ChipEvent(Subject subject, Origin origin, Optional<LocalDate> date
   /** The day that the fact speaks of, or else the day on which the source said so. */
   public LocalDate day() {
     return date.orElse(origin.exportDate());
+  }
+
+  /** The same statement under another key of its source. */
+  public ChipEvent under(RecordKey key) {
+    Origin there =
+        new Origin(origin.source(), key, origin.slot(), origin.exportDate(), origin.locator());
+    return new ChipEvent(subject, there, date, fact);
   }
 }

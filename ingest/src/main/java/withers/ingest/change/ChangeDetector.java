@@ -67,8 +67,33 @@ public final class ChangeDetector {
     for (ChipEvent statement : statements) {
       version.add(statement);
     }
-    row = statements;
-    return comparison.accept(key, version.build());
+    RecordKey current = history.renames().current(key, (int) export.date().toEpochDay());
+    row = current.equals(key) ? statements : under(current, statements);
+    return comparison.accept(current, version.build());
+  }
+
+  private static List<ChipEvent> under(RecordKey key, List<ChipEvent> statements) {
+    return statements.stream().map(one -> one.under(key)).toList();
+  }
+
+  /**
+   * Which of the records that this export misses it holds under new keys. Ask after the last row,
+   * before {@link #conclude}; nothing is told of an export that is not full, or not the newest.
+   */
+  public Rekeying rekeying() {
+    return comparison.rekeying();
+  }
+
+  /** Hands over the events by which the log keeps records under the new keys of their pairs. */
+  public void rekey(Rekeying rekeying, Consumer<ChipEvent> events) {
+    rekeying.pairs().forEach((old, now) -> rekey(old, now, events));
+  }
+
+  private void rekey(RecordKey old, RecordKey now, Consumer<ChipEvent> events) {
+    for (Subject subject : history.timeline(old).subjects()) {
+      Origin origin = new Origin(export.source(), old, Slot.LISTING, export.date(), NO_ROW);
+      events.accept(new ChipEvent(subject, origin, Optional.empty(), new Fact.Rekeyed(now)));
+    }
   }
 
   /**
@@ -101,19 +126,19 @@ public final class ChangeDetector {
     }
     Set<Recall.Wanted> wanted = new HashSet<>();
     restated.forEach(one -> wanted.add(new Recall.Wanted(one.key, one.version)));
-    Map<Recall.Wanted, List<ChipEvent>> found = Recall.read(log, wanted);
+    Map<Recall.Wanted, List<ChipEvent>> found = Recall.read(log, wanted, history.renames());
     for (Restated one : restated) {
       List<ChipEvent> statements = found.get(new Recall.Wanted(one.key, one.version));
       if (statements == null) {
         throw new IllegalStateException("Expected an earlier version on the log, but found none");
       }
-      statements.forEach(statement -> out.accept(again(statement, one.exportDate)));
+      statements.forEach(statement -> out.accept(again(statement, one)));
     }
   }
 
-  private static ChipEvent again(ChipEvent statement, LocalDate exportDate) {
-    Origin before = statement.origin();
-    Origin origin = new Origin(before.source(), before.key(), before.slot(), exportDate, NO_ROW);
+  private static ChipEvent again(ChipEvent statement, Restated one) {
+    Origin was = statement.origin();
+    Origin origin = new Origin(was.source(), one.key, was.slot(), one.exportDate, NO_ROW);
     return new ChipEvent(statement.subject(), origin, statement.date(), statement.fact());
   }
 

@@ -1,6 +1,7 @@
 package withers.ingest.change;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,8 @@ final class Comparison {
   private final boolean full;
   private final Announcements announce;
   private final Consequences consequences;
+  private final boolean mayRekey;
+  private final Map<RecordKey, Version> fresh = new HashMap<>();
   private long repeatedKeys;
 
   Comparison(
@@ -41,6 +44,7 @@ final class Comparison {
     this.full = extent instanceof Extent.Full;
     this.announce = announce;
     this.consequences = new Consequences(disappearance, announce);
+    this.mayRekey = full && !snapshots.full().isEmpty() && day >= snapshots.newest();
   }
 
   /**
@@ -51,6 +55,9 @@ final class Comparison {
   boolean accept(RecordKey key, Version version) {
     Timeline timeline = history.timeline(key);
     boolean isNew = !isKnown(timeline, version);
+    if (mayRekey && timeline.isEmpty()) {
+      fresh.put(key, version);
+    }
     if (isNew) {
       repeatedKeys += timeline.isSeen() ? 1 : 0;
       writeOutSilence(key, timeline, version);
@@ -59,6 +66,22 @@ final class Comparison {
     }
     timeline.markSeen();
     return isNew;
+  }
+
+  /** Which of the records that this export misses it holds under new keys; before concluding. */
+  Rekeying rekeying() {
+    if (fresh.isEmpty()) {
+      return Rekeying.NONE;
+    }
+    Map<RecordKey, Version> missing = new HashMap<>();
+    history.timelines().forEach((key, timeline) -> gather(key, timeline, missing));
+    return RekeyingFinder.find(missing, fresh);
+  }
+
+  private void gather(RecordKey key, Timeline timeline, Map<RecordKey, Version> missing) {
+    if (isMissing(timeline)) {
+      missing.put(key, timeline.before(day).get(0));
+    }
   }
 
   /** How many rows had the key of another row of this export and said something else. */

@@ -12,6 +12,7 @@ final class History {
 
   private final Map<RecordKey, Timeline> timelines = new HashMap<>();
   private final Snapshots snapshots = new Snapshots();
+  private final Renames renames = new Renames();
 
   Timeline timeline(RecordKey key) {
     return timelines.computeIfAbsent(key, k -> new Timeline());
@@ -23,5 +24,9 @@ final class History {
 
   Snapshots snapshots() {
     return snapshots;
+  }
+
+  Renames renames() {
+    return renames;
   }
 }

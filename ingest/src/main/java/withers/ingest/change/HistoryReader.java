@@ -35,8 +35,10 @@ final class HistoryReader {
 
   private void take(ChipEvent event, ImportMarker marker) {
     RecordKey key = event.origin().key();
-    if (event.fact() instanceof Fact.NoLongerListed) {
-      int day = (int) event.origin().exportDate().toEpochDay();
+    int day = (int) event.origin().exportDate().toEpochDay();
+    if (event.fact() instanceof Fact.Rekeyed rekeyed) {
+      history.renames().add(key, day, rekeyed.key());
+    } else if (event.fact() instanceof Fact.NoLongerListed) {
       unlisted.computeIfAbsent(key, k -> new ArrayList<>(1)).add(day);
     } else if (!(event.fact() instanceof Fact.Withdrawn)) {
       draft(key, marker.id(), event).add(event);
@@ -57,10 +59,15 @@ final class HistoryReader {
 
   private History finish() {
     drafts.forEach(
-        (key, ofRecord) -> ofRecord.forEach(d -> add(history.timeline(key), d.day(), d.version())));
+        (key, ofRecord) ->
+            ofRecord.forEach(d -> add(timeline(key, d.day()), d.day(), d.version())));
     // A disappearance that stands beside a version of its own day is a consequence of that version.
-    unlisted.forEach((key, days) -> days.forEach(day -> addAbsence(history.timeline(key), day)));
+    unlisted.forEach((key, days) -> days.forEach(day -> addAbsence(timeline(key, day), day)));
     return history;
+  }
+
+  private Timeline timeline(RecordKey key, int day) {
+    return history.timeline(history.renames().current(key, day));
   }
 
   private static void add(Timeline timeline, int day, Version version) {

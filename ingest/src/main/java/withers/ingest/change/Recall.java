@@ -24,15 +24,17 @@ final class Recall {
   private record Group(RecordKey key, ImportId importId, Locator locator, long day) {}
 
   private final Set<RecordKey> keys = new HashSet<>();
+  private final Renames renames;
   private final Map<Group, List<ChipEvent>> groups = new LinkedHashMap<>();
 
-  private Recall(Set<Wanted> wanted) {
+  private Recall(Set<Wanted> wanted, Renames renames) {
+    this.renames = renames;
     wanted.forEach(one -> keys.add(one.key()));
   }
 
   /** The statements of each wanted version, as they were first written. */
-  static Map<Wanted, List<ChipEvent>> read(SourceLog log, Set<Wanted> wanted) {
-    Recall recall = new Recall(wanted);
+  static Map<Wanted, List<ChipEvent>> read(SourceLog log, Set<Wanted> wanted, Renames renames) {
+    Recall recall = new Recall(wanted, renames);
     log.replay(recall::take);
     Map<Wanted, List<ChipEvent>> found = new HashMap<>();
     recall.groups.forEach(
@@ -43,18 +45,19 @@ final class Recall {
 
   private void take(ChipEvent event, ImportMarker marker) {
     boolean derived =
-        event.fact() instanceof Fact.Withdrawn || event.fact() instanceof Fact.NoLongerListed;
-    if (!derived && keys.contains(event.origin().key())) {
-      groups.computeIfAbsent(group(event, marker), g -> new ArrayList<>()).add(event);
+        event.fact() instanceof Fact.Withdrawn
+            || event.fact() instanceof Fact.NoLongerListed
+            || event.fact() instanceof Fact.Rekeyed;
+    RecordKey key =
+        renames.current(event.origin().key(), (int) event.origin().exportDate().toEpochDay());
+    if (!derived && keys.contains(key)) {
+      groups.computeIfAbsent(group(key, event, marker), g -> new ArrayList<>()).add(event);
     }
   }
 
-  private static Group group(ChipEvent event, ImportMarker marker) {
+  private static Group group(RecordKey key, ChipEvent event, ImportMarker marker) {
     return new Group(
-        event.origin().key(),
-        marker.id(),
-        event.origin().locator(),
-        event.origin().exportDate().toEpochDay());
+        key, marker.id(), event.origin().locator(), event.origin().exportDate().toEpochDay());
   }
 
   private static Version version(List<ChipEvent> statements) {

@@ -28,6 +28,12 @@ final class Snapshots {
     return full;
   }
 
+  /** The newest export date of any snapshot; the earliest day there is when there is none. */
+  int newest() {
+    int newestFull = full.isEmpty() ? Integer.MIN_VALUE : full.last();
+    return windows.isEmpty() ? newestFull : Math.max(newestFull, windows.lastKey());
+  }
+
   boolean isFull(int day) {
     return full.contains(day);
   }

@@ -3,8 +3,10 @@ package withers.ingest.change;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import withers.fact.Subject;
 
 /**
@@ -93,6 +95,15 @@ final class Timeline {
       }
     }
     return formers;
+  }
+
+  /** All that the record ever spoke of. */
+  Set<Subject> subjects() {
+    Set<Subject> subjects = new LinkedHashSet<>();
+    for (Told one : told) {
+      one.version().places().forEach(place -> subjects.add(place.subject()));
+    }
+    return subjects;
   }
 
   /** The record's own days, as stated before this export date. */

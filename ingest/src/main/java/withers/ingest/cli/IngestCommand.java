@@ -2,9 +2,11 @@ package withers.ingest.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -20,6 +22,7 @@ import withers.cli.JsonOption;
 import withers.cli.WorkspaceOption;
 import withers.codec.imports.IngestJson;
 import withers.id.SourceId;
+import withers.ingest.Allowance;
 import withers.ingest.Ingested;
 import withers.source.Extent;
 import withers.workspace.Workspace;
@@ -74,6 +77,11 @@ public final class IngestCommand implements Callable<Integer> {
       names = "--backfill",
       description = "Take exports older than the source's newest full one.")
   private boolean backfill;
+
+  @Option(
+      names = "--new-records",
+      description = "Take records under new keys as new ones, though they look like old ones.")
+  private boolean newRecords;
 
   @Option(
       names = "--confirm-disappearances",
@@ -137,7 +145,18 @@ public final class IngestCommand implements Callable<Integer> {
         Optional.ofNullable(source).map(this::sourceId),
         Optional.ofNullable(exportDate),
         Optional.ofNullable(window).map(this::window),
-        backfill);
+        allowed());
+  }
+
+  private Set<Allowance> allowed() {
+    Set<Allowance> allowed = EnumSet.noneOf(Allowance.class);
+    if (backfill) {
+      allowed.add(Allowance.BACKFILL);
+    }
+    if (newRecords) {
+      allowed.add(Allowance.NEW_RECORDS);
+    }
+    return allowed;
   }
 
   private SourceId sourceId(String text) {

@@ -8,13 +8,16 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import withers.chip.ChipNumberReader;
 import withers.cli.Console;
 import withers.cli.Progress;
 import withers.id.ImportId;
 import withers.id.SourceId;
+import withers.ingest.Allowance;
 import withers.ingest.Confirmation;
 import withers.ingest.ExportSet;
 import withers.ingest.ExportSorter;
@@ -22,7 +25,9 @@ import withers.ingest.ImportObserver;
 import withers.ingest.ImportReport;
 import withers.ingest.Importer;
 import withers.ingest.Ingested;
+import withers.ingest.Rekeyer;
 import withers.ingest.SortedExports;
+import withers.ingest.change.Rekeying;
 import withers.ingest.file.ExportFile;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;
@@ -43,21 +48,22 @@ public final class Ingester {
    * @param source the source of all files; empty means that their names tell
    * @param exportDate the date of all files; empty means that files tell
    * @param window the window of all files; empty means that files tell
-   * @param backfill whether exports may be older than the source's newest full one
+   * @param allowed what the operator allows besides
    */
   public record Request(
       List<Path> files,
       Optional<SourceId> source,
       Optional<LocalDate> exportDate,
       Optional<Extent.Window> window,
-      boolean backfill) {
+      Set<Allowance> allowed) {
 
     /** Everything in the inbox. */
     public static final Request INBOX =
-        new Request(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), false);
+        new Request(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of());
 
     public Request {
       files = List.copyOf(files);
+      allowed = Set.copyOf(allowed);
     }
   }
 
@@ -97,7 +103,7 @@ public final class Ingester {
       stores.log().sweep();
       Importer importer = importer(stores);
       for (ExportSet set : sorted.sets()) {
-        run(importer, set, request.backfill(), reports, refusals);
+        run(importer, set, request.allowed(), reports, refusals);
       }
     }
     return new Ingested(reports, refusals, sorted.unrecognised());
@@ -106,13 +112,13 @@ public final class Ingester {
   private void run(
       Importer importer,
       ExportSet set,
-      boolean backfill,
+      Set<Allowance> allowed,
       List<ImportReport> reports,
       List<String> refusals) {
     // Each file is read twice: once to check it, once to take it.
     long bytes = 2 * set.files().stream().mapToLong(ExportFile::size).sum();
     try (Progress progress = console.progress(set.profile().id().value(), bytes)) {
-      reports.add(importer.run(set, backfill, progress::advance));
+      reports.add(importer.run(set, allowed, progress::advance));
     } catch (InputRefusedException refused) {
       refusals.add(String.valueOf(refused.getMessage()));
     }
@@ -153,6 +159,37 @@ public final class Ingester {
                 new InputRefusedException(
                     "Expected a source with a profile, but found none in sources/%s.yaml: see that the name is right. Nothing was changed."
                         .formatted(id)));
+  }
+
+  /**
+   * Tells which records exports hold under new keys, and keeps them under those when confirmed; the
+   * exports themselves are not imported.
+   *
+   * @param told takes what was found in each export
+   * @throws InputRefusedException when one can't be read
+   */
+  public void rekey(Request request, boolean confirmed, BiConsumer<ExportSet, Rekeying> told) {
+    Optional<SourceProfile> named = request.source().map(this::profile);
+    SortedExports sorted =
+        new ExportSorter(profiles, named, request.exportDate(), request.window())
+            .sort(request.files());
+    sorted.refusals().stream().findFirst().ifPresent(Ingester::refuse);
+    try (Stores stores = Stores.open(workspace.paths())) {
+      Rekeyer rekeyer =
+          new Rekeyer(
+              stores.log(),
+              stores.vault(),
+              new ChipNumberReader(workspace.settings().acceptsTestNumbers()),
+              workspace.clock(),
+              () -> new ImportId(UUID.randomUUID()));
+      for (ExportSet set : sorted.sets()) {
+        told.accept(set, rekeyer.run(set, confirmed, bytes -> {}));
+      }
+    }
+  }
+
+  private static void refuse(String message) {
+    throw new InputRefusedException(message);
   }
 
   /**

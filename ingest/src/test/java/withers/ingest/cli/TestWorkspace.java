@@ -115,6 +115,15 @@ final class TestWorkspace {
 
   /** Runs {@code withers ingest} here. */
   Said ingest(String... arguments) {
+    return run(IngestCommand.class, arguments);
+  }
+
+  /** Runs {@code withers rekey} here. */
+  Said rekey(String... arguments) {
+    return run(RekeyCommand.class, arguments);
+  }
+
+  private Said run(Class<?> command, String... arguments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Console console = new Console(stream(out), stream(err), false);
@@ -122,7 +131,7 @@ final class TestWorkspace {
     all.addAll(List.of(arguments));
     int exitCode =
         WithersCommandLine.of(
-                IngestCommand.class,
+                command,
                 CommandFactory.handing(console, CLOCK, new Environment(Map.of())),
                 console,
                 ErrorHandler.standard())

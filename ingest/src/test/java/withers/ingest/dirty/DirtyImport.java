@@ -93,7 +93,7 @@ final class DirtyImport {
     List<String> refusals = new ArrayList<>(sorted.refusals());
     for (ExportSet set : sorted.sets()) {
       try {
-        reports.add(importer().run(set, false, bytes -> {}));
+        reports.add(importer().run(set, Set.of(), bytes -> {}));
       } catch (InputRefusedException refused) {
         refusals.add(refused.getMessage());
       }
