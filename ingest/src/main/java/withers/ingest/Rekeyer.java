@@ -75,7 +75,7 @@ public final class Rekeyer {
     ChangeDetector detector = new ChangeDetector(snapshot, set.export(), event -> {});
     new ExportReader(set, numbers, vault::reference, progress)
         .read(
-            (file, row, translation) -> {
+            (file, header, row, translation) -> {
               if (translation instanceof Translation.Stated stated) {
                 detector.row(stated.key(), stated.statements());
               } else if (translation instanceof Translation.Rejected no) {
