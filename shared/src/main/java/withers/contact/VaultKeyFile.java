@@ -37,7 +37,7 @@ public final class VaultKeyFile {
   private VaultKeyFile() {}
 
   /**
-   * Writes a new key.
+   * Writes a new key, whole or not at all.
    *
    * @throws VaultUnavailableException when the file is there already, or can't be written
    */
@@ -45,12 +45,14 @@ public final class VaultKeyFile {
     String content =
         "withers contact vault key, format 1\nid %d\nsecret %s\n"
             .formatted(key.id(), HexFormat.of().formatHex(key.secret()));
-    try (FileChannel channel = FileChannel.open(file, options(), attributes(file))) {
-      ByteBuffer bytes = StandardCharsets.UTF_8.encode(content);
-      while (bytes.hasRemaining()) {
-        channel.write(bytes);
+    Path fresh = file.resolveSibling(file.getFileName() + ".new");
+    try {
+      write(fresh, content);
+      try {
+        Files.move(fresh, file);
+      } finally {
+        Files.deleteIfExists(fresh);
       }
-      channel.force(true);
     } catch (FileAlreadyExistsException e) {
       throw new VaultUnavailableException(
           "Expected no vault key yet, but found one; it is never overwritten: " + file, e);
@@ -58,6 +60,18 @@ public final class VaultKeyFile {
       throw new VaultUnavailableException(
           "The vault key can't be written; see that its folder exists and may be written: " + file,
           e);
+    }
+  }
+
+  /** A file that an earlier attempt left behind was never a key: nothing was stored with it. */
+  private static void write(Path fresh, String content) throws IOException {
+    Files.deleteIfExists(fresh);
+    try (FileChannel channel = FileChannel.open(fresh, options(), attributes(fresh))) {
+      ByteBuffer bytes = StandardCharsets.UTF_8.encode(content);
+      while (bytes.hasRemaining()) {
+        channel.write(bytes);
+      }
+      channel.force(true);
     }
   }
 

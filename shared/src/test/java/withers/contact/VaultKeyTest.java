@@ -104,6 +104,19 @@ class VaultKeyTest {
         .isInstanceOf(VaultUnavailableException.class)
         .hasMessage("Expected no vault key yet, but found one; it is never overwritten: " + file);
     assertThat(file).hasContent(before);
+    assertThat(folder).isDirectoryNotContaining("glob:**.new");
+  }
+
+  @Test
+  void what_a_killed_attempt_left_is_no_key_and_stands_in_no_way() throws IOException {
+    Path file = folder.resolve("vault.key");
+    Files.writeString(folder.resolve("vault.key.new"), "withers contact va");
+    VaultKey key = VaultKey.random(1);
+
+    VaultKeyFile.create(file, key);
+
+    assertThat(VaultKeyFile.load(file).proof()).isEqualTo(key.proof());
+    assertThat(folder).isDirectoryNotContaining("glob:**.new");
   }
 
   @Test
