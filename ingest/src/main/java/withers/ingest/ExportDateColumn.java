@@ -21,8 +21,9 @@ record ExportDateColumn(String file, String name, int place, DatePattern pattern
     if (row.size() <= place) {
       throw refused("the export date as " + pattern, "too few cells", row);
     }
-    return pattern
-        .read(row.cell(place))
+    return row.typed(place)
+        .day()
+        .or(() -> pattern.read(row.cell(place)))
         .orElseThrow(() -> refused("the export date as " + pattern, "other text", row));
   }
 

@@ -4,8 +4,8 @@ import java.util.function.LongConsumer;
 import withers.ingest.csv.CsvFile;
 import withers.ingest.file.ExportFile;
 import withers.ingest.profile.FileFormat;
-import withers.ingest.rows.Refusals;
 import withers.ingest.rows.Rows;
+import withers.ingest.xlsx.XlsxFile;
 import withers.source.InputRefusedException;
 
 /** Chooses the reader for a kind of file. */
@@ -21,7 +21,7 @@ final class OpenExport {
    */
   static Rows rows(ExportFile file, FileFormat format, LongConsumer progress) {
     if (file.content() == ExportFile.Content.WORKBOOK) {
-      throw Refusals.binary(file.name(), "a spreadsheet");
+      return XlsxFile.open(file, format.sheet(), progress);
     }
     return CsvFile.open(file, format.delimiter(), progress);
   }

@@ -7,12 +7,17 @@ import java.nio.channels.SeekableByteChannel;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import withers.source.InputRefusedException;
 
-/** An open zip archive. Nothing of it is ever written to a disk, so its paths can do no harm. */
-final class Archive implements Closeable {
+/**
+ * An open zip archive, or a document in the form of one. Nothing of it is ever written to a disk,
+ * so its paths can do no harm.
+ */
+public final class Archive implements Closeable {
 
   private static final int MOST_ENTRIES = 1_000;
 
@@ -31,7 +36,7 @@ final class Archive implements Closeable {
    *
    * @throws InputRefusedException when it is cut off or damaged, or has too many entries
    */
-  static Archive open(SeekableByteChannel channel, String name) throws IOException {
+  public static Archive open(SeekableByteChannel channel, String name) throws IOException {
     try {
       Archive archive = new Archive(ZipFile.builder().setSeekableByteChannel(channel).get(), name);
       archive.requireBounds();
@@ -58,7 +63,7 @@ final class Archive implements Closeable {
   }
 
   /** Whether it is a spreadsheet in the form of .xlsx: Office Open XML with a workbook. */
-  boolean isWorkbook() {
+  public boolean isWorkbook() {
     return isOfficeOpenXml() && has("xl/workbook");
   }
 
@@ -116,13 +121,36 @@ final class Archive implements Closeable {
     }
   }
 
-  /** The bytes of an entry; closing them closes the archive. */
+  /** The bytes of an entry, held against what the archive states. */
   InputStream stream(int index, String shown) throws IOException {
     if (index >= entries.size() || !shown.endsWith(baseName(index))) {
       throw PackRefusals.damaged(shown, new IOException("The archive has changed"));
     }
     requireReadable(index, shown);
     return new GuardedStream(new CheckedEntry(zip, entries.get(index)), shown);
+  }
+
+  /**
+   * The bytes of a document's part, held against what the document states; empty when it has none
+   * of that name.
+   *
+   * @param path from the document's root, compared without regard to case
+   * @throws InputRefusedException when it has several of that name, or one that can't be read
+   */
+  public Optional<InputStream> part(String path) throws IOException {
+    List<Integer> found =
+        IntStream.range(0, entries.size())
+            .filter(i -> entries.get(i).getName().equalsIgnoreCase(path))
+            .boxed()
+            .toList();
+    if (found.size() > 1) {
+      throw PackRefusals.damaged(name, new IOException("Several parts of one name"));
+    }
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    requireReadable(found.get(0), name);
+    return Optional.of(new GuardedStream(new CheckedEntry(zip, entries.get(found.get(0))), name));
   }
 
   @Override

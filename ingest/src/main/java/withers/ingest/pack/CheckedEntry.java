@@ -11,15 +11,12 @@ import org.apache.commons.compress.utils.InputStreamStatistics;
 /** An entry's bytes, held against the length and the checksum that its archive states. */
 final class CheckedEntry extends InputStream implements InputStreamStatistics {
 
-  private final ZipFile zip;
   private final ZipArchiveEntry entry;
   private final InputStream in;
   private final CRC32 crc = new CRC32();
   private long bytes;
 
-  /** Closing it closes the archive. */
   CheckedEntry(ZipFile zip, ZipArchiveEntry entry) throws IOException {
-    this.zip = zip;
     this.entry = entry;
     this.in = zip.getInputStream(entry);
   }
@@ -59,8 +56,6 @@ final class CheckedEntry extends InputStream implements InputStreamStatistics {
 
   @Override
   public void close() throws IOException {
-    try (zip) {
-      in.close();
-    }
+    in.close();
   }
 }

@@ -2,6 +2,7 @@ package withers.ingest.pack;
 
 import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -112,7 +113,14 @@ public record PackedFile(Path path, Packing packing, String name, String baseNam
   private InputStream entry() throws IOException {
     Archive archive = Archive.open(Files.newByteChannel(path), name);
     try {
-      return archive.stream(index, name);
+      return new FilterInputStream(archive.stream(index, name)) {
+        @Override
+        public void close() throws IOException {
+          try (archive) {
+            super.close();
+          }
+        }
+      };
     } catch (IOException | RuntimeException failed) {
       archive.close();
       throw failed;

@@ -2,6 +2,7 @@ package withers.ingest.profile;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import withers.yaml.Fields;
 
 /** Reads how a source writes its files, and where it tells their date. */
@@ -10,14 +11,16 @@ final class FormatReader {
   private FormatReader() {}
 
   static FileFormat defaultFormat() {
-    return new FileFormat(',', StandardCharsets.UTF_8, DatePattern.of("yyyy-MM-dd"));
+    return new FileFormat(
+        ',', StandardCharsets.UTF_8, DatePattern.of("yyyy-MM-dd"), Optional.empty());
   }
 
   static FileFormat format(Fields fields) {
     return new FileFormat(
         fields.optionalValue("delimiter", FormatReader::delimiter).orElse(','),
         fields.optionalValue("charset", FormatReader::charset).orElse(StandardCharsets.UTF_8),
-        fields.optionalValue("date", DatePattern::of).orElse(DatePattern.of("yyyy-MM-dd")));
+        fields.optionalValue("date", DatePattern::of).orElse(DatePattern.of("yyyy-MM-dd")),
+        fields.optionalText("sheet"));
   }
 
   private static char delimiter(String text) {

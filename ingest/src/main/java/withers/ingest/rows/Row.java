@@ -16,6 +16,16 @@ public interface Row {
   /** A cell, from 0, without white space at its ends. */
   String cell(int place);
 
+  /** What a cell holds beside its text. */
+  default Typed typed(int place) {
+    return Typed.TEXT;
+  }
+
+  /** Whether any cell holds more than a text. */
+  default boolean isTyped() {
+    return false;
+  }
+
   /** The row as text, to be kept for people to put right. */
   String text();
 }

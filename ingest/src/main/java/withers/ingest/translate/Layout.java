@@ -11,12 +11,14 @@ import withers.ingest.profile.PartyName;
 import withers.ingest.profile.SourceProfile;
 import withers.ingest.rows.Header;
 import withers.ingest.rows.Row;
+import withers.ingest.rows.Typed;
 
 /** Where everything that a profile names stands in the rows of one file. */
 final class Layout {
 
   private final Header header;
   private final SourceProfile profile;
+  private final List<String> used;
   private final Map<ColumnName, Cell> columns = new EnumMap<>(ColumnName.class);
   private final Map<PartyName, PartyCells> parties = new EnumMap<>(PartyName.class);
   private final Map<ColumnName, Words> words = new EnumMap<>(ColumnName.class);
@@ -29,7 +31,8 @@ final class Layout {
   Layout(SourceProfile profile, Header header) {
     this.header = header;
     this.profile = profile;
-    header.require(headers(profile));
+    this.used = headers(profile);
+    header.require(used);
     for (ColumnName column : ColumnName.values()) {
       columns.put(column, cell(Optional.ofNullable(profile.columns().headers().get(column))));
       words.put(column, new Words(column, profile.values()));
@@ -86,6 +89,26 @@ final class Layout {
 
   Optional<PartyCells> party(PartyName name) {
     return Optional.ofNullable(parties.get(name));
+  }
+
+  /** What the row holds in a column beside its text. */
+  Typed typed(ColumnName column, Row row) {
+    return row.isTyped()
+        ? Optional.ofNullable(profile.columns().headers().get(column))
+            .map(name -> typed(name, row))
+            .orElse(Typed.TEXT)
+        : Typed.TEXT;
+  }
+
+  /** The first column that the profile uses and this row can't tell; empty when it tells all. */
+  Optional<String> unreadable(Row row) {
+    return row.isTyped()
+        ? used.stream().filter(name -> row.typed(header.place(name)).isUnreadable()).findFirst()
+        : Optional.empty();
+  }
+
+  Typed typed(String name, Row row) {
+    return row.typed(header.place(name));
   }
 
   /** Whether a row of another width reaches as far as the key's columns. */

@@ -19,6 +19,9 @@ public record Reject(Code code, String column, String message) {
     DAY_REFUSED,
     DAY_MISSING,
     WORD_UNKNOWN,
-    WORD_MISSING
+    WORD_MISSING,
+    CELL_UNREADABLE,
+    REFERENCE_UNKNOWN,
+    REFERENCE_AMBIGUOUS
   }
 }

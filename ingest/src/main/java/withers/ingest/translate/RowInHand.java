@@ -20,6 +20,7 @@ import withers.ingest.profile.DatePattern;
 import withers.ingest.profile.PartyName;
 import withers.ingest.profile.SourceProfile;
 import withers.ingest.rows.Row;
+import withers.ingest.rows.Typed;
 
 /**
  * A row being translated: its cells by our names, and what it states so far. A cell that can't be
@@ -60,7 +61,11 @@ final class RowInHand {
 
   /** A day; empty when the cell is, or when it holds noughts only, as some programs write. */
   Optional<LocalDate> day(ColumnName column) {
-    String text = text(column);
+    Typed typed = layout.typed(column, row);
+    return typed.kind() == Typed.Kind.DAY ? typed.day() : day(column, text(column));
+  }
+
+  private Optional<LocalDate> day(ColumnName column, String text) {
     if (isBlankDay(text)) {
       return Optional.empty();
     }
@@ -108,7 +113,20 @@ final class RowInHand {
   /** What a number's cell is about: a chip, a damaged number, or nothing. */
   Optional<Subject> number(ColumnName column) {
     String text = text(column);
-    return text.isEmpty() ? Optional.empty() : number(column, text);
+    return text.isEmpty() || isOtherwiseTyped(column) ? Optional.empty() : number(column, text);
+  }
+
+  private boolean isOtherwiseTyped(ColumnName column) {
+    Typed typed = layout.typed(column, row);
+    if (typed.kind() == Typed.Kind.TEXT) {
+      return false;
+    }
+    reject(
+        Reject.Code.NUMBER_REFUSED,
+        column,
+        "Expected a chip number, but found %s; have the column exported as text"
+            .formatted(typed.found()));
+    return true;
   }
 
   private Optional<Subject> number(ColumnName column, String text) {

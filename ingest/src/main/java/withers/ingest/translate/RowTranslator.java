@@ -6,6 +6,7 @@ import withers.id.RecordKey;
 import withers.ingest.profile.SourceProfile;
 import withers.ingest.rows.Header;
 import withers.ingest.rows.Row;
+import withers.ingest.rows.Typed;
 import withers.source.InputRefusedException;
 
 /** Translates the rows of one file. Not safe for several threads. */
@@ -47,9 +48,39 @@ public final class RowTranslator {
           "Expected a key of at most %d characters, but found %d"
               .formatted(LONGEST_KEY, key.length()));
     }
-    RowInHand inHand = new RowInHand(profile, layout, around, row, new RecordKey(key));
+    RecordKey named = new RecordKey(key);
+    Optional<String> unreadable = layout.unreadable(row);
+    if (unreadable.isPresent()) {
+      return unreadable(row, unreadable.get(), named);
+    }
+    RowInHand inHand = new RowInHand(profile, layout, around, row, named);
     translate(inHand);
     return inHand.result();
+  }
+
+  private Translation unreadable(Row row, String column, RecordKey key) {
+    Optional<RecordKey> named =
+        profile.key().stream().anyMatch(name -> layout.typed(name, row).isUnreadable())
+            ? Optional.empty()
+            : Optional.of(key);
+    Typed typed = layout.typed(column, row);
+    return new Translation.Rejected(
+        named, new Reject(code(typed.kind()), column, expected(typed.kind()) + typed.found()));
+  }
+
+  private static Reject.Code code(Typed.Kind kind) {
+    return switch (kind) {
+      case REFERENCE_UNKNOWN -> Reject.Code.REFERENCE_UNKNOWN;
+      case REFERENCE_AMBIGUOUS -> Reject.Code.REFERENCE_AMBIGUOUS;
+      case TEXT, DAY, FRACTION, UNREADABLE -> Reject.Code.CELL_UNREADABLE;
+    };
+  }
+
+  private static String expected(Typed.Kind kind) {
+    return switch (kind) {
+      case REFERENCE_UNKNOWN, REFERENCE_AMBIGUOUS -> "Expected one row of the key, but found ";
+      case TEXT, DAY, FRACTION, UNREADABLE -> "Expected a cell that can be read, but found ";
+    };
   }
 
   /** A stray delimiter shifts what comes after it; a key before it can still be read. */
