@@ -11,4 +11,10 @@ import java.util.Optional;
  * @param sheet which sheet of a spreadsheet holds the rows; empty for the only one that has any
  */
 public record FileFormat(
-    char delimiter, Charset charset, DatePattern date, Optional<String> sheet) {}
+    char delimiter, Charset charset, DatePattern date, Optional<String> sheet) {
+
+  /** Of text files. */
+  public FileFormat(char delimiter, Charset charset, DatePattern date) {
+    this(delimiter, charset, date, Optional.empty());
+  }
+}

@@ -49,9 +49,7 @@ class CsvFileTest {
   private ExportFile file(byte[] bytes, Charset charset) {
     try {
       Path file = Files.write(folder.resolve("export.csv"), bytes);
-      return ExportFile.inspect(
-          file,
-          new FileFormat(',', charset, DatePattern.of("yyyy-MM-dd"), java.util.Optional.empty()));
+      return ExportFile.inspect(file, new FileFormat(',', charset, DatePattern.of("yyyy-MM-dd")));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
