@@ -1,17 +1,22 @@
 package withers.ingest;
 
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import withers.ingest.file.ExportFile;
 import withers.ingest.profile.DatePattern;
 import withers.ingest.profile.FileFormat;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;
+import withers.ingest.profile.TextFormat;
 import withers.ingest.quarantine.CorrectedRows;
 import withers.ingest.quarantine.QuarantineSign;
 import withers.ingest.rows.Rows;
+import withers.ingest.sniff.Delimiter;
+import withers.ingest.sniff.Quoting;
 import withers.source.InputRefusedException;
 
 /**
@@ -38,7 +43,7 @@ record CorrectionsFinder(Profiles profiles, Optional<LocalDate> given) {
         .map(delimiter -> read(incoming, delimiter, named));
   }
 
-  private Corrections read(Incoming incoming, char delimiter, Optional<SourceProfile> named) {
+  private Corrections read(Incoming incoming, Delimiter delimiter, Optional<SourceProfile> named) {
     CorrectedRows.About about = about(incoming.path(), delimiter);
     SourceProfile profile = profile(incoming.name(), about);
     named
@@ -48,7 +53,7 @@ record CorrectionsFinder(Profiles profiles, Optional<LocalDate> given) {
         .filter(date -> !date.equals(about.exportDate()))
         .ifPresent(date -> refuse(date + " as export date", "" + about.exportDate(), incoming));
     FileFormat format =
-        new FileFormat(delimiter, profile.format().charset(), profile.format().date());
+        format(delimiter, profile.format().text().charset(), profile.format().date());
     ExportFile file = ExportFile.inspect(incoming.path(), format);
     return new Corrections(profile, about.exportDate(), format, file);
   }
@@ -56,12 +61,19 @@ record CorrectionsFinder(Profiles profiles, Optional<LocalDate> given) {
   /**
    * Source and date are plain letters and digits, the same in all character sets that it may be.
    */
-  private static CorrectedRows.About about(Path path, char delimiter) {
+  private static CorrectedRows.About about(Path path, Delimiter delimiter) {
     FileFormat any =
-        new FileFormat(delimiter, StandardCharsets.ISO_8859_1, DatePattern.of("yyyy-MM-dd"));
-    try (Rows rows = OpenExport.rows(ExportFile.inspect(path, any), any, bytes -> {})) {
+        format(delimiter, Optional.of(StandardCharsets.ISO_8859_1), DatePattern.of("yyyy-MM-dd"));
+    ExportFile file = ExportFile.inspect(path, any);
+    try (Rows rows = OpenExport.rows(file, any, List.of(), bytes -> {})) {
       return CorrectedRows.about(rows);
     }
+  }
+
+  private static FileFormat format(
+      Delimiter delimiter, Optional<Charset> charset, DatePattern date) {
+    TextFormat text = new TextFormat(Optional.of(delimiter), Optional.of(Quoting.DOUBLE), charset);
+    return new FileFormat(text, date);
   }
 
   private SourceProfile profile(String name, CorrectedRows.About about) {

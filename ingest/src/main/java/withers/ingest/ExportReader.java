@@ -1,6 +1,8 @@
 package withers.ingest;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
@@ -31,6 +33,7 @@ final class ExportReader {
   private final ChipNumberReader numbers;
   private final Function<Contact, ContactRef> references;
   private final LongConsumer progress;
+  private final List<String> remarks = new ArrayList<>();
 
   ExportReader(
       ExportSet set,
@@ -49,6 +52,7 @@ final class ExportReader {
    * @throws InputRefusedException when a file is broken
    */
   void read(RowHandler handler) {
+    remarks.clear();
     for (int i = 0; i < set.files().size(); i++) {
       read(set.files().get(i), i, handler);
     }
@@ -64,11 +68,18 @@ final class ExportReader {
         dates.ifPresent(column -> column.require(row, set.exportDate()));
         handler.on(file, rows.header(), row, translator.translate(row));
       }
+      remarks.addAll(file.remarks());
+      remarks.addAll(rows.remarks());
     }
   }
 
+  /** What a person should know about how the files were read when last they were. */
+  List<String> remarks() {
+    return List.copyOf(remarks);
+  }
+
   private Rows open(ExportFile file) {
-    Rows rows = OpenExport.rows(file, set.format(), progress);
+    Rows rows = OpenExport.rows(file, set.format(), set.headers(), progress);
     return set.isCorrections() ? CorrectedRows.of(rows) : rows;
   }
 
@@ -80,7 +91,7 @@ final class ExportReader {
 
   /** The export date that a file states in its first row; empty when it has no rows. */
   static Optional<LocalDate> statedDate(SourceProfile profile, ExportFile file) {
-    try (Rows rows = OpenExport.rows(file, profile.format(), bytes -> {})) {
+    try (Rows rows = OpenExport.rows(file, profile.format(), profile.headers(), bytes -> {})) {
       ExportDateColumn column = ExportDateColumn.of(profile, rows.header());
       return rows.next().map(column::read);
     }

@@ -39,6 +39,11 @@ public record ExportSet(
     return corrections.orElse(profile.format());
   }
 
+  /** The columns that its header must have; a quarantine file's are its own matter. */
+  List<String> headers() {
+    return isCorrections() ? List.of() : profile.headers();
+  }
+
   Export export() {
     return new Export(
         profile.id(),

@@ -40,6 +40,7 @@ final class ImportAttempt {
   private final ImportObserver observer;
   private final ChangeDetector detector;
   private final List<QuarantinedRow> rejected = new ArrayList<>();
+  private final List<String> remarks = new ArrayList<>();
   private long read;
   private long applied;
 
@@ -63,6 +64,7 @@ final class ImportAttempt {
 
   void read(ExportReader reader) {
     reader.read(this::take);
+    remarks.addAll(reader.remarks());
   }
 
   private void take(ExportFile file, Header header, Row row, Translation translation) {
@@ -200,6 +202,6 @@ final class ImportAttempt {
         withheld.contains(set.exportDate())
             ? detector.disappearances().at(set.exportDate())
             : Optional.empty();
-    return new ImportReport(set, result, tally, file, gap, detector.repeatedKeys());
+    return new ImportReport(set, result, tally, file, gap, detector.repeatedKeys(), remarks);
   }
 }

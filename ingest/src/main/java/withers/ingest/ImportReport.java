@@ -1,6 +1,7 @@
 package withers.ingest;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import withers.ingest.change.Disappearances;
 import withers.log.Tally;
@@ -12,6 +13,7 @@ import withers.log.Tally;
  * @param quarantine where rejected rows are
  * @param withheld what this export misses, when that is withheld
  * @param repeatedKeys rows that had the key of another row and said something else
+ * @param remarks what a person should know about how files were read, a sentence each
  */
 public record ImportReport(
     ExportSet set,
@@ -19,7 +21,12 @@ public record ImportReport(
     Tally tally,
     Optional<Path> quarantine,
     Optional<Disappearances.Gap> withheld,
-    long repeatedKeys) {
+    long repeatedKeys,
+    List<String> remarks) {
+
+  public ImportReport {
+    remarks = List.copyOf(remarks);
+  }
 
   /** How it ended. */
   public enum Result {
@@ -33,6 +40,12 @@ public record ImportReport(
 
   static ImportReport importedBefore(ExportSet set) {
     return new ImportReport(
-        set, Result.IMPORTED_BEFORE, Tally.NOTHING, Optional.empty(), Optional.empty(), 0);
+        set,
+        Result.IMPORTED_BEFORE,
+        Tally.NOTHING,
+        Optional.empty(),
+        Optional.empty(),
+        0,
+        List.of());
   }
 }

@@ -1,5 +1,6 @@
 package withers.ingest;
 
+import java.util.List;
 import java.util.function.LongConsumer;
 import withers.ingest.csv.CsvFile;
 import withers.ingest.file.ExportFile;
@@ -16,13 +17,14 @@ final class OpenExport {
   /**
    * Opens a file. The caller closes it.
    *
+   * @param wanted the columns that the profile names
    * @param progress is told of bytes read
    * @throws InputRefusedException when it has no header
    */
-  static Rows rows(ExportFile file, FileFormat format, LongConsumer progress) {
+  static Rows rows(ExportFile file, FileFormat format, List<String> wanted, LongConsumer progress) {
     if (file.content() == ExportFile.Content.WORKBOOK) {
       return XlsxFile.open(file, format.sheet(), progress);
     }
-    return CsvFile.open(file, format.delimiter(), progress);
+    return CsvFile.open(file, format, wanted, progress);
   }
 }

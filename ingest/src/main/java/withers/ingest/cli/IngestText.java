@@ -66,6 +66,7 @@ public final class IngestText {
 
   private List<String> remarks(ImportReport report) {
     List<String> remarks = new ArrayList<>();
+    report.remarks().forEach(remark -> remarks.add("  " + remark));
     report
         .quarantine()
         .ifPresent(

@@ -3,11 +3,11 @@ package withers.ingest.csv;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 import org.apache.commons.csv.CSVException;
@@ -15,10 +15,13 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import withers.ingest.file.ExportFile;
+import withers.ingest.profile.FileFormat;
 import withers.ingest.rows.Header;
+import withers.ingest.rows.NoRecords;
 import withers.ingest.rows.Refusals;
 import withers.ingest.rows.Row;
 import withers.ingest.rows.Rows;
+import withers.ingest.sniff.Dialect;
 import withers.source.InputRefusedException;
 
 /** An open CSV file. */
@@ -27,37 +30,74 @@ public final class CsvFile implements Rows {
   private static final int BUFFER = 1 << 16;
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
+  /** Characters of a cell and of a row beyond which a file is refused. */
+  static final int LONGEST_CELL = 100_000;
+
+  static final int LONGEST_ROW = 1_000_000;
+  private static final int MOST_IN_MEMORY = 4 * LONGEST_ROW; // with quotes and delimiters
+
   private final ExportFile file;
+  private final CsvLayout layout;
   private final CSVFormat format;
+  private final BoundedReader reader;
   private final CSVParser parser;
   private final Iterator<CSVRecord> records;
   private final Header header;
+  private final NoRecords noRecords;
+  private RowWidth width = RowWidth.UNKNOWN;
   private Optional<CsvRow> last = Optional.empty();
 
-  private CsvFile(ExportFile file, CSVFormat format, CSVParser parser) {
+  private CsvFile(ExportFile file, CsvLayout layout, List<String> totals, BoundedReader reader)
+      throws IOException {
     this.file = file;
-    this.format = format;
-    this.parser = parser;
+    this.layout = layout;
+    this.format = format(layout.dialect());
+    this.reader = reader;
+    this.parser = CSVParser.parse(reader, format);
     this.records = parser.iterator();
     this.header = readHeader();
+    this.width = RowWidth.under(header.names(), layout.spare());
+    this.noRecords = new NoRecords(header, totals);
   }
 
   /**
-   * Opens a file and reads its header.
+   * Opens a file, finds out how it is laid out, and reads its header.
    *
+   * @param wanted the columns that the profile names
+   * @param progress is told of bytes read
+   * @throws InputRefusedException when its layout is in doubt, or it has no header
+   */
+  public static CsvFile open(
+      ExportFile file, FileFormat format, List<String> wanted, LongConsumer progress) {
+    return open(file, LayoutFinder.find(file, format.text(), wanted), format.totals(), progress);
+  }
+
+  /**
+   * Opens a file that is laid out so, and reads its header.
+   *
+   * @param totals words that name rows of sums
    * @param progress is told of bytes read
    * @throws InputRefusedException when it has no header
    */
-  public static CsvFile open(ExportFile file, char delimiter, LongConsumer progress) {
-    CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(delimiter).get();
+  public static CsvFile open(
+      ExportFile file, CsvLayout layout, List<String> totals, LongConsumer progress) {
     try {
-      return new CsvFile(file, format, CSVParser.parse(reader(file, progress), format));
+      return new CsvFile(file, layout, totals, reader(file, layout, progress));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private static Reader reader(ExportFile file, LongConsumer progress) throws IOException {
+  private static CSVFormat format(Dialect dialect) {
+    return CSVFormat.RFC4180
+        .builder()
+        .setDelimiter(dialect.delimiter().sign())
+        .setQuote(dialect.quoting().sign().orElse(null))
+        .get();
+  }
+
+  private static BoundedReader reader(ExportFile file, CsvLayout layout, LongConsumer progress)
+      throws IOException {
     InputStreamReader decoding =
         new InputStreamReader(
             new CountingStream(file.open(), progress),
@@ -70,12 +110,26 @@ public final class CsvFile implements Rows {
     if (reader.read() != BYTE_ORDER_MARK) {
       reader.reset();
     }
-    return reader;
+    for (long line = 1; line < layout.headerLine(); line++) {
+      skipLine(reader);
+    }
+    return new BoundedReader(reader, MOST_IN_MEMORY, file.charset().name().startsWith("UTF-16"));
+  }
+
+  private static void skipLine(BufferedReader reader) throws IOException {
+    int c = reader.read();
+    while (c >= 0 && c != '\n' && c != '\r') {
+      c = reader.read();
+    }
+    reader.mark(1);
+    if (c == '\r' && reader.read() != '\n') {
+      reader.reset();
+    }
   }
 
   private Header readHeader() {
     CsvRow first = read().orElseThrow(() -> Refusals.empty(file.name()));
-    return new Header(file.name(), first.cells());
+    return new Header(file.name(), first.line(), first.cells());
   }
 
   @Override
@@ -86,6 +140,10 @@ public final class CsvFile implements Rows {
   @Override
   public Optional<Row> next() {
     Optional<CsvRow> row = read();
+    while (row.isPresent() && noRecords.include(row.get())) {
+      last = Optional.empty();
+      row = read();
+    }
     if (row.isEmpty()) {
       last.ifPresent(this::requireWhole);
     }
@@ -96,8 +154,8 @@ public final class CsvFile implements Rows {
   private Optional<CsvRow> read() {
     long line = nextLine();
     while (hasNext(line)) {
-      CsvRow row = new CsvRow(records.next(), line, format);
-      if (!row.isBlank()) {
+      CsvRow row = row(records.next(), line);
+      if (!row.isBlankLine()) {
         return Optional.of(row);
       }
       line = nextLine();
@@ -105,11 +163,27 @@ public final class CsvFile implements Rows {
     return Optional.empty();
   }
 
+  private CsvRow row(CSVRecord record, long line) {
+    long length = 0;
+    for (int i = 0; i < record.size(); i++) {
+      int cell = record.get(i).length();
+      if (cell > LONGEST_CELL) {
+        throw Refusals.tooLong(file.name(), line, "a cell", LONGEST_CELL);
+      }
+      length += cell;
+    }
+    if (length > LONGEST_ROW) {
+      throw Refusals.tooLong(file.name(), line, "a row", LONGEST_ROW);
+    }
+    return new CsvRow(record, line, format, width);
+  }
+
   private long nextLine() {
-    return parser.getCurrentLineNumber() + 1;
+    return layout.headerLine() + parser.getCurrentLineNumber();
   }
 
   private boolean hasNext(long line) {
+    reader.nextRow();
     try {
       return records.hasNext();
     } catch (UncheckedIOException e) {
@@ -119,6 +193,12 @@ public final class CsvFile implements Rows {
 
   private RuntimeException broken(UncheckedIOException thrown, long line) {
     IOException cause = thrown.getCause();
+    if (cause instanceof BoundedReader.TooLongException) {
+      return Refusals.tooLong(file.name(), line, "a row", LONGEST_ROW);
+    }
+    if (cause instanceof BoundedReader.NulException) {
+      return Refusals.nul(file.name(), line);
+    }
     if (cause instanceof CharacterCodingException) {
       return Refusals.charset(file.name(), file.charset().name(), line);
     }
@@ -133,6 +213,11 @@ public final class CsvFile implements Rows {
     if (last.size() < header.size() && !file.endsWithNewline()) {
       throw Refusals.cutOff(file.name(), last.line(), header.size(), last.size());
     }
+  }
+
+  @Override
+  public List<String> remarks() {
+    return noRecords.told(layout.headerLine() - 1).stream().toList();
   }
 
   @Override

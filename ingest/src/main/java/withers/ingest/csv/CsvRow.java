@@ -11,11 +11,13 @@ final class CsvRow implements Row {
   private final CSVRecord record;
   private final long line;
   private final CSVFormat format;
+  private final int size;
 
-  CsvRow(CSVRecord record, long line, CSVFormat format) {
+  CsvRow(CSVRecord record, long line, CSVFormat format, RowWidth width) {
     this.record = record;
     this.line = line;
     this.format = format;
+    this.size = record.size() == width.header() ? record.size() : width.of(record);
   }
 
   @Override
@@ -25,12 +27,12 @@ final class CsvRow implements Row {
 
   @Override
   public int size() {
-    return record.size();
+    return size;
   }
 
   @Override
   public String cell(int place) {
-    return record.get(place).strip();
+    return place < record.size() ? record.get(place).strip() : "";
   }
 
   @Override
@@ -42,7 +44,7 @@ final class CsvRow implements Row {
     return record.toList();
   }
 
-  boolean isBlank() {
+  boolean isBlankLine() {
     return record.size() == 1 && record.get(0).isBlank();
   }
 }

@@ -1,30 +1,40 @@
 package withers.ingest.file;
 
+import java.nio.charset.Charset;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 
 /**
  * Looks at bytes one after another: their digest, and whether they can be UTF-8 text (RFC 3629).
  */
 final class ByteScan {
 
+  private static final int HEAD = 1 << 16;
+
   private final MessageDigest sha = sha256();
   private long size;
   private long line = 1;
   private long badLine;
-  private boolean nul;
-  private int last = -1;
+  private long nulLine;
+  private int tail = -1; // the last four bytes
+  private byte[] head = new byte[0];
   private int awaited; // continuation bytes still to come
   private int lowest = 0x80; // bounds of the next continuation byte
   private int highest = 0xBF;
 
   void take(byte[] bytes, int length) {
     sha.update(bytes, 0, length);
+    if (size == 0) {
+      head = Arrays.copyOf(bytes, Math.min(length, HEAD));
+    }
     for (int i = 0; i < length; i++) {
       take(bytes[i] & 0xFF);
     }
     size += length;
-    last = length > 0 ? bytes[length - 1] : last;
+    for (int i = Math.max(0, length - Integer.BYTES); i < length; i++) {
+      tail = tail << Byte.SIZE | bytes[i] & 0xFF;
+    }
   }
 
   private void take(int b) {
@@ -40,8 +50,8 @@ final class ByteScan {
   private void plain(int b) {
     if (b == '\n') {
       line++;
-    } else if (b == 0) {
-      nul = true;
+    } else if (b == 0 && nulLine == 0) {
+      nulLine = line;
     }
   }
 
@@ -84,7 +94,17 @@ final class ByteScan {
   }
 
   boolean hasNul() {
-    return nul;
+    return nulLine > 0;
+  }
+
+  /** The line of the first NUL byte, by line feeds; 0 when there is none. */
+  long lineOfFirstNul() {
+    return nulLine;
+  }
+
+  /** The first bytes, as many as came first, but not too many. */
+  byte[] head() {
+    return head.clone();
   }
 
   boolean isUtf8() {
@@ -96,7 +116,15 @@ final class ByteScan {
     return badLine == 0 ? line : badLine;
   }
 
-  boolean endsWithNewline() {
+  /** Whether the last character ends a line, in this character set. */
+  boolean endsWithNewline(Charset charset) {
+    int last = tail & 0xFF;
+    if (charset.name().startsWith("UTF-16")) {
+      int unit = tail & 0xFFFF;
+      last = charset.name().endsWith("LE") ? Short.reverseBytes((short) unit) & 0xFFFF : unit;
+    } else if (charset.name().startsWith("UTF-32")) {
+      last = charset.name().endsWith("LE") ? Integer.reverseBytes(tail) : tail;
+    }
     return last == '\n' || last == '\r';
   }
 

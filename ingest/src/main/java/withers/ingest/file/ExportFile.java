@@ -7,10 +7,10 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HexFormat;
+import java.util.List;
 import withers.ingest.pack.PackedFile;
 import withers.ingest.pack.Signature;
 import withers.ingest.profile.FileFormat;
-import withers.ingest.rows.Refusals;
 import withers.source.InputRefusedException;
 
 /**
@@ -21,9 +21,11 @@ import withers.source.InputRefusedException;
  * @param name its name without folders; an archive's entry has both names
  * @param sha256 digest of its bytes, unpacked, lower-case hexadecimal
  * @param content what it is
- * @param charset of text: UTF-8 when the bytes are that, else what the profile names
+ * @param charset of text: UTF-8 when the bytes are that, else what the profile names, else what was
+ *     found out
  * @param size bytes, unpacked
- * @param endsWithNewline whether the last byte ends a line
+ * @param endsWithNewline whether the last character ends a line
+ * @param remarks what a person should know about how it is read, a sentence each
  */
 public record ExportFile(
     PackedFile place,
@@ -32,7 +34,12 @@ public record ExportFile(
     Content content,
     Charset charset,
     long size,
-    boolean endsWithNewline) {
+    boolean endsWithNewline,
+    List<String> remarks) {
+
+  public ExportFile {
+    remarks = List.copyOf(remarks);
+  }
 
   /** What a file is. */
   public enum Content {
@@ -63,14 +70,19 @@ public record ExportFile(
     try {
       Content content = content(place);
       scan(place, scan);
+      CharsetChoice choice =
+          content == Content.TEXT
+              ? CharsetChoice.of(place, scan, format.text().charset())
+              : new CharsetChoice(StandardCharsets.UTF_8, List.of());
       return new ExportFile(
           place,
           place.name(),
           HexFormat.of().formatHex(scan.digest()),
           content,
-          content == Content.TEXT ? charset(place.name(), scan, format) : StandardCharsets.UTF_8,
+          choice.charset(),
           scan.size(),
-          scan.endsWithNewline());
+          scan.endsWithNewline(choice.charset()),
+          choice.remarks());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -91,25 +103,6 @@ public record ExportFile(
         scan.take(buffer, read);
       }
     }
-  }
-
-  private static Charset charset(String name, ByteScan scan, FileFormat format) {
-    if (scan.size() == 0) {
-      throw Refusals.empty(name);
-    }
-    boolean wide =
-        format.charset().name().startsWith("UTF-16")
-            || format.charset().name().startsWith("UTF-32");
-    if (scan.hasNul() && !wide) {
-      throw Refusals.binary(name, "a binary file, or text in UTF-16");
-    }
-    if (scan.isUtf8() && !wide) {
-      return StandardCharsets.UTF_8;
-    }
-    if (format.charset().equals(StandardCharsets.UTF_8)) {
-      throw Refusals.charset(name, "UTF-8", scan.lineOfFirstBadByte());
-    }
-    return format.charset();
   }
 
   /** The file's bytes, unpacked. The caller closes them. */

@@ -1,20 +1,25 @@
 package withers.ingest.profile;
 
-import java.nio.charset.Charset;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * How a source writes its files.
  *
- * @param charset for files that are not UTF-8
- * @param date how days are written
+ * @param text how it writes text files
  * @param sheet which sheet of a spreadsheet holds the rows; empty for the only one that has any
+ * @param totals words that name rows of sums, which hold no record
+ * @param date how days are written
  */
 public record FileFormat(
-    char delimiter, Charset charset, DatePattern date, Optional<String> sheet) {
+    TextFormat text, Optional<String> sheet, List<String> totals, DatePattern date) {
 
-  /** Of text files. */
-  public FileFormat(char delimiter, Charset charset, DatePattern date) {
-    this(delimiter, charset, date, Optional.empty());
+  public FileFormat {
+    totals = List.copyOf(totals);
+  }
+
+  /** Of text files without totals. */
+  public FileFormat(TextFormat text, DatePattern date) {
+    this(text, Optional.empty(), List.of(), date);
   }
 }

@@ -1,8 +1,10 @@
 package withers.ingest.profile;
 
 import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
-import java.util.Optional;
+import java.util.Arrays;
+import withers.ingest.sniff.Delimiter;
+import withers.ingest.sniff.Quoting;
+import withers.yaml.Choices;
 import withers.yaml.Fields;
 
 /** Reads how a source writes its files, and where it tells their date. */
@@ -11,28 +13,39 @@ final class FormatReader {
   private FormatReader() {}
 
   static FileFormat defaultFormat() {
-    return new FileFormat(
-        ',', StandardCharsets.UTF_8, DatePattern.of("yyyy-MM-dd"), Optional.empty());
+    return new FileFormat(TextFormat.FOUND_OUT, DatePattern.of("yyyy-MM-dd"));
   }
 
   static FileFormat format(Fields fields) {
     return new FileFormat(
-        fields.optionalValue("delimiter", FormatReader::delimiter).orElse(','),
-        fields.optionalValue("charset", FormatReader::charset).orElse(StandardCharsets.UTF_8),
-        fields.optionalValue("date", DatePattern::of).orElse(DatePattern.of("yyyy-MM-dd")),
-        fields.optionalText("sheet"));
+        new TextFormat(
+            fields.optionalValue("delimiter", FormatReader::delimiter),
+            fields.optionalValue("quote", FormatReader::quoting),
+            fields.optionalValue("charset", FormatReader::charset)),
+        fields.optionalText("sheet"),
+        fields.list("totals", FormatReader::totals),
+        fields.optionalValue("date", DatePattern::of).orElse(DatePattern.of("yyyy-MM-dd")));
   }
 
-  private static char delimiter(String text) {
-    return switch (text) {
-      case "comma", "," -> ',';
-      case "semicolon", ";" -> ';';
-      case "tab", "\t" -> '\t';
-      case "bar", "|" -> '|';
-      default ->
-          throw new IllegalArgumentException(
-              "Expected one of comma, semicolon, tab, bar, but found \"%s\"".formatted(text));
-    };
+  private static Delimiter delimiter(String text) {
+    return Arrays.stream(Delimiter.values())
+        .filter(one -> text.equals(String.valueOf(one.sign())))
+        .findFirst()
+        .orElseGet(() -> Choices.read(Delimiter.class, text));
+  }
+
+  private static Quoting quoting(String text) {
+    return Arrays.stream(Quoting.values())
+        .filter(one -> one.sign().map(String::valueOf).filter(text::equals).isPresent())
+        .findFirst()
+        .orElseGet(() -> Choices.read(Quoting.class, text));
+  }
+
+  private static String totals(String text) {
+    if (text.isBlank()) {
+      throw new IllegalArgumentException("Expected a word such as Total, but found none");
+    }
+    return text;
   }
 
   private static Charset charset(String text) {

@@ -3,6 +3,7 @@ package withers.ingest.profile;
 import java.nio.file.FileSystems;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import withers.id.OrganisationId;
@@ -64,5 +65,18 @@ public record SourceProfile(
   /** The source as a marker tells it, for an export of this date. */
   public SourceDescription describe(LocalDate exportDate) {
     return new SourceDescription(id, organisation, kind, coverage.at(exportDate));
+  }
+
+  /** The headers of all columns that it names, but for the export date's. */
+  public List<String> headers() {
+    List<String> headers = new ArrayList<>(key);
+    animalId.ifPresent(headers::add);
+    for (ColumnName column : ColumnName.values()) {
+      Optional.ofNullable(columns.headers().get(column)).ifPresent(headers::add);
+    }
+    for (PartyName party : PartyName.values()) {
+      columns.party(party).map(PartyColumns::headers).ifPresent(headers::addAll);
+    }
+    return headers;
   }
 }

@@ -9,23 +9,21 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import withers.ingest.sniff.Delimiter;
 
 /** Recognises quarantine files, whatever delimiter a spreadsheet has saved them with. */
 public final class QuarantineSign {
 
-  private static final String DELIMITERS = ",;\t|";
   private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
   private static final int START = 256;
 
   private QuarantineSign() {}
 
   /** The delimiter of a quarantine file; empty when the file is none. */
-  public static Optional<Character> delimiter(Path file) {
+  public static Optional<Delimiter> delimiter(Path file) {
     String start = start(file);
-    return DELIMITERS
-        .chars()
-        .mapToObj(c -> (char) c)
-        .filter(delimiter -> hasOurColumns(start, delimiter))
+    return Arrays.stream(Delimiter.values())
+        .filter(delimiter -> hasOurColumns(start, delimiter.sign()))
         .findFirst();
   }
 

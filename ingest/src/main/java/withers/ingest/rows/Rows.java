@@ -1,5 +1,6 @@
 package withers.ingest.rows;
 
+import java.util.List;
 import java.util.Optional;
 import withers.source.InputRefusedException;
 
@@ -15,6 +16,11 @@ public interface Rows extends AutoCloseable {
    * @throws InputRefusedException when the file is broken here, or cut off
    */
   Optional<Row> next();
+
+  /** What a person should know about how it was read so far, a sentence each. */
+  default List<String> remarks() {
+    return List.of();
+  }
 
   @Override
   void close();

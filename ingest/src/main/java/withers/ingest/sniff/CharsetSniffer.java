@@ -16,15 +16,18 @@ import java.util.Set;
 /**
  * Finds the character set of bytes: by a byte order mark, by the pattern of NUL bytes, as UTF-8
  * (which other text hardly ever is by chance), and at last by the detector of ICU. Its confidence
- * is ICU's own; a reading that makes no sensible text is left out, and of several that read the
- * same, all but the first.
+ * is ICU's own, lowered where there is little to go by; a reading that makes no sensible text is
+ * left out, and of several that read the same, all but the first.
  */
 public final class CharsetSniffer {
 
   /** From this confidence on, and well ahead of the others, a guess of ICU is taken. */
   public static final int TAKEN_FROM = 40;
 
-  private static final int LOWEST = 5;
+  private static final int LOWEST = 1;
+
+  /** Bytes beyond ASCII that make a guess count in full; our judgement. */
+  private static final int ENOUGH = 12;
 
   /** Windows' sets hold all of these as text, and the characters that Windows added. */
   private static final Map<String, String> WIDER =
@@ -135,13 +138,23 @@ public final class CharsetSniffer {
     Set<String> readings = new HashSet<>();
     CharsetDetector detector = new CharsetDetector();
     detector.setText(bytes);
+    int weight = Math.min(ENOUGH, beyondAscii(bytes));
     for (CharsetMatch match : detector.detectAll()) {
+      int confidence = match.getConfidence() * weight / ENOUGH;
       charset(match)
-          .filter(charset -> match.getConfidence() >= LOWEST)
+          .filter(charset -> confidence >= LOWEST)
           .filter(charset -> readsSensibly(bytes, charset, readings))
-          .ifPresent(charset -> guesses.add(guess(charset, match)));
+          .ifPresent(charset -> guesses.add(guess(charset, match, confidence)));
     }
     return new Finding<>(guesses);
+  }
+
+  private static int beyondAscii(byte[] bytes) {
+    int beyond = 0;
+    for (byte b : bytes) {
+      beyond += b < 0 ? 1 : 0;
+    }
+    return beyond;
   }
 
   private static Optional<Charset> charset(CharsetMatch match) {
@@ -160,11 +173,11 @@ public final class CharsetSniffer {
         .isPresent();
   }
 
-  private static Guess<Charset> guess(Charset charset, CharsetMatch match) {
+  private static Guess<Charset> guess(Charset charset, CharsetMatch match, int confidence) {
     String language = match.getLanguage() == null ? "" : ", in the language " + match.getLanguage();
     return new Guess<>(
         charset,
-        match.getConfidence(),
+        confidence,
         "ICU's detector gives it %d of 100%s".formatted(match.getConfidence(), language));
   }
 

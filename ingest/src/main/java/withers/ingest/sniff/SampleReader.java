@@ -46,8 +46,22 @@ public final class SampleReader {
    *
    * @param line the line there
    */
-  static Optional<SampleRecord> at(String text, int place, long line, Dialect dialect) {
+  public static Optional<SampleRecord> at(String text, int place, long line, Dialect dialect) {
     return new SampleReader(text, dialect, place, line).next();
+  }
+
+  /** Where the first lines start, quoted line ends counted like others; at most so many. */
+  public static List<Integer> lineStarts(String text, int most) {
+    List<Integer> starts = new ArrayList<>();
+    int at = 0;
+    while (at < text.length() && starts.size() < most) {
+      starts.add(at);
+      while (at < text.length() && LineEnd.lengthAt(text, at) == 0) {
+        at++;
+      }
+      at += at < text.length() ? LineEnd.lengthAt(text, at) : 0;
+    }
+    return starts;
   }
 
   private Optional<SampleRecord> next() {

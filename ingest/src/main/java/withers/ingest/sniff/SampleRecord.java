@@ -33,6 +33,11 @@ public record SampleRecord(long line, int lines, List<String> cells, Flaw flaw) 
     return cells.stream().allMatch(String::isBlank);
   }
 
+  /** Whether nothing stands in its cells from this place on, from 0. */
+  public boolean isBlankFrom(int place) {
+    return cells.stream().skip(place).allMatch(String::isBlank);
+  }
+
   public boolean isSound() {
     return flaw == Flaw.NONE;
   }

@@ -1,12 +1,10 @@
 package withers.ingest.translate;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import withers.ingest.profile.ColumnName;
-import withers.ingest.profile.PartyColumns;
 import withers.ingest.profile.PartyName;
 import withers.ingest.profile.SourceProfile;
 import withers.ingest.rows.Header;
@@ -31,7 +29,7 @@ final class Layout {
   Layout(SourceProfile profile, Header header) {
     this.header = header;
     this.profile = profile;
-    this.used = headers(profile);
+    this.used = profile.headers();
     header.require(used);
     for (ColumnName column : ColumnName.values()) {
       columns.put(column, cell(Optional.ofNullable(profile.columns().headers().get(column))));
@@ -43,18 +41,6 @@ final class Layout {
         .forEach((name, party) -> parties.put(name, new PartyCells(party, this::find)));
     this.key = profile.key().stream().map(this::find).toList();
     this.animalId = cell(profile.animalId());
-  }
-
-  private static List<String> headers(SourceProfile profile) {
-    List<String> headers = new ArrayList<>(profile.key());
-    profile.animalId().ifPresent(headers::add);
-    for (ColumnName column : ColumnName.values()) {
-      Optional.ofNullable(profile.columns().headers().get(column)).ifPresent(headers::add);
-    }
-    for (PartyName party : PartyName.values()) {
-      profile.columns().party(party).map(PartyColumns::headers).ifPresent(headers::addAll);
-    }
-    return headers;
   }
 
   private Cell cell(Optional<String> name) {

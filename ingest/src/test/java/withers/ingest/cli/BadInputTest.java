@@ -51,7 +51,7 @@ class BadInputTest {
     file("Number;Chip;Animal\n1;2;3\n");
 
     assertRefused(
-        "Expected columns \"No\", \"Chip\", \"Animal\", \"Seen\", \"Client\", \"Phone\", but found none of that name in"
+        "Expected columns \"No\", \"Seen\", \"Client\", \"Phone\", but found none of that name in"
             + " the header (harbour-2031-02-28.csv, line 1): if the export's layout has changed, change the profile."
             + " Nothing was changed.");
   }
@@ -62,7 +62,8 @@ class BadInputTest {
 
     assertRefused(
         "Expected one column \"Phone\", but found several of that name in the header (harbour-2031-02-28.csv, line 1):"
-            + " rename the others, or leave them out of the export. Nothing was changed.");
+            + " name the one that is meant by its place among them, such as \"Phone#2\", in the profile. Nothing was"
+            + " changed.");
   }
 
   @Test
@@ -109,8 +110,8 @@ class BadInputTest {
     workspace.write("inbox/" + NAME, new byte[] {1, 2, 0, 4});
 
     assertRefused(
-        "Expected a CSV file, which is text, but found a binary file, or text in UTF-16 (harbour-2031-02-28.csv):"
-            + " export the records as CSV. Nothing was changed.");
+        "Expected a CSV file, which is text, but found a NUL character, as in binary files and broken text"
+            + " (harbour-2031-02-28.csv, line 1): export the records as CSV, or ask for it again. Nothing was changed.");
   }
 
   @Test
@@ -121,8 +122,9 @@ class BadInputTest {
             .getBytes(StandardCharsets.ISO_8859_1));
 
     assertRefused(
-        "Expected text in UTF-8, but found bytes that are none (harbour-2031-02-28.csv, line 3): name the character set"
-            + " under format: charset in the profile, or export as UTF-8. Nothing was changed.");
+        "Expected text in UTF-8, but found bytes that are none (harbour-2031-02-28.csv, line 3): it may be in windows-1254 (8 of 100),"
+            + " but that is not sure; write the right character set under format: charset in the profile, or export as"
+            + " UTF-8. Nothing was changed.");
   }
 
   @Test

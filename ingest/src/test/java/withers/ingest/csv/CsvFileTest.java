@@ -19,7 +19,10 @@ import org.junit.jupiter.api.io.TempDir;
 import withers.ingest.file.ExportFile;
 import withers.ingest.profile.DatePattern;
 import withers.ingest.profile.FileFormat;
+import withers.ingest.profile.TextFormat;
 import withers.ingest.rows.Row;
+import withers.ingest.sniff.Delimiter;
+import withers.ingest.sniff.Quoting;
 
 /** The rules are those of RFC 4180, section 2, by their numbers. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -28,12 +31,12 @@ class CsvFileTest {
   @TempDir Path folder;
 
   private List<List<String>> read(String text) {
-    return read(text.getBytes(StandardCharsets.UTF_8), ',', StandardCharsets.UTF_8);
+    return read(text.getBytes(StandardCharsets.UTF_8), Delimiter.COMMA, StandardCharsets.UTF_8);
   }
 
-  private List<List<String>> read(byte[] bytes, char delimiter, Charset charset) {
+  private List<List<String>> read(byte[] bytes, Delimiter delimiter, Charset charset) {
     List<List<String>> rows = new ArrayList<>();
-    try (CsvFile csv = CsvFile.open(file(bytes, charset), delimiter, count -> {})) {
+    try (CsvFile csv = open(bytes, delimiter, charset)) {
       rows.add(csv.header().names());
       for (Optional<Row> row = csv.next(); row.isPresent(); row = csv.next()) {
         rows.add(cells(row.get()));
@@ -46,10 +49,13 @@ class CsvFileTest {
     return IntStream.range(0, row.size()).mapToObj(row::cell).toList();
   }
 
-  private ExportFile file(byte[] bytes, Charset charset) {
+  private CsvFile open(byte[] bytes, Delimiter delimiter, Charset charset) {
     try {
-      Path file = Files.write(folder.resolve("export.csv"), bytes);
-      return ExportFile.inspect(file, new FileFormat(',', charset, DatePattern.of("yyyy-MM-dd")));
+      Path path = Files.write(folder.resolve("export.csv"), bytes);
+      TextFormat text =
+          new TextFormat(Optional.of(delimiter), Optional.of(Quoting.DOUBLE), Optional.of(charset));
+      FileFormat format = new FileFormat(text, DatePattern.of("yyyy-MM-dd"));
+      return CsvFile.open(ExportFile.inspect(path, format), format, List.of(), count -> {});
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -77,12 +83,10 @@ class CsvFileTest {
   @Test
   void blank_lines_are_passed_over_and_lines_counted_as_an_editor_does() {
     try (CsvFile csv =
-        CsvFile.open(
-            file(
-                "a,b\n\n\"1\n2\",x\n\n3,y\n".getBytes(StandardCharsets.UTF_8),
-                StandardCharsets.UTF_8),
-            ',',
-            count -> {})) {
+        open(
+            "a,b\n\n\"1\n2\",x\n\n3,y\n".getBytes(StandardCharsets.UTF_8),
+            Delimiter.COMMA,
+            StandardCharsets.UTF_8)) {
       assertThat(csv.next().orElseThrow().line()).isEqualTo(3);
       assertThat(csv.next().orElseThrow().line()).isEqualTo(6);
       assertThat(csv.next()).isEmpty();
@@ -98,21 +102,25 @@ class CsvFileTest {
   void what_is_UTF_8_is_read_as_that_and_the_rest_as_the_profile_says() {
     Charset windows = Charset.forName("windows-1252");
 
-    assertThat(read("Élan,b\n1,€\n".getBytes(windows), ',', windows))
+    assertThat(read("Élan,b\n1,€\n".getBytes(windows), Delimiter.COMMA, windows))
         .containsExactly(List.of("Élan", "b"), List.of("1", "€"));
-    assertThat(read("Élan,b\n1,€\n".getBytes(StandardCharsets.UTF_8), ',', windows))
+    assertThat(read("Élan,b\n1,€\n".getBytes(StandardCharsets.UTF_8), Delimiter.COMMA, windows))
         .containsExactly(List.of("Élan", "b"), List.of("1", "€"));
-    assertThat(read("a;b\n1;2\n".getBytes(StandardCharsets.UTF_16), ';', StandardCharsets.UTF_16))
+    assertThat(
+            read(
+                "a;b\n1;2\n".getBytes(StandardCharsets.UTF_16),
+                Delimiter.SEMICOLON,
+                StandardCharsets.UTF_16))
         .containsExactly(List.of("a", "b"), List.of("1", "2"));
   }
 
   @Test
   void a_row_s_text_can_be_kept_for_people() {
     try (CsvFile csv =
-        CsvFile.open(
-            file("a,b\n\"1,5\",x\n".getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8),
-            ',',
-            count -> {})) {
+        open(
+            "a,b\n\"1,5\",x\n".getBytes(StandardCharsets.UTF_8),
+            Delimiter.COMMA,
+            StandardCharsets.UTF_8)) {
       assertThat(csv.next().orElseThrow().text()).isEqualTo("\"1,5\",x");
     }
   }

@@ -19,6 +19,7 @@ import withers.contact.Contact;
 import withers.id.OrganisationId;
 import withers.id.SourceId;
 import withers.ingest.change.Disappearance;
+import withers.ingest.sniff.Delimiter;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
 import withers.organisation.OrganisationKind;
@@ -58,8 +59,12 @@ class ProfilesTest {
     assertThat(read.kind()).isEqualTo(SourceKind.CLINIC_PATIENTS);
     assertThat(read.recognises("harbour-clinic-2026-01-31.csv")).isTrue();
     assertThat(read.recognises("harbour-clinic.csv")).isFalse();
-    assertThat(read.format().delimiter()).isEqualTo(';');
-    assertThat(read.format().charset()).isEqualTo(Charset.forName("windows-1252"));
+    assertThat(read.format().text())
+        .isEqualTo(
+            new TextFormat(
+                Optional.of(Delimiter.SEMICOLON),
+                Optional.empty(),
+                Optional.of(Charset.forName("windows-1252"))));
     assertThat(read.format().date().read("31/01/2026")).contains(LocalDate.of(2026, 1, 31));
     assertThat(read.exportDate())
         .isEqualTo(new ExportDateRule(ExportDateRule.From.FILE_NAME, "yyyy-MM-dd"));

@@ -29,8 +29,10 @@ import withers.ingest.csv.CsvFile;
 import withers.ingest.file.ExportFile;
 import withers.ingest.profile.DatePattern;
 import withers.ingest.profile.FileFormat;
+import withers.ingest.profile.TextFormat;
 import withers.ingest.rows.Header;
 import withers.ingest.rows.Row;
+import withers.ingest.sniff.Quoting;
 import withers.ingest.translate.Reject;
 
 /** Rows go into quarantine and come out as they were, whatever is in them and however wide. */
@@ -162,10 +164,14 @@ class QuarantineRoundTripTest {
   }
 
   private static CorrectedRows open(Path file) {
-    char delimiter = QuarantineSign.delimiter(file).orElseThrow();
-    FileFormat format =
-        new FileFormat(delimiter, StandardCharsets.UTF_8, DatePattern.of("yyyy-MM-dd"));
-    return CorrectedRows.of(CsvFile.open(ExportFile.inspect(file, format), delimiter, bytes -> {}));
+    TextFormat text =
+        new TextFormat(
+            QuarantineSign.delimiter(file),
+            Optional.of(Quoting.DOUBLE),
+            Optional.of(StandardCharsets.UTF_8));
+    FileFormat format = new FileFormat(text, DatePattern.of("yyyy-MM-dd"));
+    ExportFile opened = ExportFile.inspect(file, format);
+    return CorrectedRows.of(CsvFile.open(opened, format, List.of(), bytes -> {}));
   }
 
   private String again(Path file) throws IOException {

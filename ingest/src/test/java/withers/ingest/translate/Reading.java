@@ -90,7 +90,7 @@ final class Reading {
 
   private List<Translation> translate(ExportFile file) {
     List<Translation> translations = new ArrayList<>();
-    try (CsvFile csv = CsvFile.open(file, profile.format().delimiter(), bytes -> {})) {
+    try (CsvFile csv = CsvFile.open(file, profile.format(), profile.headers(), bytes -> {})) {
       Surroundings around =
           new Surroundings(EXPORT_DATE, 0, new ChipNumberReader(true), this::reference);
       RowTranslator translator = new RowTranslator(profile, csv.header(), around);

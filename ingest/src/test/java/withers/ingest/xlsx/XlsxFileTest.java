@@ -8,7 +8,6 @@ import static withers.ingest.xlsx.Workbooks.row;
 import static withers.ingest.xlsx.Workbooks.rowAt;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -28,6 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import withers.ingest.file.ExportFile;
 import withers.ingest.profile.DatePattern;
 import withers.ingest.profile.FileFormat;
+import withers.ingest.profile.TextFormat;
 import withers.ingest.rows.Row;
 import withers.ingest.rows.Typed;
 import withers.source.InputRefusedException;
@@ -38,7 +38,7 @@ class XlsxFileTest {
 
   private static final String SHEET = "xl/worksheets/sheet1.xml";
   private static final FileFormat FORMAT =
-      new FileFormat(',', StandardCharsets.UTF_8, DatePattern.of("dd/MM/yyyy"), Optional.empty());
+      new FileFormat(TextFormat.FOUND_OUT, DatePattern.of("dd/MM/yyyy"));
 
   @TempDir Path folder;
 
