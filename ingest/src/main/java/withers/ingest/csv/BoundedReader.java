@@ -1,8 +1,8 @@
 package withers.ingest.csv;
 
+import java.io.BufferedReader;
 import java.io.FilterReader;
 import java.io.IOException;
-import java.io.Reader;
 
 /**
  * Stops when one row takes up more than memory should hold. What is already buffered counts for the
@@ -28,10 +28,37 @@ final class BoundedReader extends FilterReader {
    * @param most characters of a row
    * @param mayHoldNul whether the bytes did not show already that there is no NUL character
    */
-  BoundedReader(Reader in, int most, boolean mayHoldNul) {
+  BoundedReader(BufferedReader in, int most, boolean mayHoldNul) {
     super(in);
     this.most = most;
     this.mayHoldNul = mayHoldNul;
+  }
+
+  /**
+   * Passes lines over, however they end.
+   *
+   * @return how many of them were not blank
+   */
+  long skipLines(long lines) throws IOException {
+    long filled = 0;
+    for (long line = 0; line < lines; line++) {
+      filled += skipLine() ? 1 : 0;
+    }
+    return filled;
+  }
+
+  private boolean skipLine() throws IOException {
+    boolean filled = false;
+    int c = in.read();
+    while (c >= 0 && c != '\n' && c != '\r') {
+      filled |= !Character.isWhitespace(c);
+      c = in.read();
+    }
+    in.mark(1);
+    if (c == '\r' && in.read() != '\n') {
+      in.reset();
+    }
+    return filled;
   }
 
   /** Another row starts. */

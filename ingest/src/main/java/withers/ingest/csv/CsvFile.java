@@ -38,6 +38,7 @@ public final class CsvFile implements Rows {
 
   private final ExportFile file;
   private final CsvLayout layout;
+  private final long titles;
   private final CSVFormat format;
   private final BoundedReader reader;
   private final CSVParser parser;
@@ -51,6 +52,7 @@ public final class CsvFile implements Rows {
       throws IOException {
     this.file = file;
     this.layout = layout;
+    this.titles = reader.skipLines(layout.headerLine() - 1);
     this.format = format(layout.dialect());
     this.reader = reader;
     this.parser = CSVParser.parse(reader, format);
@@ -82,7 +84,7 @@ public final class CsvFile implements Rows {
   public static CsvFile open(
       ExportFile file, CsvLayout layout, List<String> totals, LongConsumer progress) {
     try {
-      return new CsvFile(file, layout, totals, reader(file, layout, progress));
+      return new CsvFile(file, layout, totals, reader(file, progress));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -96,8 +98,7 @@ public final class CsvFile implements Rows {
         .get();
   }
 
-  private static BoundedReader reader(ExportFile file, CsvLayout layout, LongConsumer progress)
-      throws IOException {
+  private static BoundedReader reader(ExportFile file, LongConsumer progress) throws IOException {
     InputStreamReader decoding =
         new InputStreamReader(
             new CountingStream(file.open(), progress),
@@ -110,21 +111,7 @@ public final class CsvFile implements Rows {
     if (reader.read() != BYTE_ORDER_MARK) {
       reader.reset();
     }
-    for (long line = 1; line < layout.headerLine(); line++) {
-      skipLine(reader);
-    }
     return new BoundedReader(reader, MOST_IN_MEMORY, file.charset().name().startsWith("UTF-16"));
-  }
-
-  private static void skipLine(BufferedReader reader) throws IOException {
-    int c = reader.read();
-    while (c >= 0 && c != '\n' && c != '\r') {
-      c = reader.read();
-    }
-    reader.mark(1);
-    if (c == '\r' && reader.read() != '\n') {
-      reader.reset();
-    }
   }
 
   private Header readHeader() {
@@ -217,7 +204,7 @@ public final class CsvFile implements Rows {
 
   @Override
   public List<String> remarks() {
-    return noRecords.told(layout.headerLine() - 1).stream().toList();
+    return noRecords.told(titles).stream().toList();
   }
 
   @Override

@@ -98,7 +98,7 @@ public final class NoRecords {
   /**
    * What was passed over so far, in words; empty when it was blank rows at most.
    *
-   * @param before how many lines stand before the header
+   * @param before how many filled lines stand before the header
    */
   public Optional<String> told(long before) {
     List<String> kinds = new ArrayList<>();

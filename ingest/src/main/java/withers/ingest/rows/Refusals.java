@@ -114,7 +114,8 @@ public final class Refusals {
         "%d cells in the last row".formatted(expected),
         "%d and no end of line".formatted(found),
         file + ", line " + line,
-        "the file is cut off; " + AGAIN);
+        "the file is cut off; %s. If the row holds totals, write its first words under format: totals in the profile"
+            .formatted(AGAIN));
   }
 
   public static InputRefusedException missingColumns(

@@ -25,6 +25,7 @@ public final class CharsetSniffer {
   public static final int TAKEN_FROM = 40;
 
   private static final int LOWEST = 1;
+  private static final int IDLE = 10;
 
   /** Bytes beyond ASCII that make a guess count in full; our judgement. */
   private static final int ENOUGH = 12;
@@ -142,11 +143,16 @@ public final class CharsetSniffer {
     for (CharsetMatch match : detector.detectAll()) {
       int confidence = match.getConfidence() * weight / ENOUGH;
       charset(match)
-          .filter(charset -> confidence >= LOWEST)
+          .filter(charset -> confidence >= LOWEST && !isIdle(charset, match))
           .filter(charset -> readsSensibly(bytes, charset, readings))
           .ifPresent(charset -> guesses.add(guess(charset, match, confidence)));
     }
     return new Finding<>(guesses);
+  }
+
+  /** ICU gives sets of several bytes to a character 10 when nothing speaks against them. */
+  private static boolean isIdle(Charset charset, CharsetMatch match) {
+    return match.getConfidence() <= IDLE && charset.newEncoder().maxBytesPerChar() > 1;
   }
 
   private static int beyondAscii(byte[] bytes) {

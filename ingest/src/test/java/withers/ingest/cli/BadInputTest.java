@@ -142,7 +142,8 @@ class BadInputTest {
 
     assertRefused(
         "Expected 6 cells in the last row, but found 2 and no end of line (harbour-2031-02-28.csv, line 62): the file is"
-            + " cut off; ask for it again. Nothing was changed.");
+            + " cut off; ask for it again. If the row holds totals, write its first words under format: totals in the"
+            + " profile. Nothing was changed.");
   }
 
   @Test

@@ -31,7 +31,9 @@ import withers.ingest.Importer;
 import withers.ingest.Ingested;
 import withers.ingest.SortedExports;
 import withers.ingest.cli.IngestText;
+import withers.ingest.profile.ExportDateRule;
 import withers.ingest.profile.Profiles;
+import withers.ingest.profile.SourceProfile;
 import withers.log.memory.MemoryEventLog;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
@@ -82,12 +84,9 @@ final class DirtyImport {
 
   private String read(DirtyFixture fixture) {
     Profiles profiles = profiles(fixture.profile());
+    SourceProfile profile = profiles.all().get(0);
     SortedExports sorted =
-        new ExportSorter(
-                profiles,
-                Optional.of(profiles.all().get(0)),
-                Optional.of(EXPORTED),
-                Optional.empty())
+        new ExportSorter(profiles, Optional.of(profile), exportDate(profile), Optional.empty())
             .sort(fixture.inputs());
     List<ImportReport> reports = new ArrayList<>();
     List<String> refusals = new ArrayList<>(sorted.refusals());
@@ -100,6 +99,12 @@ final class DirtyImport {
     }
     return new WhatWasRead(log, vault, reports).text()
         + said(new Ingested(reports, refusals, sorted.unrecognised()));
+  }
+
+  /** Given on the command line, but where the files tell it. */
+  private static Optional<LocalDate> exportDate(SourceProfile profile) {
+    return Optional.of(EXPORTED)
+        .filter(date -> profile.exportDate().from() == ExportDateRule.From.COMMAND);
   }
 
   private Profiles profiles(Path profile) {
