@@ -2,6 +2,7 @@ package withers.finding;
 
 import java.util.List;
 import java.util.Optional;
+import withers.cases.Anchor;
 import withers.cases.CaseKey;
 import withers.chip.ChipNumber;
 import withers.fact.Species;
@@ -11,8 +12,8 @@ import withers.id.RecordKey;
 /**
  * One thing to follow up: what is wrong with which animal, who can act, and why we think so.
  *
- * @param anchor the animal's lowest chip number
- * @param chips all its chips, in natural order
+ * @param anchor the animal's lowest chip number; for a damaged number, the source that has it
+ * @param chips all its chips, in natural order; none when a damaged number leads to no animal
  * @param animalName the animal's name in the acting organisation's records, else in anybody's
  * @param actor who can act
  * @param actorRecord the acting organisation's own record of the animal, if it has one
@@ -20,10 +21,11 @@ import withers.id.RecordKey;
  * @param registered whom the registrations name as primary, one entry a registration
  * @param fields for details that differ, the names of the fields; else empty
  * @param evidence what it rests on, in order of day
+ * @param damage for a damaged number, what is left of it; else empty
  */
 public record Finding(
     FindingKind kind,
-    ChipNumber anchor,
+    Anchor anchor,
     List<ChipNumber> chips,
     Species species,
     Optional<String> animalName,
@@ -34,7 +36,8 @@ public record Finding(
     List<String> fields,
     Certainty certainty,
     Priority priority,
-    List<Evidence> evidence) {
+    List<Evidence> evidence,
+    Optional<Damage> damage) {
 
   public Finding {
     chips = List.copyOf(chips);

@@ -2,7 +2,8 @@ package withers.finding;
 
 /**
  * What a finding is about. The order is the precedence: an animal gets one row, of the first kind
- * that applies. The sentences stand in docs/findings.md.
+ * that applies. The last kind is about a record and stands beside the animal's row. The sentences
+ * stand in docs/findings.md.
  */
 public enum FindingKind {
   FOUND_WAITING("found-waiting"),
@@ -10,7 +11,8 @@ public enum FindingKind {
   CONTACT_BEHIND("contact-behind"),
   RECORDS_BEHIND("records-behind"),
   UNREGISTERED("unregistered"),
-  DETAILS_DIFFER("details-differ");
+  DETAILS_DIFFER("details-differ"),
+  NUMBER_DAMAGED("number-damaged");
 
   private final String word;
 

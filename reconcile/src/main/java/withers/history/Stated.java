@@ -5,6 +5,7 @@ import java.util.Comparator;
 import withers.codec.StatementDigest;
 import withers.fact.ChipEvent;
 import withers.fact.Fact;
+import withers.fact.Locator;
 import withers.fact.Slot;
 import withers.fact.WithdrawalReason;
 import withers.id.RecordKey;
@@ -26,24 +27,32 @@ public record Stated(ChipEvent event, ImportMarker marker) {
           .thenComparing(stated -> !stated.isMark())
           .thenComparing(Stated::byContent);
 
-  SourceId source() {
+  public SourceId source() {
     return event.origin().source();
   }
 
-  RecordKey key() {
+  public RecordKey key() {
     return event.origin().key();
   }
 
-  Slot slot() {
+  public Slot slot() {
     return event.origin().slot();
   }
 
-  LocalDate exportDate() {
+  public LocalDate exportDate() {
     return event.origin().exportDate();
   }
 
-  Fact fact() {
+  public Fact fact() {
     return event.fact();
+  }
+
+  /** File and line, for people to look up; never part of what is compared. */
+  public String where() {
+    Locator locator = event.origin().locator();
+    String file =
+        locator.file() < marker.files().size() ? marker.files().get(locator.file()).name() : "?";
+    return file + ":" + locator.line();
   }
 
   boolean isDisappearance() {

@@ -6,7 +6,6 @@ import withers.chip.ChipNumber;
 import withers.codec.StatementDigest;
 import withers.fact.ChipEvent;
 import withers.fact.Fact;
-import withers.fact.Locator;
 import withers.fact.Slot;
 import withers.id.RecordKey;
 import withers.id.SourceId;
@@ -69,10 +68,12 @@ public record Statement(
 
   /** File and line, for people to look up; never part of what is compared. */
   public String where() {
-    Locator locator = event.origin().locator();
-    String file =
-        locator.file() < marker.files().size() ? marker.files().get(locator.file()).name() : "?";
-    return file + ":" + locator.line();
+    return stated().where();
+  }
+
+  /** The statement as the log brought it. */
+  public Stated stated() {
+    return new Stated(event, marker);
   }
 
   private LocalDate exportDate() {

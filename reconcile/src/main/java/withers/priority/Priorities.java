@@ -37,26 +37,44 @@ public final class Priorities {
     return new Priority(band(kind, recent), product(factors), factors);
   }
 
+  /**
+   * The priority of a damaged number.
+   *
+   * @param isFound whether the record found its animal all the same
+   */
+  public static Priority ofDamagedNumber(Species species, boolean isFound) {
+    List<Factor> factors = new ArrayList<>(chances(FindingKind.NUMBER_DAMAGED, species));
+    factors.add(
+        isFound
+            ? new Factor("number-found", Weights.NUMBER_FOUND)
+            : new Factor("other-records", Weights.OTHER_RECORDS));
+    return new Priority(isFound ? Band.WHEN_POSSIBLE : Band.THIS_MONTH, product(factors), factors);
+  }
+
   private static Band band(FindingKind kind, boolean recent) {
     return switch (kind) {
       case FOUND_WAITING -> Band.TODAY;
       case CHIPS_DIVERGE -> Band.THIS_WEEK;
       case CONTACT_BEHIND, UNREGISTERED -> recent ? Band.THIS_WEEK : Band.THIS_MONTH;
-      case RECORDS_BEHIND -> Band.THIS_MONTH;
+      case RECORDS_BEHIND, NUMBER_DAMAGED -> Band.THIS_MONTH;
       case DETAILS_DIFFER -> Band.WHEN_POSSIBLE;
     };
   }
 
   private static List<Factor> factors(
       FindingKind kind, Species species, boolean recent, List<String> fields) {
-    List<Factor> factors = new ArrayList<>();
-    factors.add(new Factor("lost-within-a-year", Weights.lost(kind, species)));
-    factors.add(new Factor("contact-fails", Weights.contactFails(kind, species)));
+    List<Factor> factors = new ArrayList<>(chances(kind, species));
     certainty(kind, fields).ifPresent(factors::add);
     if (recent && kind != FindingKind.FOUND_WAITING) {
       factors.add(new Factor("recent-hand-over", Weights.RECENT_HAND_OVER));
     }
     return factors;
+  }
+
+  private static List<Factor> chances(FindingKind kind, Species species) {
+    return List.of(
+        new Factor("lost-within-a-year", Weights.lost(kind, species)),
+        new Factor("contact-fails", Weights.contactFails(kind, species)));
   }
 
   private static Optional<Factor> certainty(FindingKind kind, List<String> fields) {
@@ -67,7 +85,7 @@ public final class Priorities {
           fields.contains("phone")
               ? Optional.empty()
               : Optional.of(new Factor("no-phone-differs", Weights.NO_PHONE_DIFFERS));
-      case FOUND_WAITING, CONTACT_BEHIND, UNREGISTERED -> Optional.empty();
+      case FOUND_WAITING, CONTACT_BEHIND, UNREGISTERED, NUMBER_DAMAGED -> Optional.empty();
     };
   }
 

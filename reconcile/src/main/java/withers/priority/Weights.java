@@ -25,6 +25,12 @@ final class Weights {
   /** A detail other than the phone is wrong: the phone may still be answered. */
   static final long NO_PHONE_DIFFERS = 250_000;
 
+  /** Other records of the animal, under its right number, may still lead home. */
+  static final long OTHER_RECORDS = 500_000;
+
+  /** The record found its animal all the same, as long as other records stay as they are. */
+  static final long NUMBER_FOUND = 100_000;
+
   /** A hand-over was not long ago: the animal doesn't know its new home yet. */
   static final long RECENT_HAND_OVER = 2_000_000;
 
@@ -51,7 +57,7 @@ final class Weights {
     return switch (kind) {
       case FOUND_WAITING -> NOT_REACHED_CLEAN.of(species);
       case UNREGISTERED -> NOT_RECLAIMED_NO_CHIP.of(species);
-      case CHIPS_DIVERGE, CONTACT_BEHIND, RECORDS_BEHIND, DETAILS_DIFFER ->
+      case CHIPS_DIVERGE, CONTACT_BEHIND, RECORDS_BEHIND, DETAILS_DIFFER, NUMBER_DAMAGED ->
           NOT_REACHED_PROBLEM.of(species);
     };
   }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import withers.cases.Anchor;
 import withers.custody.Tenure;
 import withers.fact.Fact;
 import withers.fact.Species;
@@ -24,7 +25,7 @@ record FindingWriter(Dossier dossier) {
     OrganisationId actor = dossier.cast().organisation(holds.acting());
     return new Finding(
         kind,
-        dossier.animal().anchor(),
+        new Anchor.Chip(dossier.animal().anchor()),
         dossier.animal().chips(),
         species(),
         name(actor),
@@ -37,7 +38,8 @@ record FindingWriter(Dossier dossier) {
         holds.fields(),
         certainty(holds),
         priority(kind, holds),
-        new EvidenceWriter(dossier).write(kind, holds));
+        new EvidenceWriter(dossier).write(kind, holds),
+        Optional.empty());
   }
 
   private Priority priority(FindingKind kind, Judgement.Holds holds) {

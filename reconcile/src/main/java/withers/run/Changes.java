@@ -10,6 +10,7 @@ import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import withers.cases.Anchor;
 import withers.cases.CaseEvent;
 import withers.cases.CaseEvent.Step;
 import withers.cases.CaseKey;
@@ -35,8 +36,8 @@ record Changes(
     Map<CaseKey, CaseKey> moved) {
 
   /** Compares what was open with what was found. */
-  static Changes of(NavigableSet<CaseKey> open, List<Assessment> assessments) {
-    return new Comparing(open, assessments).changes();
+  static Changes of(NavigableSet<CaseKey> open, Outcome outcome) {
+    return new Comparing(open, outcome).changes();
   }
 
   /** The events that carry the follow-ups on, in order. */
@@ -59,12 +60,13 @@ record Changes(
     private final NavigableSet<CaseKey> closed = new TreeSet<>();
     private final Map<CaseKey, CaseKey> moved = new HashMap<>();
 
-    Comparing(NavigableSet<CaseKey> open, List<Assessment> assessments) {
+    Comparing(NavigableSet<CaseKey> open, Outcome outcome) {
       this.open = open;
-      for (Assessment assessment : assessments) {
+      for (Assessment assessment : outcome.assessments()) {
         assessment.chips().forEach(chip -> byChip.put(chip, assessment));
         assessment.finding().ifPresent(this::found);
       }
+      outcome.damaged().forEach(this::found);
     }
 
     private void found(Finding finding) {
@@ -83,7 +85,11 @@ record Changes(
     /** The same follow-up under another chip of the animal. */
     private Optional<CaseKey> former(Finding finding) {
       CaseKey key = finding.caseKey();
+      if (!(key.anchor() instanceof Anchor.Chip)) {
+        return Optional.empty();
+      }
       return finding.chips().stream()
+          .map(Anchor.Chip::new)
           .map(chip -> new CaseKey(key.rule(), chip, key.actor(), key.recordKey()))
           .filter(open::contains)
           .findFirst();
@@ -102,8 +108,10 @@ record Changes(
     }
 
     private boolean isUndecided(CaseKey key) {
-      Assessment assessment = byChip.get(key.anchor());
-      return assessment != null && assessment.undecided().contains(FindingKind.of(key.rule()));
+      return key.anchor() instanceof Anchor.Chip chip
+          && Optional.ofNullable(byChip.get(chip.number()))
+              .filter(assessment -> assessment.undecided().contains(FindingKind.of(key.rule())))
+              .isPresent();
     }
   }
 }

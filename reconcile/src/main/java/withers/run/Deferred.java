@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import withers.chip.ChipNumber;
 import withers.history.Animal;
@@ -16,8 +17,13 @@ final class Deferred {
   private final Map<ChipNumber, History> own = new HashMap<>();
   private final Map<ChipNumber, List<History>> placed = new HashMap<>();
   private final Components components = new Components();
+  private final Predicate<ChipNumber> isCut;
 
-  Deferred(Collection<History> histories) {
+  /**
+   * @param isCut whether a number lost digits, so that a pairing with it means nothing
+   */
+  Deferred(Collection<History> histories, Predicate<ChipNumber> isCut) {
+    this.isCut = isCut;
     histories.forEach(this::add);
   }
 
@@ -28,14 +34,20 @@ final class Deferred {
 
   private void join(History history) {
     components.add(history.chip());
-    history.pairedWith().forEach(other -> components.join(history.chip(), other));
+    history
+        .pairedWith()
+        .filter(isCut.negate())
+        .forEach(other -> components.join(history.chip(), other));
   }
 
-  void place(Unplaced unplaced) {
-    for (History history : new Placement(Map.copyOf(own), components).placed(unplaced)) {
+  /** Puts what is unplaced where it belongs, and tells where that is. */
+  Placement place(Unplaced unplaced) {
+    Placement placement = new Placement(Map.copyOf(own), components);
+    for (History history : placement.placed(unplaced)) {
       placed.computeIfAbsent(history.chip(), chip -> new ArrayList<>()).add(history);
       join(history);
     }
+    return placement;
   }
 
   /** Chips that belong to an animal here though their own statements don't say so. */

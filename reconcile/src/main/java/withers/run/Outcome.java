@@ -2,6 +2,7 @@ package withers.run;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import withers.finding.Finding;
 import withers.finding.NotJudged;
 import withers.rule.Assessment;
@@ -11,8 +12,9 @@ import withers.rule.Assessment;
  *
  * @param animals how many animals the log tells of
  * @param assessments those that say something, in no order
+ * @param damaged findings about records with a damaged number
  */
-public record Outcome(long animals, List<Assessment> assessments) {
+public record Outcome(long animals, List<Assessment> assessments, List<Finding> damaged) {
 
   private static final Comparator<Finding> FINDINGS =
       Comparator.comparing((Finding finding) -> finding.priority().band())
@@ -26,11 +28,13 @@ public record Outcome(long animals, List<Assessment> assessments) {
 
   public Outcome {
     assessments = List.copyOf(assessments);
+    damaged = List.copyOf(damaged);
   }
 
   /** In total order: band, then harm descending, then case key. */
   public List<Finding> findings() {
-    return assessments.stream().flatMap(a -> a.finding().stream()).sorted(FINDINGS).toList();
+    Stream<Finding> ofAnimals = assessments.stream().flatMap(a -> a.finding().stream());
+    return Stream.concat(ofAnimals, damaged.stream()).sorted(FINDINGS).toList();
   }
 
   /** In order of registry, reason and anchor. */

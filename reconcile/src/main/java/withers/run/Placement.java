@@ -67,6 +67,12 @@ final class Placement {
     return places.stream().map(place -> History.turned(place.chip, inDoubt));
   }
 
+  /** The number that a damaged one was placed on. */
+  Optional<ChipNumber> placeOf(Unplaced.OfDamaged damaged) {
+    List<Place> places = byCandidate(damaged);
+    return places.size() == 1 ? Optional.of(places.get(0).chip) : Optional.empty();
+  }
+
   /** By links of the same source: the animals that they name, each by its lowest chip. */
   private List<Place> byLink(Unplaced.AnimalId animal) {
     Map<ChipNumber, List<Statement>> named =

@@ -4,12 +4,19 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import withers.chip.ChipNumber;
+import withers.chip.LostDigits;
 import withers.codec.Streams;
 import withers.contacts.People;
 import withers.custody.Cast;
+import withers.damage.CutNumbers;
+import withers.damage.DamagedNumbers;
+import withers.damage.DamagedRecord;
+import withers.damage.KnownNumbers;
+import withers.finding.Finding;
 import withers.history.Animal;
 import withers.history.History;
 import withers.history.Scope;
@@ -53,31 +60,61 @@ public final class Reconciliation {
     PartitionReader reader = new PartitionReader(log, sources);
     Unplaced unplaced = Unplaced.read(log, sources);
     Rules rules = new Rules(new Registries(directory, new Cast(people, sources), graceDays));
+    StandAlone.Judge judge = new StandAlone.Judge(reader, new CutNumbers(sources), unplaced, rules);
     List<StandAlone> parts =
         workers.map(
             IntStream.range(0, Streams.CHIPS.partitions()).boxed().toList(),
-            partition -> judge(partition, reader, unplaced, rules));
-    return together(parts, reader, unplaced, rules);
+            partition -> judge(partition, judge));
+    return together(parts, judge, sources);
   }
 
-  private StandAlone judge(int partition, PartitionReader reader, Unplaced unplaced, Rules rules) {
-    StandAlone judged = StandAlone.judge(partition, reader, unplaced, rules);
+  private StandAlone judge(int partition, StandAlone.Judge judge) {
+    StandAlone judged = judge.judge(partition);
     partitionDone.run();
     return judged;
   }
 
-  private Outcome together(
-      List<StandAlone> parts, PartitionReader reader, Unplaced unplaced, Rules rules) {
+  private Outcome together(List<StandAlone> parts, StandAlone.Judge judge, Sources sources) {
+    Set<ChipNumber> zeros =
+        parts.stream().flatMap(part -> part.zeros().stream()).collect(Collectors.toSet());
     Deferred deferred =
-        new Deferred(parts.stream().flatMap(part -> part.deferred().stream()).toList());
-    deferred.place(unplaced);
+        new Deferred(
+            parts.stream().flatMap(part -> part.deferred().stream()).toList(),
+            chip -> LostDigits.endsInZeros(chip) && !zeros.contains(chip));
+    Placement placement = deferred.place(judge.unplaced());
     Set<ChipNumber> late = deferred.missing();
-    List<History> fetched = reader.histories(late);
+    List<History> fetched = judge.reader().histories(late);
     deferred.fetch(fetched);
     List<Animal> animals = deferred.animals();
-    List<Assessment> joined = workers.map(animals, rules::assess);
+    List<Assessment> joined = workers.map(animals, judge.rules()::assess);
     long alone = parts.stream().mapToLong(StandAlone::animals).sum() - judgedTooEarly(fetched);
-    return new Outcome(alone + animals.size(), telling(parts, late, joined));
+    return new Outcome(
+        alone + animals.size(),
+        telling(parts, late, joined),
+        damaged(parts, judge.unplaced(), placement, animals, sources));
+  }
+
+  private static List<Finding> damaged(
+      List<StandAlone> parts,
+      Unplaced unplaced,
+      Placement placement,
+      List<Animal> animals,
+      Sources sources) {
+    Stream<DamagedRecord> unread =
+        unplaced.damaged().stream().flatMap(one -> DamagedRecords.of(one, placement.placeOf(one)));
+    Stream<DamagedRecord> cut =
+        parts.stream().flatMap(part -> part.cut().stream()).flatMap(DamagedRecords::of);
+    List<DamagedRecord> records = Stream.concat(unread, cut).toList();
+    if (records.isEmpty()) {
+      return List.of();
+    }
+    Set<ChipNumber> dead =
+        animals.stream()
+            .filter(Animal::isDead)
+            .flatMap(animal -> animal.chips().stream())
+            .collect(Collectors.toSet());
+    KnownNumbers known = new KnownNumbers(parts.stream().map(StandAlone::known).toList());
+    return new DamagedNumbers(sources, known, dead::contains).judge(records);
   }
 
   /** Chips that phase 1 took for an animal of their own, before their pairing was known. */

@@ -1,7 +1,13 @@
 package withers.run;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import withers.chip.ChipNumber;
+import withers.chip.LostDigits;
+import withers.damage.CutNumbers;
+import withers.damage.KnownNumbers;
 import withers.history.Animal;
 import withers.history.History;
 import withers.rule.Assessment;
@@ -13,26 +19,77 @@ import withers.rule.Rules;
  * @param animals how many were judged
  * @param telling the assessments that say something
  * @param deferred histories of chips that may belong together with something elsewhere
+ * @param cut histories of numbers that lost digits: they are no animal's
+ * @param zeros numbers that end in zeros and are taken at their word
+ * @param known all numbers that are not cut
  */
-record StandAlone(long animals, List<Assessment> telling, List<History> deferred) {
+record StandAlone(
+    long animals,
+    List<Assessment> telling,
+    List<History> deferred,
+    List<History> cut,
+    Set<ChipNumber> zeros,
+    KnownNumbers.Part known) {
 
-  static StandAlone judge(int partition, PartitionReader reader, Unplaced unplaced, Rules rules) {
-    List<Assessment> telling = new ArrayList<>();
-    List<History> deferred = new ArrayList<>();
-    long animals = 0;
-    List<History> histories = reader.histories(partition).toList();
-    rules.prepare(histories);
-    for (History history : histories) {
-      if (history.pairedWith().findAny().isPresent() || unplaced.concerns(history)) {
-        deferred.add(history);
+  /** Judges partitions. */
+  record Judge(PartitionReader reader, CutNumbers cutNumbers, Unplaced unplaced, Rules rules) {
+
+    StandAlone judge(int partition) {
+      Gathering gathering = new Gathering(this);
+      List<History> histories = reader.histories(partition).toList();
+      rules.prepare(histories);
+      histories.forEach(gathering::add);
+      return gathering.done();
+    }
+
+    private boolean isPutOff(History history) {
+      return history.pairedWith().findAny().isPresent() || unplaced.concerns(history);
+    }
+  }
+
+  private static final class Gathering {
+    private final Judge judge;
+    private final List<Assessment> telling = new ArrayList<>();
+    private final List<History> deferred = new ArrayList<>();
+    private final List<History> cut = new ArrayList<>();
+    private final Set<ChipNumber> zeros = new HashSet<>();
+    private final KnownNumbers.Part known = new KnownNumbers.Part();
+    private long animals;
+
+    Gathering(Judge judge) {
+      this.judge = judge;
+    }
+
+    void add(History history) {
+      if (judge.cutNumbers.isCut(history)) {
+        cut.add(history);
       } else {
-        animals++;
-        Assessment assessment = rules.assess(Animal.of(List.of(history)));
-        if (!assessment.isClear()) {
-          telling.add(assessment);
-        }
+        addNumber(history);
       }
     }
-    return new StandAlone(animals, telling, deferred);
+
+    private void addNumber(History history) {
+      known.add(history);
+      if (LostDigits.endsInZeros(history.chip())) {
+        zeros.add(history.chip());
+      }
+      if (judge.isPutOff(history)) {
+        deferred.add(history);
+      } else {
+        assess(history);
+      }
+    }
+
+    private void assess(History history) {
+      animals++;
+      Assessment assessment = judge.rules.assess(Animal.of(List.of(history)));
+      if (!assessment.isClear()) {
+        telling.add(assessment);
+      }
+    }
+
+    StandAlone done() {
+      return new StandAlone(animals, telling, deferred, cut, zeros, known);
+    }
   }
 }

@@ -45,6 +45,24 @@ class PrioritiesTest {
     assertThat(priority.harm()).isEqualTo(harm);
   }
 
+  /**
+   * The same figures for animals whose data have a problem; the other weights are our judgement.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "DOG, false, this-month,    3000",
+    "CAT, false, this-month,    8850",
+    "DOG, true,  when-possible, 600",
+    "CAT, true,  when-possible, 1770"
+  })
+  void a_damaged_number_is_less_urgent_when_it_found_its_animal(
+      Species species, boolean isFound, String band, long harm) {
+    Priority priority = Priorities.ofDamagedNumber(species, isFound);
+
+    assertThat(priority.band().word()).isEqualTo(band);
+    assertThat(priority.harm()).isEqualTo(harm);
+  }
+
   @Test
   void a_phone_that_differs_weighs_four_times_as_much_as_another_detail() {
     assertThat(priority("details-differ", Species.DOG, 500, List.of("phone")).harm())

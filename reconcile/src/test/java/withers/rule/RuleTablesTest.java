@@ -15,6 +15,8 @@ import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import withers.chip.ChipNumber;
+import withers.finding.Damage;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
 import withers.finding.NotJudged;
@@ -62,13 +64,34 @@ class RuleTablesTest {
 
     private static String said(Finding finding) {
       String fields = finding.fields().isEmpty() ? "" : " " + String.join(" ", finding.fields());
-      return "%s C%d %s %s%s"
+      return "%s %s %s %s%s%s"
           .formatted(
               finding.kind().word(),
-              finding.anchor().nationalCode(),
+              finding.damage().isPresent()
+                  ? record(finding)
+                  : numbers(finding.chips().subList(0, 1)),
               finding.actor(),
               finding.priority().band().word(),
-              fields);
+              fields,
+              finding.damage().map(Story::said).orElse(""));
+    }
+
+    private static String record(Finding finding) {
+      return finding.anchor().display() + "/" + finding.actorRecord().orElseThrow();
+    }
+
+    /** What survives, how many numbers it may be, and the first of them. */
+    private static String said(Damage damage) {
+      String rest = damage.surviving().map(digits -> " " + digits + "...").orElse("");
+      return "%s may be %d: %s"
+          .formatted(rest, damage.alike(), numbers(damage.candidates()))
+          .stripTrailing();
+    }
+
+    private static String numbers(List<ChipNumber> numbers) {
+      return numbers.stream()
+          .map(number -> "C" + number.nationalCode())
+          .collect(Collectors.joining(" "));
     }
 
     private static String said(NotJudged lack) {

@@ -12,12 +12,14 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
+import withers.cases.Anchor;
 import withers.cases.CaseKey;
 import withers.chip.ChipNumber;
 import withers.finding.RunResult;
 import withers.history.Scope;
 import withers.id.ImportId;
 import withers.id.OrganisationId;
+import withers.id.SourceId;
 import withers.log.EventLog;
 import withers.log.memory.MemoryEventLog;
 import withers.world.Chips;
@@ -25,6 +27,7 @@ import withers.world.World;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class FollowUpLifeTest {
+  private static final Scope AUGUST = Scope.asOf(LocalDate.of(2026, 8, 1));
   private static final Scope SEPTEMBER = Scope.asOf(LocalDate.of(2026, 9, 1));
   private static final Scope OCTOBER = Scope.asOf(LocalDate.of(2026, 10, 1));
   private static final String ADOPTED =
@@ -71,8 +74,39 @@ class FollowUpLifeTest {
     RunResult october = run(imported("desk 2026-09-30 C100 d1 found 2026-09-20 -"), OCTOBER);
 
     assertThat(october.opened())
-        .containsExactly(new CaseKey("found-waiting", chip(100), new OrganisationId("desk"), "d1"));
+        .containsExactly(
+            new CaseKey("found-waiting", anchor(100), new OrganisationId("desk"), "d1"));
     assertThat(october.stillOpen()).containsExactly(key("contact-behind", 100));
+  }
+
+  @Test
+  void a_damaged_number_is_one_follow_up_however_it_is_damaged_until_it_is_put_right() {
+    CaseKey damaged =
+        new CaseKey(
+            "number-damaged",
+            new Anchor.Source(new SourceId("clinic")),
+            new OrganisationId("clinic"),
+            "p1");
+
+    RunResult july = run(imported("clinic 2026-07-31 ~9.99000E+14 p1 is dog Rook"), AUGUST);
+    RunResult august =
+        run(
+            imported(
+                "clinic 2026-08-31 ~9.99000E+14 p1 withdrawn animal\n"
+                    + "clinic 2026-08-31 C0 p1 is dog Rook"),
+            SEPTEMBER);
+    RunResult september =
+        run(
+            imported(
+                "clinic 2026-09-30 C0 p1 withdrawn animal\n"
+                    + "clinic 2026-09-30 C100 p1 is dog Rook"),
+            OCTOBER);
+
+    assertThat(july.opened()).containsExactly(damaged);
+    assertThat(august.opened()).isEmpty();
+    assertThat(august.stillOpen()).containsExactly(damaged);
+    assertThat(september.findings()).isEmpty();
+    assertThat(september.closed()).containsExactly(damaged);
   }
 
   @Test
@@ -160,7 +194,11 @@ class FollowUpLifeTest {
   }
 
   private static CaseKey key(String rule, int chip) {
-    return new CaseKey(rule, chip(chip), new OrganisationId("shelter"), "s1");
+    return new CaseKey(rule, anchor(chip), new OrganisationId("shelter"), "s1");
+  }
+
+  private static Anchor anchor(int number) {
+    return new Anchor.Chip(chip(number));
   }
 
   private static ChipNumber chip(int number) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import withers.cases.CaseKey;
+import withers.finding.Damage;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
 import withers.history.Scope;
@@ -29,7 +30,8 @@ class MissingMonthTest {
 
   /**
    * A found animal is left out: whom to ask is told by any record, however old, and asking once too
-   * often does no harm.
+   * often does no harm. So is a number that ends in zeros, which the missing export would have
+   * spoken of too: looking at one record once too often does none either.
    */
   @Test
   void leaving_one_registry_s_newest_export_out_opens_nothing_new() {
@@ -62,9 +64,14 @@ class MissingMonthTest {
         .findings();
   }
 
+  private static boolean endsInZeros(Damage damage) {
+    return damage.written().endsWith("000000");
+  }
+
   private static Set<CaseKey> keys(List<Finding> findings) {
     return findings.stream()
         .filter(finding -> finding.kind() != FindingKind.FOUND_WAITING)
+        .filter(finding -> finding.damage().filter(MissingMonthTest::endsInZeros).isEmpty())
         .map(Finding::caseKey)
         .collect(Collectors.toCollection(HashSet::new));
   }

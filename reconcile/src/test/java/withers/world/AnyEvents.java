@@ -61,6 +61,10 @@ public final class AnyEvents {
     return switch (random.nextInt(8)) {
       case 0 -> new Subject.Animal("a" + random.nextInt(3));
       case 1 -> new Subject.Damaged("?", List.of(chip(), chip()));
+      case 2 ->
+          random.nextBoolean()
+              ? new Subject.Damaged("9.99000E+14", List.of())
+              : new Subject.Chip(Chips.cut(random.nextInt(2)));
       default -> new Subject.Chip(chip());
     };
   }

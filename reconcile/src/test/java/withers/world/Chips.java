@@ -13,6 +13,11 @@ public final class Chips {
     return ChipNumber.iso(TEST_CODE, number);
   }
 
+  /** C0 or C1000000, ...: a number that ends in six zeros or more. */
+  public static ChipNumber cut(int millions) {
+    return chip(millions * 1_000_000);
+  }
+
   static ChipNumber chip(String word) {
     return chip(Integer.parseInt(word.substring(1)));
   }

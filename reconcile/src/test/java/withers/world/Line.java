@@ -32,10 +32,10 @@ import withers.id.SourceId;
  * One statement as a line: {@code source export-date subject key verb ...}.
  *
  * <p>The subject is a chip ({@code C1}), an animal's id ({@code #77}) or a damaged number with its
- * candidates ({@code ?C1,C2}), or a range ({@code *}). A slot may follow the verb after a slash
- * ({@code went/outcome}). A party is {@code own}, {@code -} for nobody, {@code "An_Organisation"}
- * by name, or a person's word, with a client's id after a slash ({@code Ada/17}). A day may be
- * {@code -}.
+ * candidates ({@code ?C1,C2}), or one that lost digits ({@code ~9.99E+14}), or a range ({@code *}).
+ * A slot may follow the verb after a slash ({@code went/outcome}). A party is {@code own}, {@code
+ * -} for nobody, {@code "An_Organisation"} by name, or a person's word, with a client's id after a
+ * slash ({@code Ada/17}). A day may be {@code -}.
  */
 record Line(List<String> words, Function<Contact, ContactRef> vault) {
 
@@ -81,6 +81,7 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
       case '?' ->
           new Subject.Damaged(
               word, Stream.of(word.substring(1).split(",")).map(Chips::chip).toList());
+      case '~' -> new Subject.Damaged(word.substring(1), List.of());
       default -> new Subject.Chip(Chips.chip(word));
     };
   }

@@ -64,9 +64,11 @@ public final class RandomWorld {
   }
 
   private String subject(int chip) {
-    return switch (random.nextInt(14)) {
+    return switch (random.nextInt(16)) {
       case 0 -> "?C" + chip + ",C" + (chip + 1);
       case 1 -> "#" + chip;
+      case 2 -> "~9.9900" + chip % 2 + "E+14";
+      case 3 -> "C" + (1 + chip % 2) + "000000";
       default -> "C" + chip;
     };
   }

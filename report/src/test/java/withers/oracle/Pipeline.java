@@ -86,7 +86,7 @@ final class Pipeline {
   }
 
   private static Answer answer(Finding finding) {
-    return new Answer(finding.anchor().toString(), finding.kind().word(), finding.actor().value());
+    return new Answer(finding.anchor().display(), finding.kind().word(), finding.actor().value());
   }
 
   private Workspace workspace(LocalDate today) {

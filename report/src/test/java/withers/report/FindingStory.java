@@ -4,10 +4,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import withers.cases.Anchor;
 import withers.chip.ChipNumber;
 import withers.fact.Slot;
 import withers.fact.Species;
 import withers.finding.Band;
+import withers.finding.Damage;
 import withers.finding.Evidence;
 import withers.finding.Finding;
 import withers.finding.Finding.Certainty;
@@ -31,6 +33,7 @@ public final class FindingStory {
   private final List<Finding.Registration> registered = new ArrayList<>();
   private final List<String> fields = new ArrayList<>();
   private final List<Evidence> evidence = new ArrayList<>();
+  private Optional<Damage> damage = Optional.empty();
 
   private FindingStory(FindingKind kind, OrganisationId actor) {
     this.kind = kind;
@@ -41,6 +44,59 @@ public final class FindingStory {
     FindingStory story = new FindingStory(kind, actor);
     story.chips.add(Coast.chip(chip));
     return story;
+  }
+
+  /** Of a record whose number is damaged and leads to no animal. */
+  public static FindingStory damaged(OrganisationId actor, String written) {
+    FindingStory story = new FindingStory(FindingKind.NUMBER_DAMAGED, actor);
+    story.band = Band.THIS_MONTH;
+    story.damage = Optional.of(damage(actor, written, Optional.empty(), List.of(), 0));
+    return story;
+  }
+
+  /** Of which only the first digits survive, and what numbers begin so. */
+  public FindingStory surviving(String digits, int alike, Integer... candidates) {
+    damage =
+        damage.map(
+            one -> damage(actor, one.written(), Optional.of(digits), List.of(candidates), alike));
+    return this;
+  }
+
+  /** All digits are there, and it may be one of these. */
+  public FindingStory readable(Integer... candidates) {
+    damage =
+        damage.map(
+            one ->
+                damage(
+                    actor,
+                    one.written(),
+                    Optional.empty(),
+                    List.of(candidates),
+                    candidates.length));
+    return this;
+  }
+
+  /** It was placed on this number. */
+  public FindingStory placed(int chip) {
+    chips.add(Coast.chip(chip));
+    band = Band.WHEN_POSSIBLE;
+    return this;
+  }
+
+  private static Damage damage(
+      OrganisationId actor,
+      String written,
+      Optional<String> surviving,
+      List<Integer> candidates,
+      int alike) {
+    return new Damage(
+        new SourceId(actor.value()),
+        written,
+        surviving,
+        candidates.stream().map(Coast::chip).toList(),
+        alike,
+        LocalDate.parse("2026-02-28"),
+        "patients.csv:12");
   }
 
   public FindingStory named(String animal) {
@@ -107,7 +163,9 @@ public final class FindingStory {
   public Finding finding() {
     return new Finding(
         kind,
-        chips.get(0),
+        damage
+            .<Anchor>map(one -> new Anchor.Source(one.source()))
+            .orElseGet(() -> new Anchor.Chip(chips.get(0))),
         chips,
         Species.DOG,
         name,
@@ -118,6 +176,7 @@ public final class FindingStory {
         fields,
         certainty,
         new Priority(band, 250_000, List.of(new Priority.Factor("odds", 250_000))),
-        evidence);
+        evidence,
+        damage);
   }
 }

@@ -7,6 +7,7 @@ import static withers.report.Coast.TIDELINE;
 
 import java.util.List;
 import java.util.Optional;
+import withers.cases.Anchor;
 import withers.cases.CaseKey;
 import withers.contact.Contact;
 import withers.finding.Band;
@@ -93,6 +94,10 @@ public final class Samples {
                 .with(mara)
                 .registered(TIDELINE, coast.person(TIDELINE, Coast.contact("Mara Linden", "1")))
                 .differing("phone", "address"),
+            FindingStory.damaged(CLINIC, "9.99E+14")
+                .named("Moss")
+                .record("P-23")
+                .surviving("999", 1234, 1001, 1002, 1003),
             FindingStory.of(FindingKind.CONTACT_BEHIND, SHELTER, 1007)
                 .named("Tarn")
                 .record("A-300")
@@ -103,8 +108,10 @@ public final class Samples {
 
   private static RunResult withEarlier(RunResult run) {
     List<CaseKey> all = run.opened();
-    CaseKey unjudged = new CaseKey("unregistered", Coast.chip(1500), CLINIC, "P-50");
-    CaseKey closed = new CaseKey("contact-behind", Coast.chip(1600), CLINIC, "P-60");
+    CaseKey unjudged =
+        new CaseKey("unregistered", new Anchor.Chip(Coast.chip(1500)), CLINIC, "P-50");
+    CaseKey closed =
+        new CaseKey("contact-behind", new Anchor.Chip(Coast.chip(1600)), CLINIC, "P-60");
     return new RunResult(
         run.id(),
         run.asOf(),
@@ -113,7 +120,7 @@ public final class Samples {
         run.findings(),
         run.notJudged(),
         all.subList(0, 5),
-        List.of(all.get(5), all.get(6), unjudged),
+        List.of(all.get(5), all.get(6), all.get(7), unjudged),
         List.of(closed));
   }
 

@@ -15,7 +15,7 @@ import withers.chip.Reading.Accepted;
 /** Which codes and national codes make an ISO number, and which of them are odd. */
 record IsoRules(boolean acceptTestCode) {
 
-  private static final long SIX_ZEROS = 1_000_000;
+  static final long SIX_ZEROS = 1_000_000;
   private static final Set<Warning> NO_WARNING = Set.of();
 
   Reading read(long fifteenDigits) {

@@ -114,14 +114,12 @@ public sealed interface Reading {
      * @throws IllegalArgumentException if that is not so
      */
     public Truncated {
-      int width = survivingDigits.length() + lostDigits;
-      if (!survivingDigits.matches("[0-9]+")
-          || lostDigits < 1
-          || width != 9 && width != 10 && width != 15) {
-        throw new IllegalArgumentException(
-            "Expected surviving and lost digits that make 9, 10 or 15, but found '%s' and %d"
-                .formatted(survivingDigits, lostDigits));
-      }
+      LostDigits.check(survivingDigits, lostDigits);
+    }
+
+    /** What survives. */
+    public LostDigits digits() {
+      return new LostDigits(survivingDigits, lostDigits);
     }
 
     /**
@@ -129,7 +127,7 @@ public sealed interface Reading {
      * surviving ones or rounding to them.
      */
     public boolean admits(ChipNumber number) {
-      return DigitRange.of(survivingDigits, lostDigits).admits(number);
+      return digits().admits(number);
     }
 
     @Override

@@ -16,6 +16,7 @@ import static withers.codec.WireType.oneOf;
 import static withers.codec.WireType.shapeOf;
 
 import java.util.List;
+import withers.cases.Anchor;
 import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
 import withers.chip.NumberRange;
@@ -134,13 +135,36 @@ final class WireTable {
   /** The event around a fact: one shape, so that it has a version too. */
   static final Family<ChipEvent> EVENTS = eventsOf(FACTS);
 
+  /** The fields of a step while every follow-up was an animal's. */
+  private static final List<Field<?>> CASE_OF_AN_ANIMAL =
+      List.of(
+          new Field<>("rule", TEXT),
+          new Field<>("anchor", CHIP),
+          new Field<>("actor", ORGANISATION),
+          new Field<>("recordKey", TEXT),
+          new Field<>("step", oneOf(WireConstants.STEPS)),
+          new Field<>("asOf", BASE_DAY),
+          new Field<>("run", TEXT));
+
+  static final Family<Anchor> ANCHORS =
+      Family.of(
+          "anchor",
+          Anchor.class,
+          Shape.of(1, "chip", Anchor.Chip.class)
+              .field("number", CHIP, Anchor.Chip::number)
+              .makes(v -> new Anchor.Chip(v.at(0))),
+          Shape.of(2, "source", Anchor.Source.class)
+              .field("id", SOURCE, Anchor.Source::id)
+              .makes(v -> new Anchor.Source(v.at(0))));
+
   static final Family<CaseEvent> CASES =
       Family.of(
           "case",
           CaseEvent.class,
           Shape.of(1, "case", CaseEvent.class)
+              .once(CASE_OF_AN_ANIMAL, WireTable::anchoredAtItsChip)
               .field("rule", TEXT, c -> c.key().rule())
-              .field("anchor", CHIP, c -> c.key().anchor())
+              .field("anchor", shapeOf(ANCHORS), c -> c.key().anchor())
               .field("actor", ORGANISATION, c -> c.key().actor())
               .field("recordKey", TEXT, c -> c.key().recordKey())
               .field("step", oneOf(WireConstants.STEPS), CaseEvent::step)
@@ -154,7 +178,7 @@ final class WireTable {
                           v.at(5),
                           v.at(6))));
 
-  static final List<Family<?>> FAMILIES = List.of(SUBJECTS, PARTIES, FACTS, EVENTS, CASES);
+  static final List<Family<?>> FAMILIES = List.of(SUBJECTS, PARTIES, FACTS, EVENTS, ANCHORS, CASES);
 
   /** The event family around a table of facts, which a test may extend by versions of its own. */
   static Family<ChipEvent> eventsOf(Family<Fact> facts) {
@@ -172,6 +196,11 @@ final class WireTable {
             .field("date", DAY.optional(), ChipEvent::date)
             .field("fact", shapeOf(facts), ChipEvent::fact)
             .makes(WireTable::event));
+  }
+
+  private static Values anchoredAtItsChip(Values v) {
+    return Values.of(
+        v.at(0), new Anchor.Chip(v.at(1)), v.at(2), v.at(3), v.at(4), v.at(5), v.at(6));
   }
 
   private static ChipEvent event(Values v) {

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import withers.cases.Anchor;
 import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
 import withers.chip.ChipNumber;
@@ -425,7 +426,7 @@ public abstract class EventLogContract {
     CaseKey key =
         new CaseKey(
             "contact-behind",
-            ChipNumber.parse("999000000112233"),
+            new Anchor.Chip(ChipNumber.parse("999000000112233")),
             new OrganisationId("cliff"),
             "P-1");
     return new CaseEvent(key, CaseEvent.Step.OPENED, LocalDate.of(2024, 3, 1), "run-2024-03-01");

@@ -3,6 +3,8 @@ package withers.codec.finding;
 import java.util.List;
 import java.util.function.Consumer;
 import tools.jackson.core.JsonGenerator;
+import withers.cases.Anchor;
+import withers.finding.Damage;
 import withers.finding.Evidence;
 import withers.finding.Finding;
 import withers.finding.Priority;
@@ -19,7 +21,7 @@ record FindingJson(JsonGenerator json, boolean isWhole) {
   void write(Finding finding) {
     json.writeStartObject();
     text("kind", finding.kind().word());
-    text("anchor", finding.anchor().display());
+    anchor(finding.anchor());
     texts("chips", finding.chips());
     text("species", Words.of(finding.species()));
     finding.animalName().ifPresent(name -> text("animalName", name));
@@ -31,6 +33,27 @@ record FindingJson(JsonGenerator json, boolean isWhole) {
     text("certainty", Words.of(finding.certainty()));
     priority(finding.priority());
     each("evidence", finding.evidence(), this::evidence);
+    finding.damage().ifPresent(this::damage);
+    json.writeEndObject();
+  }
+
+  /** An animal's number as a text of its own, as it always was; or the source of a record. */
+  void anchor(Anchor anchor) {
+    text(anchor instanceof Anchor.Chip ? "anchor" : "anchorSource", anchor.display());
+  }
+
+  private void damage(Damage damage) {
+    json.writeName("damage");
+    json.writeStartObject();
+    text("source", damage.source().value());
+    text("written", damage.written());
+    damage.surviving().ifPresent(digits -> text("surviving", digits));
+    texts("candidates", damage.candidates());
+    json.writeNumberProperty("alike", damage.alike());
+    text("firstStated", damage.firstStated().toString());
+    if (isWhole) {
+      text("where", damage.where());
+    }
     json.writeEndObject();
   }
 

@@ -2,12 +2,14 @@ package withers.codec.finding;
 
 import java.util.List;
 import java.util.Optional;
+import withers.cases.Anchor;
 import withers.chip.ChipNumber;
 import withers.codec.finding.RunJson.Fields;
 import withers.contact.ContactRef;
 import withers.fact.Slot;
 import withers.fact.Species;
 import withers.finding.Band;
+import withers.finding.Damage;
 import withers.finding.Evidence;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
@@ -24,7 +26,7 @@ final class FindingReader {
   static Finding read(Fields finding) {
     return new Finding(
         FindingKind.of(finding.text("kind")),
-        chip(finding.text("anchor")),
+        anchor(finding),
         finding.texts("chips").stream().map(FindingReader::chip).toList(),
         Words.read(Species.class, finding.text("species")),
         finding.optionalText("animalName"),
@@ -35,7 +37,27 @@ final class FindingReader {
         finding.texts("fields"),
         Words.read(Finding.Certainty.class, finding.text("certainty")),
         priority(finding.object("priority")),
-        finding.each("evidence", FindingReader::evidence));
+        finding.each("evidence", FindingReader::evidence),
+        finding.optionalObject("damage").map(FindingReader::damage));
+  }
+
+  /** What a finding or a follow-up hangs on. */
+  static Anchor anchor(Fields fields) {
+    return fields
+        .optionalText("anchorSource")
+        .<Anchor>map(id -> new Anchor.Source(new SourceId(id)))
+        .orElseGet(() -> new Anchor.Chip(chip(fields.text("anchor"))));
+  }
+
+  private static Damage damage(Fields damage) {
+    return new Damage(
+        new SourceId(damage.text("source")),
+        damage.text("written"),
+        damage.optionalText("surviving"),
+        damage.texts("candidates").stream().map(FindingReader::chip).toList(),
+        (int) damage.number("alike"),
+        damage.day("firstStated"),
+        damage.text("where"));
   }
 
   private static Finding.Registration registration(Fields one) {

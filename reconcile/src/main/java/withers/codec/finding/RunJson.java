@@ -19,7 +19,8 @@ import withers.log.LogDamagedException;
  */
 public final class RunJson {
 
-  static final int VERSION = 1;
+  /** Version 1 knew no record without a number; all that it wrote is read as it is. */
+  static final int VERSION = 2;
 
   private RunJson() {}
 
@@ -53,7 +54,7 @@ public final class RunJson {
 
   private static void caseKey(CaseKey key, FindingJson json) {
     json.text("rule", key.rule());
-    json.text("anchor", key.anchor().display());
+    json.anchor(key.anchor());
     json.text("actor", key.actor().value());
     json.text("recordKey", key.recordKey());
   }
@@ -74,9 +75,9 @@ public final class RunJson {
   }
 
   private static RunResult run(Fields run) {
-    if (run.number("version") != VERSION) {
+    if (run.number("version") < 1 || run.number("version") > VERSION) {
       throw new IllegalArgumentException(
-          "Expected version %d, but found %d".formatted(VERSION, run.number("version")));
+          "Expected version 1 to %d, but found %d".formatted(VERSION, run.number("version")));
     }
     return new RunResult(
         run.text("id"),
@@ -104,7 +105,7 @@ public final class RunJson {
   private static CaseKey caseKey(Fields key) {
     return new CaseKey(
         key.text("rule"),
-        ChipNumber.parse(key.text("anchor")),
+        FindingReader.anchor(key),
         new OrganisationId(key.text("actor")),
         key.text("recordKey"));
   }
@@ -130,6 +131,10 @@ public final class RunJson {
 
     Fields object(String name) {
       return new Fields(node.optional(name).orElseThrow(() -> missing(name, "an object")));
+    }
+
+    java.util.Optional<Fields> optionalObject(String name) {
+      return node.optional(name).map(Fields::new);
     }
 
     <T> List<T> each(String name, java.util.function.Function<Fields, T> reader) {

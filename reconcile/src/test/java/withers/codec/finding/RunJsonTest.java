@@ -39,8 +39,18 @@ class RunJsonTest {
     assertThatThrownBy(() -> RunJson.read("{\"version\":1}"))
         .isInstanceOf(LogDamagedException.class)
         .hasMessage("Expected the JSON of a run, but found a value of none");
-    assertThatThrownBy(() -> RunJson.read("{\"version\":2}"))
+    assertThatThrownBy(() -> RunJson.read("{\"version\":3}"))
         .isInstanceOf(LogDamagedException.class);
+  }
+
+  @Test
+  void a_run_of_version_1_is_read_as_it_is() {
+    World world = World.of("shelter 2026-09-30 C100 s1 went 2026-03-01 adoption own Ada");
+    RunResult run = run(world);
+    String written = RunJson.write(run);
+
+    assertThat(written).startsWith("{\"version\":2,");
+    assertThat(RunJson.read(written.replaceFirst("2", "1"))).isEqualTo(run);
   }
 
   /** The form is what other months and machines are compared with: it changes on purpose only. */

@@ -80,6 +80,7 @@ class CommandsTest {
             "records-behind",
             "unregistered",
             "details-differ",
+            "number-damaged",
             "",
             "Follow-ups: 1 opened, 0 still open, 0 closed",
             "Not judged: 1, South Register: never exports");

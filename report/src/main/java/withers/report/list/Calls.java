@@ -37,6 +37,7 @@ final class Calls {
       case CHIPS_DIVERGE, CONTACT_BEHIND, DETAILS_DIFFER ->
           joined(List.of(custodian(situation, "call.keeper"), registries(situation)));
       case RECORDS_BEHIND, UNREGISTERED -> custodian(situation, "call.keeper");
+      case NUMBER_DAMAGED -> List.of();
     };
   }
 

@@ -5,10 +5,11 @@ import java.util.Optional;
 import withers.chip.ChipNumber;
 
 /**
- * One animal to follow up, in words that are ready to be shown.
+ * One animal, or one record of it, to follow up, in words that are ready to be shown.
  *
  * @param reference short name to quote
  * @param animal the animal's name and kind
+ * @param written a damaged number as the reader's record has it
  * @param record the reader's own record key, if it has one
  * @param wrong what is wrong, in a sentence or two
  * @param calls whom to call, the first one first; possibly nobody
@@ -21,6 +22,7 @@ public record FollowUp(
     Mark mark,
     String animal,
     List<ChipNumber> chips,
+    Optional<String> written,
     Optional<String> record,
     String wrong,
     List<Callee> calls,

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import withers.finding.Damage;
 import withers.finding.Evidence;
 import withers.finding.Evidence.Part;
 import withers.report.text.OneLine;
@@ -37,7 +38,13 @@ final class Grounds {
         sentences.add(sentence(one, fact(one, reader), reader));
       }
     }
+    situation.finding().damage().map(this::damaged).ifPresent(sentences::add);
     return sentences.stream().distinct().toList();
+  }
+
+  private String damaged(Damage damage) {
+    return texts.say(
+        "evidence.damaged", texts.date(damage.firstStated()), where(OneLine.of(damage.where())));
   }
 
   /** Who received the animal from whom is one statement, and one sentence. */

@@ -53,7 +53,8 @@ final class Sections {
 
   private Task task(FindingKind kind, List<Finding> findings) {
     String caution = texts.say("caution." + kind.word());
-    return new Task(kind, caution, findings.stream().map(this::followUp).toList());
+    return new Task(
+        kind, caution, steps.once(kind), findings.stream().map(this::followUp).toList());
   }
 
   private static <K extends Enum<K>> Map<K, List<Finding>> grouped(
@@ -71,6 +72,7 @@ final class Sections {
         opened.contains(key) ? Mark.NEW : Mark.OPEN,
         phrases.title(finding),
         finding.chips(),
+        finding.damage().map(damage -> OneLine.of(damage.written())),
         finding.actorRecord().map(record -> OneLine.of(record.value())),
         trouble.with(situation),
         calls.about(situation),
@@ -81,7 +83,8 @@ final class Sections {
 
   private List<String> cautions(Situation situation) {
     List<String> cautions = new ArrayList<>();
-    if (situation.finding().certainty() == Certainty.INFERRED) {
+    boolean isOfRecord = situation.finding().damage().isPresent();
+    if (situation.finding().certainty() == Certainty.INFERRED && !isOfRecord) {
       cautions.add(texts.say("caution.inferred"));
     }
     if (situation.anyRemoved()) {

@@ -3,6 +3,7 @@ package withers.report.list;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
@@ -37,7 +38,17 @@ final class Steps {
               step(situation, "no"));
       case CONTACT_BEHIND -> askThen(situation, contactChange(situation));
       case UNREGISTERED, DETAILS_DIFFER -> askThen(situation, "yes");
+      case NUMBER_DAMAGED -> List.of();
     };
+  }
+
+  /** What to do once for all follow-ups of a kind; else each says so itself. */
+  List<String> once(FindingKind kind) {
+    return kind == FindingKind.NUMBER_DAMAGED
+        ? Stream.of("column", "again", "single")
+            .map(name -> texts.say("step.number-damaged." + name))
+            .toList()
+        : List.of();
   }
 
   private List<String> askThen(Situation situation, String change) {

@@ -7,9 +7,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import withers.finding.Damage;
 import withers.finding.Evidence;
 import withers.finding.Evidence.Part;
 import withers.finding.Finding;
+import withers.report.text.OneLine;
 import withers.report.text.Texts;
 
 /** What is wrong with one animal's records, in a sentence or two. */
@@ -38,7 +40,26 @@ final class Trouble {
       case RECORDS_BEHIND -> say(finding, "", keeper, registered);
       case UNREGISTERED -> say(finding, "", keeper, steps.numbers(finding.chips()));
       case DETAILS_DIFFER -> say(finding, "", finding.fields().size(), steps.fields(finding));
+      case NUMBER_DAMAGED -> finding.damage().map(one -> damaged(finding, one)).orElseThrow();
     };
+  }
+
+  private String damaged(Finding finding, Damage damage) {
+    String written = OneLine.of(damage.written());
+    if (damage.surviving().isPresent()) {
+      return say(finding, ".cut", written, damage.surviving().get(), alike(damage));
+    }
+    return finding.chips().isEmpty()
+        ? say(finding, "", written, steps.numbers(damage.candidates()))
+        : say(finding, ".found", written, steps.numbers(finding.chips()));
+  }
+
+  private String alike(Damage damage) {
+    if (damage.alike() == 0) {
+      return texts.say("damaged.alike.none");
+    }
+    String which = damage.alike() == damage.candidates().size() ? "all" : "some";
+    return texts.say("damaged.alike." + which, damage.alike(), steps.numbers(damage.candidates()));
   }
 
   private String waiting(Finding finding) {

@@ -59,7 +59,11 @@ final class PlainList {
     line(heading).line("-".repeat(heading.length()));
     line(texts.say("meaning." + task.kind().word()));
     line(texts.say("list.attention") + ": " + task.caution()).line("");
-    task.followUps().forEach(this::followUp);
+    if (task.isDoneOnce()) {
+      rows(task);
+    } else {
+      task.followUps().forEach(this::followUp);
+    }
   }
 
   private void followUp(FollowUp one) {
@@ -71,12 +75,39 @@ final class PlainList {
     one.cautions().forEach(caution -> line("! " + caution));
     line(texts.say("list.call") + ":");
     callees(one).forEach(callee -> line("- " + callee));
-    line(texts.say("list.do") + ":");
-    for (int i = 0; i < one.steps().size(); i++) {
-      line("%d. %s".formatted(i + 1, one.steps().get(i)));
-    }
+    steps(one.steps());
     evidence(one.evidence());
     line("");
+  }
+
+  private void steps(List<String> steps) {
+    line(texts.say("list.do") + ":");
+    for (int i = 0; i < steps.size(); i++) {
+      line("%d. %s".formatted(i + 1, steps.get(i)));
+    }
+  }
+
+  /** One thing to do for all, and a line for each. */
+  private void rows(Task task) {
+    steps(task.steps());
+    line("");
+    task.shown().forEach(one -> line("- " + row(one)));
+    if (task.more() > 0) {
+      line(texts.say("list.more", task.more()));
+    }
+    line("");
+  }
+
+  private String row(FollowUp one) {
+    return "%s %s, %s (%s), %s %s. %s"
+        .formatted(
+            texts.say("list.record"),
+            one.record().orElse(""),
+            one.animal(),
+            texts.say("mark." + one.mark().word()),
+            texts.say("list.reference"),
+            one.reference(),
+            one.wrong());
   }
 
   private void evidence(List<String> sentences) {

@@ -55,7 +55,7 @@ public final class ListTable {
       case WHEN -> when;
       case MARK -> texts.say("mark." + followUp.mark().word());
       case ANIMAL -> followUp.animal();
-      case CHIPS -> lines(followUp.chips().stream().map(ChipNumber::display));
+      case CHIPS -> lines(numbers(followUp));
       case RECORD -> followUp.record().orElse("");
       case TASK -> texts.say("task." + task.kind().word());
       case WRONG -> followUp.wrong();
@@ -63,10 +63,16 @@ public final class ListTable {
       case PHONE -> first(followUp, Callee::phones);
       case EMAIL -> first(followUp, Callee::emails);
       case ADDRESS -> first(followUp, callee -> List.of(callee.address()));
-      case DO -> numbered(followUp.steps());
+      case DO -> numbered(task.isDoneOnce() ? task.steps() : followUp.steps());
       case EVIDENCE -> lines(followUp.evidence().stream());
       case CAUTIONS -> lines(cautions(task, followUp));
     };
+  }
+
+  /** The number as it is written in the record first: that is what the reader looks for. */
+  private static Stream<String> numbers(FollowUp followUp) {
+    return Stream.concat(
+        followUp.written().stream(), followUp.chips().stream().map(ChipNumber::display));
   }
 
   private String named(Callee callee) {

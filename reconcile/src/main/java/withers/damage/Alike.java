@@ -1,0 +1,22 @@
+package withers.damage;
+
+import java.util.List;
+import withers.chip.ChipNumber;
+import withers.finding.Damage;
+
+/**
+ * Numbers that a damaged one may have been.
+ *
+ * @param first the first of them in natural order
+ * @param count how many there are
+ */
+public record Alike(List<ChipNumber> first, int count) {
+  public Alike {
+    first = List.copyOf(first);
+  }
+
+  /** All that there are, in natural order. */
+  static Alike of(List<ChipNumber> numbers) {
+    return new Alike(numbers.stream().limit(Damage.SHOWN).toList(), numbers.size());
+  }
+}
