@@ -42,6 +42,16 @@ CREATE MACRO one_slip(a, b) AS length(a) = length(b) AND CASE len(slips(a, b))
     AND a[slips(a, b)[2]] = b[slips(a, b)[1]]
   ELSE false END;
 
+-- Six zeros or more at the end of 15 digits may be what a spreadsheet left of others; it rounds the last digit that it
+-- keeps, or cuts.
+CREATE MACRO ends_in_zeros(n) AS regexp_full_match(n, '\d{9}0{6}');
+CREATE MACRO zeros(n) AS length(n) - length(rtrim(n, '0'));
+CREATE MACRO has_the_lost_digits(now, cut) AS ends_in_zeros(cut) AND regexp_full_match(now, '\d{15}')
+  AND CASE WHEN ends_in_zeros(cut) AND regexp_full_match(now, '\d{15}')
+    THEN now::BIGINT >= cut::BIGINT - 5 * (10 ** (zeros(cut) - 1))::BIGINT
+      AND now::BIGINT < cut::BIGINT + (10 ** zeros(cut))::BIGINT
+    ELSE false END;
+
 CREATE VIEW number_cell AS
 SELECT chip AS cell FROM patient UNION SELECT chip2 FROM patient UNION SELECT chip FROM stay
 UNION SELECT chip FROM movement UNION SELECT chip FROM sale UNION SELECT chip FROM registration_row

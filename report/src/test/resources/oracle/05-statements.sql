@@ -118,13 +118,14 @@ FROM spoken p
 WHERE next IS NOT NULL AND NOT EXISTS (FROM stated s WHERE s.source = p.source AND s.key = p.key AND s.about = p.about
   AND s.subject = p.subject AND s.exported = p.next);
 
--- The row names another number now, one slip away, or anything else than the damaged number that it had: what it said
--- before is withdrawn.
+-- The row names another number now, one slip away or with the digits that the number before had lost, or anything else
+-- than the damaged number that it had: what it said before is withdrawn.
 CREATE TABLE corrected AS
 SELECT DISTINCT s.source, s.key, s.about, s.subject, s.exported
 FROM silence s
 JOIN stated now ON now.source = s.source AND now.key = s.key AND now.exported = s.exported
-WHERE s.about = 'damaged' OR (s.about = 'chip' AND now.about = 'chip' AND one_slip(s.subject, now.subject));
+WHERE s.about = 'damaged' OR (s.about = 'chip' AND now.about = 'chip'
+  AND (one_slip(s.subject, now.subject) OR has_the_lost_digits(now.subject, s.subject)));
 
 -- A full export from which more than ten records, and more than a tenth of those of the full export before, are gone is
 -- not believed: its disappearances wait for the source's next full export.

@@ -1,12 +1,36 @@
 -- Numbers that are one animal's, and what is said of animals once everything is placed.
 
+-- Numbers that lost digits: they end in zeros, and no two organisations' sources speak of them, or some source has two
+-- animals under one (by its own ids, else by its records).
+CREATE TABLE taken_at_its_word AS
+WITH zeros AS (
+  SELECT i.subject, i.source, i.key, e.owner, i.fact, i.other FROM in_effect i JOIN source e ON e.id = i.source
+  WHERE i.about = 'chip' AND ends_in_zeros(i.subject)),
+own_animal AS (
+  SELECT subject, source, owner,
+    coalesce('id ' || max(CASE WHEN fact = 'linked' THEN other END), 'record ' || key) AS own
+  FROM zeros GROUP BY subject, source, owner, key),
+per_source AS (
+  SELECT subject, source, owner, count(DISTINCT own) AS animals FROM own_animal GROUP BY ALL)
+SELECT subject AS number FROM per_source GROUP BY subject HAVING count(DISTINCT owner) > 1 AND max(animals) = 1;
+
+CREATE TABLE cut_number AS
+SELECT DISTINCT number FROM (
+  SELECT subject AS number FROM in_effect WHERE about = 'chip' UNION SELECT other FROM in_effect WHERE fact = 'paired')
+WHERE ends_in_zeros(number) AND number NOT IN (FROM taken_at_its_word);
+
+-- What is said of numbers that are none is said of no animal.
+CREATE VIEW of_numbers AS
+SELECT * FROM in_effect WHERE NOT (about = 'chip' AND subject IN (FROM cut_number));
+
 -- One animal's numbers, told by the lowest of them: by the pairings between numbers that were read, ...
 CREATE TABLE pairing AS
-SELECT DISTINCT subject AS a, other AS b FROM in_effect WHERE fact = 'paired' AND about = 'chip';
+SELECT DISTINCT subject AS a, other AS b FROM of_numbers
+WHERE fact = 'paired' AND about = 'chip' AND other NOT IN (FROM cut_number);
 
 CREATE TABLE number AS
-SELECT subject AS number FROM in_effect WHERE about = 'chip'
-UNION SELECT other FROM in_effect WHERE fact = 'paired';
+SELECT subject AS number FROM of_numbers WHERE about = 'chip'
+UNION SELECT other FROM of_numbers WHERE fact = 'paired' AND other NOT IN (FROM cut_number);
 
 CREATE TABLE read_together AS
 WITH RECURSIVE reached AS (
@@ -20,10 +44,10 @@ SELECT a AS number, arg_min(b, natural_order(b)) AS animal FROM reached GROUP BY
 CREATE TABLE link AS
 WITH lowest AS (
   SELECT source, other AS animal_id, arg_min(subject, natural_order(subject)) AS number
-  FROM in_effect JOIN read_together ON number = subject WHERE fact = 'linked'
+  FROM of_numbers JOIN read_together ON number = subject WHERE fact = 'linked'
   GROUP BY source, other HAVING count(DISTINCT animal) = 1)
 SELECT l.*, min(s.first_stated) AS linked_since
-FROM lowest l JOIN in_effect s ON s.fact = 'linked' AND s.source = l.source AND s.other = l.animal_id
+FROM lowest l JOIN of_numbers s ON s.fact = 'linked' AND s.source = l.source AND s.other = l.animal_id
   AND s.subject = l.number
 GROUP BY ALL;
 
@@ -32,7 +56,7 @@ CREATE TABLE known_candidate AS
 WITH candidate AS (
   SELECT DISTINCT source, subject, unnest(candidates) AS number FROM told WHERE about = 'damaged')
 SELECT c.source, c.subject, c.number, min(s.first_stated) AS known_since
-FROM candidate c JOIN in_effect s ON s.about = 'chip' AND s.subject = c.number AND s.source <> c.source
+FROM candidate c JOIN of_numbers s ON s.about = 'chip' AND s.subject = c.number AND s.source <> c.source
 GROUP BY ALL;
 
 CREATE TABLE repaired AS
@@ -45,7 +69,7 @@ WITH could_join AS (
   SELECT 'damaged' AS about, source, subject, number, known_since FROM known_candidate
   UNION ALL
   SELECT 'animal', l.source, l.other, l.subject, min(l.first_stated)
-  FROM in_effect l JOIN told s ON s.about = 'animal' AND s.source = l.source AND s.subject = l.other
+  FROM of_numbers l JOIN told s ON s.about = 'animal' AND s.source = l.source AND s.subject = l.other
   ANTI JOIN link k ON k.source = l.source AND k.animal_id = l.other
   WHERE l.fact = 'linked' GROUP BY ALL),
 second AS (
@@ -61,13 +85,13 @@ UNION ALL SELECT source, 'damaged', subject, number, known_since FROM repaired;
 
 CREATE TABLE placed AS
 SELECT p.number, s.* EXCLUDE (candidates) REPLACE (greatest(s.first_stated, p.since) AS first_stated)
-FROM in_effect s JOIN place p USING (source, about, subject);
+FROM of_numbers s JOIN place p USING (source, about, subject);
 
 -- ... and by those that found their number, too.
 CREATE TABLE carried AS
 WITH RECURSIVE either_way AS (
-  SELECT number AS a, other AS b FROM placed WHERE fact = 'paired'
-  UNION SELECT other, number FROM placed WHERE fact = 'paired'),
+  SELECT number AS a, other AS b FROM placed WHERE fact = 'paired' AND other NOT IN (FROM cut_number)
+  UNION SELECT other, number FROM placed WHERE fact = 'paired' AND other NOT IN (FROM cut_number)),
 reached AS (
   SELECT number AS a, number AS b FROM number
   UNION

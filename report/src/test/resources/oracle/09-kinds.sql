@@ -66,8 +66,22 @@ WHERE new_enough(k.registries_at, greatest(k.start, v.first_stated), k.change)
   AND EXISTS (FROM live_registration l WHERE l.animal = k.animal AND verdict(l.who, v.who) = 'details differ')
   AND NOT EXISTS (FROM judged_registration j WHERE j.animal = k.animal AND j.closeness = 5);
 
+-- A record that is still listed and whose number can't be read without guessing, or lost digits; neither the record nor
+-- the animal that it was placed on tells of a death.
+CREATE VIEW damaged_record AS
+WITH damaged AS (
+  SELECT i.source, i.key, i.about, i.subject, bool_or(i.fact = 'died') AS died
+  FROM in_effect i ANTI JOIN unlisted USING (source, key, about, subject)
+  WHERE i.about = 'damaged' OR (i.about = 'chip' AND i.subject IN (FROM cut_number))
+  GROUP BY ALL)
+SELECT d.source, d.key, d.subject, e.owner AS organisation
+FROM damaged d JOIN source e ON e.id = d.source
+LEFT JOIN repaired r ON d.about = 'damaged' AND r.source = d.source AND r.subject = d.subject
+LEFT JOIN carried c ON c.number = r.number LEFT JOIN animal a ON a.animal = c.animal
+WHERE NOT d.died AND NOT coalesce(a.died, false);
+
 -- One row per animal: the first kind in the order of the table.
-CREATE VIEW finding AS
+CREATE VIEW finding_of_animal AS
 SELECT animal AS anchor, kind, organisation FROM (
   SELECT 1 AS place, 'found-waiting' AS kind, * FROM found_waiting
   UNION ALL SELECT 2, 'chips-diverge', * FROM chips_diverge
@@ -76,3 +90,8 @@ SELECT animal AS anchor, kind, organisation FROM (
   UNION ALL SELECT 5, 'unregistered', * FROM unregistered
   UNION ALL SELECT 6, 'details-differ', * FROM details_differ)
 QUALIFY row_number() OVER (PARTITION BY animal ORDER BY place) = 1;
+
+-- A damaged number is a record's, beside the animal's row.
+CREATE VIEW finding AS
+SELECT anchor, kind, organisation FROM finding_of_animal
+UNION SELECT source || '/' || key, 'number-damaged', organisation FROM damaged_record;

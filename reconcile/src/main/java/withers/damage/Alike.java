@@ -2,7 +2,6 @@ package withers.damage;
 
 import java.util.List;
 import withers.chip.ChipNumber;
-import withers.finding.Damage;
 
 /**
  * Numbers that a damaged one may have been.
@@ -15,8 +14,8 @@ public record Alike(List<ChipNumber> first, int count) {
     first = List.copyOf(first);
   }
 
-  /** All that there are, in natural order. */
+  /** All of a few, in natural order. */
   static Alike of(List<ChipNumber> numbers) {
-    return new Alike(numbers.stream().limit(Damage.SHOWN).toList(), numbers.size());
+    return new Alike(numbers, numbers.size());
   }
 }

@@ -12,9 +12,9 @@ import withers.id.SourceId;
  * @param source whose export has it so
  * @param written the number as the record has it
  * @param surviving the digits that survive, in front; empty when none are lost
- * @param candidates the first of the numbers that it may have been, in natural order, at most
- *     {@link #SHOWN}: for a number with all its digits its readings, else numbers of other sources
- * @param alike how many such numbers there are
+ * @param candidates the numbers that it may have been, in natural order: for a number with all its
+ *     digits its readings, else the first {@link #SHOWN} of other sources' numbers
+ * @param alike how many there are
  * @param firstStated the export date that said so first
  * @param where file and line, for people to look up; never part of what is compared
  */
@@ -27,7 +27,7 @@ public record Damage(
     LocalDate firstStated,
     String where) {
 
-  /** How many candidates are named; more would help nobody. */
+  /** How many numbers of other sources are named; more would help nobody. */
   public static final int SHOWN = 3;
 
   public Damage {

@@ -20,8 +20,14 @@ import withers.id.SourceId;
 final class DamagedRecords {
   private DamagedRecords() {}
 
-  /** Those under a number that could not be read without guessing. */
+  /**
+   * Those under a number that could not be read without guessing. Without a text it is a row that
+   * could not be read at all: the import told of it.
+   */
   static Stream<DamagedRecord> of(Unplaced.OfDamaged damaged, Optional<ChipNumber> place) {
+    if (damaged.number().original().isEmpty()) {
+      return Stream.empty();
+    }
     Stream<Stated> listed =
         damaged.folded().kept().stream().filter(Folded.Kept::listed).map(Folded.Kept::stated);
     String written = damaged.number().original();

@@ -24,6 +24,7 @@ import withers.fact.Locator;
 import withers.fact.Origin;
 import withers.fact.Slot;
 import withers.fact.Subject;
+import withers.finding.Damage;
 import withers.history.History;
 import withers.history.Statement;
 import withers.id.ImportId;
@@ -62,7 +63,7 @@ class KnownNumbersTest {
 
         assertThat(known.to(digits, but))
             .as("seed %d, %s", seed, digits)
-            .isEqualTo(Alike.of(alike));
+            .isEqualTo(new Alike(alike.stream().limit(Damage.SHOWN).toList(), alike.size()));
       }
     }
   }

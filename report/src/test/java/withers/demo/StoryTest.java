@@ -171,10 +171,16 @@ class StoryTest {
   }
 
   private static List<Finding> findings(RunResult run, Story story) {
-    return run.findings().stream()
-        .filter(
-            finding ->
-                finding.chips().stream().anyMatch(chip -> chip.display().equals(story.chip())))
-        .toList();
+    return run.findings().stream().filter(finding -> isAbout(finding, story.chip())).toList();
+  }
+
+  /**
+   * A damaged number is a record's: told as it is written there, beside what is told of animals.
+   */
+  private static boolean isAbout(Finding finding, String number) {
+    return finding
+        .damage()
+        .map(damage -> damage.written().equals(number))
+        .orElseGet(() -> finding.chips().stream().anyMatch(chip -> chip.display().equals(number)));
   }
 }

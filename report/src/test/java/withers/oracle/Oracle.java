@@ -88,11 +88,17 @@ final class Oracle implements AutoCloseable {
     return answers;
   }
 
-  /** Every number that the exports speak of, with the anchor of the animal that carries it. */
+  /**
+   * Every number that the exports speak of, with the anchor of the animal that carries it; a
+   * damaged one, as it stands, with that of a record that has it.
+   */
   Map<String, String> anchors() throws SQLException {
     Map<String, String> anchors = new LinkedHashMap<>();
     try (Statement query = database.createStatement();
-        ResultSet rows = query.executeQuery("SELECT number, animal FROM carried")) {
+        ResultSet rows =
+            query.executeQuery(
+                "SELECT number, animal FROM carried"
+                    + " UNION ALL SELECT cell, source || '/' || key FROM damaged_record JOIN number_read ON n = subject")) {
       while (rows.next()) {
         anchors.put(rows.getString(1), rows.getString(2));
       }

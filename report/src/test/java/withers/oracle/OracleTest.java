@@ -73,6 +73,9 @@ class OracleTest {
               "unlisted",
               "link",
               "repaired",
+              "cut_number",
+              "taken_at_its_word",
+              "damaged_record",
               "next_custodian")) {
         assertThat(oracle.count(table)).as(table).isPositive();
       }

@@ -86,11 +86,19 @@ final class Pipeline {
   }
 
   private static Answer answer(Finding finding) {
-    return new Answer(finding.anchor().display(), finding.kind().word(), finding.actor().value());
+    return new Answer(anchor(finding), finding.kind().word(), finding.actor().value());
   }
 
   private Workspace workspace(LocalDate today) {
     Instant noon = today.atTime(12, 0).toInstant(ZoneOffset.UTC);
     return Workspace.open(root, Clock.fixed(noon, ZoneOffset.UTC));
+  }
+
+  /** The animal's lowest number, or the source and key of a record. */
+  private static String anchor(Finding finding) {
+    String anchor = finding.anchor().display();
+    return finding.damage().isPresent()
+        ? anchor + "/" + finding.actorRecord().orElseThrow()
+        : anchor;
   }
 }

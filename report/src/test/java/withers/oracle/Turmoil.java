@@ -111,12 +111,22 @@ final class Turmoil {
     if (number.contains("O") && chance(500)) {
       return number.replace('O', '0');
     }
-    return switch (random.nextInt(4)) {
+    if (number.endsWith("000000") && chance(300)) {
+      return number.substring(0, number.length() - 6) + (100_000 + random.nextInt(900_000));
+    }
+    return switch (random.nextInt(6)) {
       case 0 -> replaced(number, at, (char) ('0' + random.nextInt(10)));
       case 1 -> replaced(replaced(number, at, number.charAt(at - 1)), at - 1, number.charAt(at));
       case 2 -> number.substring(0, 4) + number.substring(4).replaceFirst("0", "O");
+      case 3 -> number.substring(0, number.length() - 6) + "000000";
+      case 4 -> number.matches("[0-9]{15}") ? scientific(number) : another;
       default -> another;
     };
+  }
+
+  /** What a spreadsheet shows: six digits, cut here though it may round. */
+  private static String scientific(String number) {
+    return number.charAt(0) + "." + number.substring(1, 6) + "E+14";
   }
 
   private static String replaced(String text, int at, char with) {

@@ -1,7 +1,9 @@
 package withers.ingest.change;
 
 import java.util.Map;
+import java.util.Optional;
 import withers.chip.ChipNumber;
+import withers.chip.LostDigits;
 import withers.chip.OneSlip;
 import withers.fact.Slot;
 import withers.fact.Subject;
@@ -60,12 +62,15 @@ record Consequences(Disappearance disappearance, Announcements announce) {
 
   private static boolean isCorrected(Subject former, Version version) {
     return former instanceof Subject.Damaged && !version.isAbsent()
-        || former.chip().filter(number -> isOneSlipFrom(number, version)).isPresent();
+        || former.chip().filter(number -> isPutRight(number, version)).isPresent();
   }
 
-  private static boolean isOneSlipFrom(ChipNumber number, Version version) {
+  /** The record's number now is one slip away, or has the digits that this one lost. */
+  private static boolean isPutRight(ChipNumber number, Version version) {
+    Optional<LostDigits> lost = LostDigits.of(number);
     return version.places().stream()
         .flatMap(place -> place.subject().chip().stream())
-        .anyMatch(now -> OneSlip.between(number, now));
+        .anyMatch(
+            now -> OneSlip.between(number, now) || lost.filter(cut -> cut.admits(now)).isPresent());
   }
 }

@@ -50,8 +50,12 @@ final class Trouble {
       return say(finding, ".cut", written, damage.surviving().get(), alike(damage));
     }
     return finding.chips().isEmpty()
-        ? say(finding, "", written, steps.numbers(damage.candidates()))
+        ? say(finding, "", written, readings(damage))
         : say(finding, ".found", written, steps.numbers(finding.chips()));
+  }
+
+  private String readings(Damage damage) {
+    return texts.either(damage.candidates().stream().map(Numbers::spoken).toList());
   }
 
   private String alike(Damage damage) {

@@ -66,12 +66,21 @@ public final class Texts {
 
   /** Several things in one phrase, such as "a, b and c"; empty for none. */
   public String together(List<String> things) {
+    return joined(things, "together.last");
+  }
+
+  /** One of several things as one phrase: "a, b or c". */
+  public String either(List<String> things) {
+    return joined(things, "together.either");
+  }
+
+  private String joined(List<String> things, String how) {
     int last = things.size() - 1;
     if (last < 1) {
       return String.join("", things);
     }
     String comma = say("together.comma");
-    return say("together.last", String.join(comma, things.subList(0, last)), things.get(last));
+    return say(how, String.join(comma, things.subList(0, last)), things.get(last));
   }
 
   /** The language that the texts are in, as a BCP 47 tag. */

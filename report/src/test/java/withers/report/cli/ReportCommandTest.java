@@ -38,9 +38,9 @@ class ReportCommandTest {
     assertThat(report.out())
         .isEqualTo(
             """
-            Run 2026-03-01-0123abcd, as of 2026-03-01: 7 follow-ups
+            Run 2026-03-01-0123abcd, as of 2026-03-01: 8 follow-ups
               Dune Shelter: 1 (0 new, 1 still open), 0 settled: lists/2026-03-01-0123abcd/dune-shelter/list.html
-              Harbour Vets: 6 (5 new, 1 still open), 1 settled: lists/2026-03-01-0123abcd/harbour-vets/list.html
+              Harbour Vets: 7 (5 new, 2 still open), 1 settled: lists/2026-03-01-0123abcd/harbour-vets/list.html
             Overview: lists/2026-03-01-0123abcd/overview.html
             Mail: 1 ready in outbox/2026-03-01-0123abcd
             """);
@@ -69,7 +69,7 @@ class ReportCommandTest {
             {
               "run" : "2026-03-01-0123abcd",
               "asOf" : "2026-03-01",
-              "followUps" : 7,
+              "followUps" : 8,
               "lists" : "lists/2026-03-01-0123abcd",
               "overview" : "lists/2026-03-01-0123abcd/overview.json",
               "outbox" : "outbox/2026-03-01-0123abcd",
@@ -82,9 +82,9 @@ class ReportCommandTest {
                 "mail" : false
               }, {
                 "organisation" : "harbour-vets",
-                "followUps" : 6,
+                "followUps" : 7,
                 "opened" : 5,
-                "stillOpen" : 1,
+                "stillOpen" : 2,
                 "settled" : 1,
                 "mail" : true
               } ]

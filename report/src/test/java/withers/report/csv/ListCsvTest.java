@@ -33,9 +33,9 @@ class ListCsvTest {
 
     List<CSVRecord> records = read(list);
 
-    assertThat(records).hasSize(7);
+    assertThat(records).hasSize(8);
     assertThat(records.get(0).values()).containsExactly(headings());
-    for (int row = 0; row < 6; row++) {
+    for (int row = 0; row < 7; row++) {
       assertThat(records.get(row + 1).toList()).isEqualTo(ListTable.rows(list, texts).get(row));
     }
   }

@@ -39,7 +39,7 @@ class FollowUpListsTest {
         .containsExactly(
             "today[ found-waiting]",
             "this-week[ chips-diverge,  contact-behind]",
-            "this-month[ records-behind,  unregistered]",
+            "this-month[ records-behind,  unregistered,  number-damaged]",
             "when-possible[ details-differ]");
   }
 
@@ -47,9 +47,9 @@ class FollowUpListsTest {
   void counts_what_is_new_still_open_settled_and_waiting_for_records() {
     FollowUpList clinic = new Samples().lists(texts).get(1);
 
-    assertThat(clinic.size()).isEqualTo(6);
+    assertThat(clinic.size()).isEqualTo(7);
     assertThat(clinic.size(Mark.NEW)).isEqualTo(5);
-    assertThat(clinic.size(Mark.OPEN)).isEqualTo(1);
+    assertThat(clinic.size(Mark.OPEN)).isEqualTo(2);
     assertThat(clinic.settled()).isEqualTo(1);
     assertThat(clinic.waiting()).isEqualTo(1);
   }
@@ -274,6 +274,60 @@ class FollowUpListsTest {
   @Test
   void a_run_without_findings_makes_no_lists() {
     assertThat(FollowUpLists.of(Coast.run(), Coast.DIRECTORY, coast.vault, texts)).isEmpty();
+  }
+
+  @Test
+  void a_damaged_number_is_told_with_what_is_left_of_it_and_what_it_may_have_been() {
+    assertThat(wrong(FindingStory.damaged(CLINIC, "9.99E+14").named("Moss").surviving("999", 0)))
+        .isEqualTo(
+            "Moss has the number 9.99E+14 in your record. Only its first digits are left: 999. No"
+                + " number in other records begins like this.");
+    assertThat(wrong(FindingStory.damaged(CLINIC, "9.99E+14").surviving("999", 1, 7)))
+        .isEqualTo(
+            "The dog has the number 9.99E+14 in your record. Only its first digits are left: 999."
+                + " One number in other records begins like this: 999_000_000_000_007.");
+    assertThat(wrong(FindingStory.damaged(CLINIC, "9.99E+14").surviving("999", 1234, 7, 8, 9)))
+        .isEqualTo(
+            "The dog has the number 9.99E+14 in your record. Only its first digits are left: 999."
+                + " 1,234 numbers in other records begin like this. The first are"
+                + " 999_000_000_000_007, 999_000_000_000_008 and 999_000_000_000_009.");
+    assertThat(wrong(FindingStory.damaged(CLINIC, "99900000000OO07").readable(7, 8)))
+        .isEqualTo(
+            "The dog has the number 99900000000OO07 in your record. It may be meant as"
+                + " 999_000_000_000_007 or 999_000_000_000_008.");
+    assertThat(wrong(FindingStory.damaged(CLINIC, "99900000000OO07").readable(7).placed(7)))
+        .isEqualTo(
+            "The dog has the number 99900000000OO07 in your record. Other records know"
+                + " 999_000_000_000_007, so for now we read it as that.");
+  }
+
+  private String wrong(FindingStory story) {
+    return one(story).wrong().replace('\u00a0', '_');
+  }
+
+  @Test
+  void a_damaged_number_calls_nobody_and_what_to_do_is_said_once() {
+    RunResult run =
+        Coast.run(
+            FindingStory.damaged(CLINIC, "9.99E+14").record("P-1").surviving("999", 0),
+            FindingStory.damaged(CLINIC, "9.98E+14").record("P-2").surviving("998", 0));
+    Task task =
+        FollowUpLists.of(run, Coast.DIRECTORY, coast.vault, texts)
+            .get(0)
+            .bands()
+            .get(0)
+            .tasks()
+            .get(0);
+
+    assertThat(task.isDoneOnce()).isTrue();
+    assertThat(task.steps()).hasSize(3);
+    assertThat(task.followUps()).allMatch(one -> one.steps().isEmpty() && one.calls().isEmpty());
+    assertThat(task.followUps())
+        .flatMap(one -> one.written().stream().toList())
+        .containsExactly("9.99E+14", "9.98E+14");
+    assertThat(task.followUps().get(0).evidence())
+        .containsExactly("Sent like this since 28 February 2026 (patients.csv, line 12).");
+    assertThat(task.followUps()).map(FollowUp::reference).doesNotHaveDuplicates();
   }
 
   private FollowUp one(FindingStory story) {

@@ -53,7 +53,7 @@ class ListMailTest {
     assertThat(message.getTo().flatten())
         .containsExactly(new Mailbox("Harbour Vets", "post", "harbour-vets.example.org"));
     assertThat(message.getSubject())
-        .isEqualTo("Follow-ups for Harbour Vets, 1 March 2026: 6 animals");
+        .isEqualTo("Follow-ups for Harbour Vets, 1 March 2026: 7 animals");
     assertThat(message.getDate()).isEqualTo(WRITTEN.toInstant());
     assertThat(message.getMessageId())
         .isEqualTo("<withers.2026-03-01-0123abcd.harbour-vets@coast-network.example.org>");

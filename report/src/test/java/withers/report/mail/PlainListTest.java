@@ -5,6 +5,8 @@ import static withers.report.Coast.CLINIC;
 import static withers.report.Coast.SHELTER;
 import static withers.report.Coast.TIDELINE;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -121,5 +123,43 @@ class PlainListTest {
             --\s
             Made by Withers from the records that the network’s members sent in. Run 2026-03-01-0123abcd.
             """);
+  }
+
+  @Test
+  void damaged_numbers_have_one_thing_to_do_and_a_line_each() {
+    List<FindingStory> stories = new ArrayList<>();
+    for (int i = 0; i < 30; i++) {
+      stories.add(
+          FindingStory.damaged(CLINIC, "9.99E+14").record("P-" + (10 + i)).surviving("999", 0));
+    }
+
+    String list =
+        PlainList.of(
+            FollowUpLists.of(
+                    Coast.run(stories.toArray(FindingStory[]::new)),
+                    Coast.DIRECTORY,
+                    coast.vault,
+                    texts)
+                .get(0),
+            texts);
+
+    assertThat(list)
+        .contains(
+            """
+            Put damaged chip numbers right
+            ------------------------------
+            These numbers lost digits, or letters got into them. A record without its number can bring no animal home.
+            Take care: Never fill in digits by guessing, nor from this list alone. A wrong number leads to somebody else’s animal.
+
+            What to do:
+            1. Did a spreadsheet do it? Then such numbers end in zeros, or read like 9.85E+14. Have the column of numbers exported as text.
+            2. Take the export anew from the program that holds your records. A file saved by a spreadsheet has lost the digits for good.
+            3. For a single number: read it from the chip or from the papers of the implant, and put your own record right.
+
+            - Your record P-10, Unnamed dog (New), Reference """)
+        .contains("- Your record P-34,")
+        .doesNotContain("P-35")
+        .contains("\n5 more such records are in the sheet.\n");
+    assertThat(list.lines().filter(line -> line.startsWith("1. "))).hasSize(1);
   }
 }

@@ -29,15 +29,15 @@ class OverviewsTest {
 
   @Test
   void counts_by_kind_band_and_organisation() {
-    assertThat(overview.followUps()).isEqualTo(7);
+    assertThat(overview.followUps()).isEqualTo(8);
     assertThat(overview.followUps(FindingKind.CONTACT_BEHIND)).isEqualTo(2);
     assertThat(overview.followUps(Band.THIS_WEEK)).isEqualTo(3);
     assertThat(overview.followUps(FindingKind.UNREGISTERED, Band.THIS_MONTH)).isEqualTo(1);
     assertThat(overview.followUps(FindingKind.UNREGISTERED, Band.TODAY)).isZero();
     assertThat(overview.followUps(SHELTER)).isEqualTo(1);
-    assertThat(overview.followUps(CLINIC, Band.THIS_MONTH)).isEqualTo(2);
+    assertThat(overview.followUps(CLINIC, Band.THIS_MONTH)).isEqualTo(3);
     assertThat(overview.organisations()).containsExactly(SHELTER, CLINIC);
-    assertThat(overview.changes()).isEqualTo(new Overview.Changes(5, 3, 1));
+    assertThat(overview.changes()).isEqualTo(new Overview.Changes(5, 4, 1));
   }
 
   @Test
@@ -90,10 +90,10 @@ class OverviewsTest {
               "asOf" : "2026-03-01",
               "knownBy" : null,
               "animals" : 2993,
-              "followUps" : 7,
+              "followUps" : 8,
               "changes" : {
                 "opened" : 5,
-                "stillOpen" : 3,
+                "stillOpen" : 4,
                 "closed" : 1
               },
               "counts" : [ {
@@ -129,6 +129,11 @@ class OverviewsTest {
               }, {
                 "kind" : "details-differ",
                 "band" : "when-possible",
+                "organisation" : "harbour-vets",
+                "followUps" : 1
+              }, {
+                "kind" : "number-damaged",
+                "band" : "this-month",
                 "organisation" : "harbour-vets",
                 "followUps" : 1
               } ],

@@ -20,7 +20,7 @@ class TotalsTest {
     assertThat(String.join("\n", Totals.lines(new Samples().overview(), texts)))
         .isEqualTo(
             """
-            The records tell of 2,993 animals. 7 are to be followed up.
+            The records tell of 2,993 animals. 8 are to be followed up.
                                                  Today  This week  This month  When possible  Together
               Found animal is waiting                1          0           0              0         1
               Two chips, different contacts          0          1           0              0         1
@@ -28,8 +28,9 @@ class TotalsTest {
               Own record may be behind               0          0           1              0         1
               Chip is not registered                 0          0           1              0         1
               Contact details differ                 0          0           0              1         1
-              Together                               1          3           2              1         7
-            5 new, 3 still open, 1 settled by new records.""");
+              Chip number is damaged                 0          0           1              0         1
+              Together                               1          3           3              1         8
+            5 new, 4 still open, 1 settled by new records.""");
   }
 
   @Test

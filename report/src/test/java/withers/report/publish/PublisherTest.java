@@ -165,7 +165,11 @@ class PublisherTest {
   }
 
   private static FindingStory story(FindingKind kind, withers.id.OrganisationId actor, int chip) {
-    return FindingStory.of(kind, actor, chip).band(Band.values()[chip % Band.values().length]);
+    FindingStory story =
+        kind == FindingKind.NUMBER_DAMAGED
+            ? FindingStory.damaged(actor, "999O12").readable(chip).placed(chip)
+            : FindingStory.of(kind, actor, chip);
+    return story.band(Band.values()[chip % Band.values().length]);
   }
 
   private Published publish(RunResult run) {

@@ -104,6 +104,12 @@ class TextsTest {
   }
 
   @Test
+  void one_of_several_things_makes_one_phrase() {
+    assertThat(texts.either(List.of("a"))).isEqualTo("a");
+    assertThat(texts.either(List.of("a", "b", "c"))).isEqualTo("a, b or c");
+  }
+
+  @Test
   void names_are_put_in_as_they_are() {
     assertThat(texts.say("reach.client", "{1} O'Neil '{0}'")).isEqualTo("Call {1} O'Neil '{0}'.");
   }
