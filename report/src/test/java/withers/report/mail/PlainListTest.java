@@ -156,7 +156,7 @@ class PlainListTest {
             2. Take the export anew from the program that holds your records. A file saved by a spreadsheet has lost the digits for good.
             3. For a single number: read it from the chip or from the papers of the implant, and put your own record right.
 
-            - Your record P-10, Unnamed dog (New), Reference """)
+            - Your record P-10, Unnamed dog (New), Reference\s""")
         .contains("- Your record P-34,")
         .doesNotContain("P-35")
         .contains("\n5 more such records are in the sheet.\n");
