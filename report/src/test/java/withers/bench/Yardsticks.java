@@ -14,7 +14,9 @@ import org.apache.commons.csv.CSVRecord;
 import withers.bench.BenchWorld.Month;
 import withers.codec.Streams;
 import withers.fact.ChipEvent;
+import withers.ingest.profile.FileFormat;
 import withers.ingest.profile.Profiles;
+import withers.ingest.sniff.Delimiter;
 import withers.log.EventLog;
 import withers.log.LogSnapshot;
 
@@ -73,9 +75,9 @@ final class Yardsticks {
   }
 
   private static CSVFormat format(Profiles profiles, Path file) {
-    char delimiter =
-        profiles.recognising(file.getFileName().toString()).get(0).format().delimiter();
-    return CSVFormat.RFC4180.builder().setDelimiter(delimiter).get();
+    FileFormat written = profiles.recognising(file.getFileName().toString()).get(0).format();
+    Delimiter delimiter = written.text().delimiter().orElse(Delimiter.COMMA);
+    return CSVFormat.RFC4180.builder().setDelimiter(delimiter.sign()).get();
   }
 
   private record Parsed(long records, long characters) {}
