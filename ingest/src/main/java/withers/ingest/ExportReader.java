@@ -3,6 +3,7 @@ package withers.ingest;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
@@ -10,6 +11,7 @@ import withers.chip.ChipNumberReader;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.ingest.file.ExportFile;
+import withers.ingest.join.JoinedRows;
 import withers.ingest.profile.SourceProfile;
 import withers.ingest.quarantine.CorrectedRows;
 import withers.ingest.rows.Header;
@@ -34,6 +36,7 @@ final class ExportReader {
   private final Function<Contact, ContactRef> references;
   private final LongConsumer progress;
   private final List<String> remarks = new ArrayList<>();
+  private Map<String, Long> joinedRows = Map.of();
 
   ExportReader(
       ExportSet set,
@@ -53,13 +56,15 @@ final class ExportReader {
    */
   void read(RowHandler handler) {
     remarks.clear();
+    Joins joins = set.isCorrections() ? Joins.NONE : Joins.read(set);
+    joinedRows = joins.rows();
     for (int i = 0; i < set.files().size(); i++) {
-      read(set.files().get(i), i, handler);
+      read(set.files().get(i), i, joins, handler);
     }
   }
 
-  private void read(ExportFile file, int index, RowHandler handler) {
-    try (Rows rows = open(file)) {
+  private void read(ExportFile file, int index, Joins joins, RowHandler handler) {
+    try (Rows rows = open(file, joins)) {
       Surroundings around = new Surroundings(set.exportDate(), index, numbers, references);
       RowTranslator translator = new RowTranslator(set.profile(), rows.header(), around);
       Optional<ExportDateColumn> dates = dateColumn(rows);
@@ -78,9 +83,17 @@ final class ExportReader {
     return List.copyOf(remarks);
   }
 
-  private Rows open(ExportFile file) {
+  private Rows open(ExportFile file, Joins joins) {
     Rows rows = OpenExport.rows(file, set.format(), set.headers(), progress);
-    return set.isCorrections() ? CorrectedRows.of(rows) : rows;
+    if (set.isCorrections()) {
+      return CorrectedRows.of(rows);
+    }
+    return joins.tables().isEmpty() ? rows : JoinedRows.of(rows, joins.tables());
+  }
+
+  /** How many rows each joined file had when it was last read, by its digest. */
+  Map<String, Long> joinedRows() {
+    return joinedRows;
   }
 
   private Optional<ExportDateColumn> dateColumn(Rows rows) {
@@ -91,7 +104,7 @@ final class ExportReader {
 
   /** The export date that a file states in its first row; empty when it has no rows. */
   static Optional<LocalDate> statedDate(SourceProfile profile, ExportFile file) {
-    try (Rows rows = OpenExport.rows(file, profile.format(), profile.headers(), bytes -> {})) {
+    try (Rows rows = OpenExport.rows(file, profile.format(), profile.ownHeaders(), bytes -> {})) {
       ExportDateColumn column = ExportDateColumn.of(profile, rows.header());
       return rows.next().map(column::read);
     }

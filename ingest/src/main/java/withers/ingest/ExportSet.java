@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import withers.ingest.change.Export;
 import withers.ingest.file.ExportFile;
 import withers.ingest.profile.ExtentRule;
@@ -15,6 +16,7 @@ import withers.source.Extent;
  * The files that together are one export of one source: only all of them tell what is missing.
  *
  * @param dateColumn whether every row must state the export date itself
+ * @param joined files that say more about the rows, in the order in which they are joined
  * @param corrections how it is written, when it is no export but a quarantine file whose rows were
  *     put right: they are read as if the export of their date had said so
  */
@@ -24,10 +26,27 @@ public record ExportSet(
     Extent extent,
     boolean dateColumn,
     Optional<FileFormat> corrections,
-    List<ExportFile> files) {
+    List<ExportFile> files,
+    List<JoinedFile> joined) {
 
   public ExportSet {
     files = List.copyOf(files);
+    joined = List.copyOf(joined);
+  }
+
+  /**
+   * A digest of all that decides, beside a file's own bytes, what its rows say: the profile and the
+   * joined files. Another digest, another reading. Lower-case hexadecimal.
+   */
+  public String reading() {
+    return joined.isEmpty() ? profile.digest() : Digests.of(parts());
+  }
+
+  private List<String> parts() {
+    return Stream.concat(
+            Stream.of(profile.digest()),
+            joined.stream().map(one -> one.join().name() + " " + one.file().sha256()).sorted())
+        .toList();
   }
 
   /** Whether it is a quarantine file: it may be small, and any number of its rows still wrong. */
@@ -41,7 +60,7 @@ public record ExportSet(
 
   /** The columns that its header must have; a quarantine file's are its own matter. */
   List<String> headers() {
-    return isCorrections() ? List.of() : profile.headers();
+    return isCorrections() ? List.of() : profile.ownHeaders();
   }
 
   Export export() {

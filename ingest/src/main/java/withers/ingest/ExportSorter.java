@@ -19,6 +19,7 @@ import withers.ingest.pack.Packing;
 import withers.ingest.pack.Signature;
 import withers.ingest.profile.ExportDateRule;
 import withers.ingest.profile.FileFormat;
+import withers.ingest.profile.Join;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;
 import withers.source.Extent;
@@ -52,7 +53,12 @@ public final class ExportSorter {
       LocalDate date,
       Extent extent,
       Optional<FileFormat> corrections,
+      String baseName,
       ExportFile file) {
+
+    boolean isJoined() {
+      return corrections.isEmpty() && !profile.joinsOf(baseName).isEmpty();
+    }
 
     Together place() {
       return new Together(
@@ -99,7 +105,7 @@ public final class ExportSorter {
     List<ExportSet> sets =
         found.values().stream()
             .filter(together -> !isDoubtful(together.get(0)))
-            .map(this::set)
+            .flatMap(together -> set(together).stream())
             .toList();
     return new SortedExports(sets, refusals, unrecognised);
   }
@@ -130,7 +136,12 @@ public final class ExportSorter {
 
   private static Found found(CorrectionsFinder.Corrections back) {
     return new Found(
-        back.profile(), back.date(), new Extent.Changes(), Optional.of(back.format()), back.file());
+        back.profile(),
+        back.date(),
+        new Extent.Changes(),
+        Optional.of(back.format()),
+        back.file().name(),
+        back.file());
   }
 
   private void takeExport(Incoming file) {
@@ -207,7 +218,7 @@ public final class ExportSorter {
       ExportFile file = ExportFile.inspect(packed, profile.format());
       LocalDate date = dates.date(profile, file);
       Extent extent = dates.extent(profile, file);
-      add(new Found(profile, date, extent, Optional.empty(), file));
+      add(new Found(profile, date, extent, Optional.empty(), packed.baseName(), file));
     } catch (InputRefusedException refused) {
       refuse(List.of(profile), String.valueOf(refused.getMessage()));
     }
@@ -221,7 +232,55 @@ public final class ExportSorter {
     }
   }
 
-  private ExportSet set(List<Found> together) {
+  private Optional<ExportSet> set(List<Found> together) {
+    List<String> lacking = lacking(together);
+    if (lacking.isEmpty()) {
+      return Optional.of(whole(together));
+    }
+    refusals.add(
+        "Expected all files of an export of %s, but found none for %s (%s): add what is missing, and give them together. Nothing was changed."
+            .formatted(
+                together.get(0).date,
+                String.join(", ", lacking),
+                together.stream().map(one -> one.file.name()).collect(Collectors.joining(", "))));
+    return Optional.empty();
+  }
+
+  /** The patterns of files without which the others are no export. */
+  private static List<String> lacking(List<Found> together) {
+    SourceProfile profile = together.get(0).profile;
+    List<String> lacking = new ArrayList<>();
+    if (together.get(0).corrections.isEmpty()) {
+      if (together.stream().allMatch(Found::isJoined)) {
+        lacking.add("files: " + String.join(", ", profile.files()));
+      }
+      profile.joins().stream()
+          .filter(join -> joined(join, together).isEmpty())
+          .map(join -> "join %s: %s".formatted(join.name(), String.join(", ", join.files())))
+          .forEach(lacking::add);
+    }
+    return lacking;
+  }
+
+  private static List<JoinedFile> joined(Join join, List<Found> together) {
+    return together.stream()
+        .filter(
+            one ->
+                join.isInTheSameFile()
+                    ? !one.isJoined()
+                    : one.profile.joinsOf(one.baseName).contains(join))
+        .map(one -> new JoinedFile(join, one.file))
+        .toList();
+  }
+
+  private static List<JoinedFile> joined(List<Found> together) {
+    Found first = together.get(0);
+    return first.corrections.isPresent()
+        ? List.of()
+        : first.profile.joins().stream().flatMap(join -> joined(join, together).stream()).toList();
+  }
+
+  private ExportSet whole(List<Found> together) {
     Found first = together.get(0);
     boolean dateColumn =
         first.corrections.isEmpty()
@@ -233,6 +292,7 @@ public final class ExportSorter {
         first.extent,
         dateColumn,
         first.corrections,
-        together.stream().map(Found::file).toList());
+        together.stream().filter(one -> !one.isJoined()).map(Found::file).toList(),
+        joined(together));
   }
 }

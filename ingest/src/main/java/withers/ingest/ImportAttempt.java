@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import withers.fact.Locator;
 import withers.id.ImportId;
 import withers.id.SourceId;
@@ -41,6 +42,7 @@ final class ImportAttempt {
   private final ChangeDetector detector;
   private final List<QuarantinedRow> rejected = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
+  private Map<String, Long> joinedRows = Map.of();
   private long read;
   private long applied;
 
@@ -65,6 +67,7 @@ final class ImportAttempt {
   void read(ExportReader reader) {
     reader.read(this::take);
     remarks.addAll(reader.remarks());
+    joinedRows = reader.joinedRows();
   }
 
   private void take(ExportFile file, Header header, Row row, Translation translation) {
@@ -181,7 +184,10 @@ final class ImportAttempt {
         Optional.of(set.profile().describe(set.exportDate())),
         set.exportDate(),
         set.extent(),
-        set.files().stream().map(file -> fileRead(file, rows)).toList(),
+        Stream.concat(set.files().stream(), set.joined().stream().map(JoinedFile::file))
+            .distinct()
+            .map(file -> fileRead(file, rows))
+            .toList(),
         tally,
         withheld,
         confirmed,
@@ -190,7 +196,10 @@ final class ImportAttempt {
 
   private ImportMarker.FileRead fileRead(ExportFile file, Map<String, Long> rows) {
     return new ImportMarker.FileRead(
-        file.name(), file.sha256(), rows.getOrDefault(file.sha256(), 0L), set.profile().digest());
+        file.name(),
+        file.sha256(),
+        rows.getOrDefault(file.sha256(), joinedRows.getOrDefault(file.sha256(), 0L)),
+        set.reading());
   }
 
   private ImportReport report(

@@ -134,7 +134,7 @@ public final class Importer {
                     .anyMatch(
                         one ->
                             one.sha256().equals(file.sha256())
-                                && one.profile().equals(set.profile().digest())));
+                                && one.profile().equals(set.reading())));
   }
 
   private static void requireInOrder(ExportSet set, LogSnapshot snapshot, boolean backfill) {

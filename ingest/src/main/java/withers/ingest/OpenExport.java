@@ -23,7 +23,7 @@ final class OpenExport {
    */
   static Rows rows(ExportFile file, FileFormat format, List<String> wanted, LongConsumer progress) {
     if (file.content() == ExportFile.Content.WORKBOOK) {
-      return XlsxFile.open(file, format.sheet(), progress);
+      return XlsxFile.open(file, format, wanted, progress);
     }
     return CsvFile.open(file, format, wanted, progress);
   }

@@ -62,6 +62,12 @@ public final class DatePattern {
     return numeric.isPresent() ? numeric.get().read(text) : parsed(text);
   }
 
+  /** A day in this pattern; one that it can't tell, such as 1950 in two digits, as yyyy-MM-dd. */
+  public String write(LocalDate day) {
+    String text = day.atStartOfDay().format(formatter);
+    return read(text).filter(day::equals).isPresent() ? text : day.toString();
+  }
+
   private Optional<LocalDate> parsed(String text) {
     try {
       return Optional.of(LocalDate.parse(text, formatter));

@@ -18,6 +18,11 @@ public record FileFormat(
     totals = List.copyOf(totals);
   }
 
+  /** The same, but for the sheet. */
+  public FileFormat onSheet(Optional<String> other) {
+    return new FileFormat(text, other, totals, date);
+  }
+
   /** Of text files without totals. */
   public FileFormat(TextFormat text, DatePattern date) {
     this(text, Optional.empty(), List.of(), date);

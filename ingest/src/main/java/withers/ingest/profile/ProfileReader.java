@@ -35,22 +35,27 @@ final class ProfileReader {
     Map<ColumnName, String> fixed = fields.map("fixed", words::fixed).orElse(Map.of());
     Optional<String> animalId = fields.optionalText("animal-id");
     ColumnsReader columns = new ColumnsReader(kind, fixed, animalId.isPresent());
-    return new SourceProfile(
-        id,
-        organisation,
-        kind,
-        fields.list("files", ProfileReader::pattern),
-        fields.map("format", FormatReader::format).orElse(FormatReader.defaultFormat()),
-        fields.map("export-date", FormatReader::exportDate, FormatReader.onCommand()),
-        extent,
-        fields.choice("disappearance", Disappearance.NO_LONGER_LISTED),
-        fields.map("coverage", CoverageReader::coverage, CoverageReader.nothingCovered()),
-        CoverageReader.limits(fields, extent),
-        fields.texts("key"),
-        animalId,
-        fields.map("columns", columns::read, noColumns()),
-        fields.map("values", words::values).orElseGet(() -> new ValueMaps(Map.of())),
-        digest);
+    JoinsReader joins = new JoinsReader(problems);
+    SourceProfile profile =
+        new SourceProfile(
+            id,
+            organisation,
+            kind,
+            fields.list("files", ProfileReader::pattern),
+            fields.map("format", FormatReader::format).orElse(FormatReader.defaultFormat()),
+            fields.map("export-date", FormatReader::exportDate, FormatReader.onCommand()),
+            extent,
+            fields.choice("disappearance", Disappearance.NO_LONGER_LISTED),
+            fields.map("coverage", CoverageReader::coverage, CoverageReader.nothingCovered()),
+            CoverageReader.limits(fields, extent),
+            fields.texts("key"),
+            animalId,
+            fields.map("columns", columns::read, noColumns()),
+            fields.map("values", words::values).orElseGet(() -> new ValueMaps(Map.of())),
+            joins.read(fields),
+            digest);
+    joins.check(fields, profile);
+    return profile;
   }
 
   private OrganisationId organisation(Fields fields) {
@@ -68,7 +73,7 @@ final class ProfileReader {
     return id;
   }
 
-  private static String pattern(String text) {
+  static String pattern(String text) {
     try {
       FileSystems.getDefault().getPathMatcher("glob:" + text);
       return text;

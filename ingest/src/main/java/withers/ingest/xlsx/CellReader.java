@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.dhatim.fastexcel.reader.Cell;
+import withers.ingest.profile.DatePattern;
 import withers.ingest.rows.Typed;
 
 /** Reads cells. Not safe for several threads. */
@@ -36,9 +37,14 @@ final class CellReader {
 
   private final DateFormats formats = new DateFormats();
   private final DateSerials serials;
+  private final DatePattern pattern;
 
-  CellReader(DateSerials serials) {
+  /**
+   * @param pattern how days are shown, so that a row that is put right can be read by the profile
+   */
+  CellReader(DateSerials serials, DatePattern pattern) {
     this.serials = serials;
+    this.pattern = pattern;
   }
 
   Content read(Cell cell) {
@@ -94,7 +100,7 @@ final class CellReader {
     long serial =
         number.min(HIGHEST).max(HIGHEST.negate()).setScale(0, RoundingMode.FLOOR).longValue();
     Typed typed = serials.day(serial);
-    String shown = typed.day().map(Object::toString).orElse(typed.isUnreadable() ? text : "");
+    String shown = typed.day().map(pattern::write).orElse(typed.isUnreadable() ? text : "");
     return new Content(shown, typed);
   }
 

@@ -28,6 +28,7 @@ import withers.ingest.file.ExportFile;
 import withers.ingest.profile.DatePattern;
 import withers.ingest.profile.FileFormat;
 import withers.ingest.profile.TextFormat;
+import withers.ingest.profile.TextFormat;
 import withers.ingest.rows.Row;
 import withers.ingest.rows.Typed;
 import withers.source.InputRefusedException;
@@ -57,7 +58,7 @@ class XlsxFileTest {
                       " Ada Example ");
                 }));
 
-    assertThat(texts(rows)).containsExactly("999010000000011|2021-01-01|TRUE|Ada Example");
+    assertThat(texts(rows)).containsExactly("999010000000011|01/01/2021|TRUE|Ada Example");
     assertThat(rows.get(0).typed(1)).isEqualTo(Typed.day(LocalDate.of(2021, 1, 1)));
     assertThat(rows.get(0).line()).isEqualTo(2);
   }
@@ -322,7 +323,8 @@ class XlsxFileTest {
 
   private XlsxFile open(byte[] workbook, Optional<String> sheet) throws IOException {
     Path path = Files.write(folder.resolve("export.xlsx"), workbook);
-    return XlsxFile.open(ExportFile.inspect(path, FORMAT), sheet, bytes -> {});
+    return XlsxFile.open(
+        ExportFile.inspect(path, FORMAT), FORMAT.onSheet(sheet), List.of(), bytes -> {});
   }
 
   private static List<String> texts(List<Row> rows) {
