@@ -36,7 +36,10 @@ record Joins(List<JoinTable> tables, Map<String, Long> rows) {
       JoinTable table = tables.computeIfAbsent(joined.join(), join -> table(set.profile(), join));
       try (Rows open =
           OpenExport.rows(
-              joined.file(), joined.join().format(set.profile().format()), table.wanted(), bytes -> {})) {
+              joined.file(),
+              joined.join().format(set.profile().format()),
+              table.wanted(),
+              bytes -> {})) {
         rows.put(joined.file().sha256(), table.take(open));
       }
     }
@@ -44,13 +47,11 @@ record Joins(List<JoinTable> tables, Map<String, Long> rows) {
   }
 
   private static JoinTable table(SourceProfile profile, Join join) {
-    List<String> columns =
-        Stream.concat(profile.headers().stream(), profile.joins().stream().map(Join::on))
-            .filter(join::owns)
-            .map(join::headerOf)
-            .map(header -> header.toLowerCase(Locale.ROOT))
-            .distinct()
-            .toList();
-    return new JoinTable(join, columns, Runtime.getRuntime().maxMemory() / 2);
+    Map<String, String> columns = new LinkedHashMap<>();
+    Stream.concat(profile.headers().stream(), profile.joins().stream().map(Join::on))
+        .filter(join::owns)
+        .map(join::headerOf)
+        .forEach(header -> columns.putIfAbsent(header.toLowerCase(Locale.ROOT), header));
+    return new JoinTable(join, List.copyOf(columns.values()), Runtime.getRuntime().maxMemory() / 2);
   }
 }

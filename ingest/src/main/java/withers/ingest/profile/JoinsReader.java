@@ -1,16 +1,26 @@
 package withers.ingest.profile;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import withers.yaml.Fields;
+import withers.yaml.Place;
 import withers.yaml.Problems;
 import withers.yaml.YamlMap;
 
 /** Reads which files are joined to an export. */
-record JoinsReader(Problems problems) {
+final class JoinsReader {
 
   private static final String NAME = "[a-z][a-z0-9-]*";
+
+  private final Problems problems;
+  private final Map<Join, Place> places = new HashMap<>();
+
+  JoinsReader(Problems problems) {
+    this.problems = problems;
+  }
 
   List<Join> read(Fields profile) {
     List<Join> joins = new ArrayList<>();
@@ -48,7 +58,9 @@ record JoinsReader(Problems problems) {
           "");
       return Optional.empty();
     }
-    return Fields.read(map, problems, fields -> join(name, fields));
+    Optional<Join> join = Fields.read(map, problems, fields -> join(name, fields));
+    join.ifPresent(read -> places.put(read, entry.key().place()));
+    return join;
   }
 
   private static Join join(String name, Fields fields) {
@@ -66,58 +78,59 @@ record JoinsReader(Problems problems) {
     return join;
   }
 
-  /** Notes joins that nothing uses, that use one another in a circle, or whose date is unknown. */
-  void check(Fields profile, SourceProfile read) {
-    for (int i = 0; i < read.joins().size(); i++) {
-      Join join = read.joins().get(i);
-      requireUse(profile, read, join);
-      requireOrder(profile, read.joins(), i);
-      requireDate(profile, read, join);
-      requireOwnFiles(profile, read, join);
+  /** Notes joins that nothing uses, that use later ones, or whose files or date are not theirs. */
+  void check(SourceProfile profile) {
+    for (int i = 0; i < profile.joins().size(); i++) {
+      Join join = profile.joins().get(i);
+      requireUse(profile, join);
+      requireOrder(profile.joins().subList(i, profile.joins().size()), join);
+      requireDate(profile, join);
+      requireOwnFiles(profile, join);
     }
   }
 
-  private static void requireUse(Fields profile, SourceProfile read, Join join) {
-    if (read.headers().stream().noneMatch(join::owns)
-        && read.joins().stream().noneMatch(other -> join.owns(other.on()))) {
-      profile.problem(
-          "joins",
-          "Expected a column \"%s.HEADER\" for each join, but found none".formatted(join.name()),
+  private void requireUse(SourceProfile profile, Join join) {
+    if (profile.headers().stream().noneMatch(join::owns)
+        && profile.joins().stream().noneMatch(other -> join.owns(other.on()))) {
+      problem(
+          join,
+          "Expected a column \"%s.HEADER\" somewhere, but found none".formatted(join.name()),
           "name one under columns, or take the join out");
     }
   }
 
-  private static void requireOrder(Fields profile, List<Join> joins, int place) {
-    String on = joins.get(place).on();
-    joins.stream()
-        .skip(place)
-        .filter(later -> later.owns(on))
+  private void requireOrder(List<Join> fromHere, Join join) {
+    fromHere.stream()
+        .filter(later -> later.owns(join.on()))
         .findFirst()
         .ifPresent(
             later ->
-                profile.problem(
-                    "joins",
-                    "Expected join \"%s\" before the one that refers to it, but found it after"
+                problem(
+                    join,
+                    "Expected \"%s\" before what refers to it, but found it after"
                         .formatted(later.name()),
                     "write it first"));
   }
 
-  private static void requireDate(Fields profile, SourceProfile read, Join join) {
-    if (!join.isInTheSameFile() && read.exportDate().from() == ExportDateRule.From.COLUMN) {
-      profile.problem(
-          "joins",
+  private void requireDate(SourceProfile profile, Join join) {
+    if (!join.isInTheSameFile() && profile.exportDate().from() == ExportDateRule.From.COLUMN) {
+      problem(
+          join,
           "Expected an export date that joined files tell, too, but found \"from: column\"",
           "use from: file-name or from: command");
     }
   }
 
-  private static void requireOwnFiles(Fields profile, SourceProfile read, Join join) {
-    if (join.files().stream().anyMatch(read.files()::contains)) {
-      profile.problem(
-          "joins",
-          "Expected other files for join \"%s\" than for the export, but found the same"
-              .formatted(join.name()),
-          "for sheets of one spreadsheet, leave out its files and name its sheet");
+  private void requireOwnFiles(SourceProfile profile, Join join) {
+    if (join.files().stream().anyMatch(profile.files()::contains)) {
+      problem(
+          join,
+          "Expected other files than those of the export, but found the same",
+          "for sheets of one spreadsheet, leave out files and name the sheet");
     }
+  }
+
+  private void problem(Join join, String message, String advice) {
+    problems.add(Optional.ofNullable(places.get(join)).orElseThrow(), join.name(), message, advice);
   }
 }

@@ -54,7 +54,7 @@ final class ProfileReader {
             fields.map("values", words::values).orElseGet(() -> new ValueMaps(Map.of())),
             joins.read(fields),
             digest);
-    joins.check(fields, profile);
+    joins.check(profile);
     return profile;
   }
 

@@ -101,5 +101,4 @@ public record SourceProfile(
   public SourceDescription describe(LocalDate exportDate) {
     return new SourceDescription(id, organisation, kind, coverage.at(exportDate));
   }
-
 }

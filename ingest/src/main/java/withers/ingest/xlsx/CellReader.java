@@ -25,6 +25,7 @@ final class CellReader {
     }
   }
 
+  private static final String NO_VALUE = "=?";
   private static final BigDecimal HIGHEST = BigDecimal.valueOf(Integer.MAX_VALUE);
 
   /** The values of an error (ISO/IEC 29500-1, 18.17.2.7), and those that came later. */
@@ -62,7 +63,7 @@ final class CellReader {
   private Content result(Cell cell) {
     Optional<String> raw = Optional.ofNullable(cell.getRawValue());
     if (raw.isEmpty()) {
-      return new Content("", Typed.unreadable("a formula whose value was not saved"));
+      return new Content(NO_VALUE, Typed.unreadable("a formula whose value was not saved"));
     }
     if (cell.getValue() instanceof Boolean) {
       return truth(cell.getValue());

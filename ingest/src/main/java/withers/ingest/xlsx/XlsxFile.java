@@ -85,7 +85,7 @@ public final class XlsxFile implements Rows {
       ReadableWorkbook workbook = workbook(file);
       try {
         return new XlsxFile(file, checked, workbook, format, wanted, progress);
-      } catch (RuntimeException | IOException failed) {
+      } catch (RuntimeException failed) {
         workbook.close();
         throw failed;
       }

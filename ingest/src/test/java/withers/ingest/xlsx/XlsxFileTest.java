@@ -28,7 +28,6 @@ import withers.ingest.file.ExportFile;
 import withers.ingest.profile.DatePattern;
 import withers.ingest.profile.FileFormat;
 import withers.ingest.profile.TextFormat;
-import withers.ingest.profile.TextFormat;
 import withers.ingest.rows.Row;
 import withers.ingest.rows.Typed;
 import withers.source.InputRefusedException;
