@@ -52,7 +52,8 @@ public record ImportMarker(
    *
    * @param name the file's name without folders
    * @param sha256 digest of its bytes, lower-case hexadecimal
-   * @param profile digest of the profile that it was read with
+   * @param profile digest of what it was read with: the profile and, in an export set, the files
+   *     that were joined to it
    */
   public record FileRead(String name, String sha256, long rows, String profile) {}
 }
