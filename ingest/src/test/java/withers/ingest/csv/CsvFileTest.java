@@ -1,6 +1,7 @@
 package withers.ingest.csv;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -23,6 +24,7 @@ import withers.ingest.profile.TextFormat;
 import withers.ingest.rows.Row;
 import withers.ingest.sniff.Delimiter;
 import withers.ingest.sniff.Quoting;
+import withers.source.InputRefusedException;
 
 /** The rules are those of RFC 4180, section 2, by their numbers. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -69,6 +71,65 @@ class CsvFileTest {
     assertThat(read("aaa,bbb\r\nccc,ddd\r\neee,fff\r\n")).isEqualTo(records);
     assertThat(read("aaa,bbb\r\nccc,ddd\r\neee,fff")).isEqualTo(records);
     assertThat(read("aaa,bbb\nccc,ddd\neee,fff\n")).isEqualTo(records);
+  }
+
+  /** The header line is optional in the standard; an export must have one. */
+  @Test
+  void rule_3_the_first_line_names_the_columns() {
+    assertThat(read("field_name,field_name2\r\naaa,bbb\r\n").get(0))
+        .containsExactly("field_name", "field_name2");
+    assertThatThrownBy(() -> read("\r\n\r\n"))
+        .isInstanceOf(InputRefusedException.class)
+        .hasMessage(
+            "Expected an export with a header and rows, but found an empty file (export.csv): ask for it again. Nothing"
+                + " was changed.");
+  }
+
+  /**
+   * The standard has spaces as part of a cell and as many cells in each line. We leave out those at
+   * a cell's ends, and quarantine rows of another width.
+   */
+  @Test
+  void rule_4_cells_are_separated_and_each_row_is_as_wide_as_it_is() {
+    assertThat(read("aaa,b b,ccc\r\n 1 ,, \r\n1,2\r\n1,2,3,\r\n"))
+        .containsExactly(
+            List.of("aaa", "b b", "ccc"),
+            List.of("1", "", ""),
+            List.of("1", "2"),
+            List.of("1", "2", "3", ""));
+  }
+
+  /** The standard allows no quotes within a cell that is not quoted; many programs write them. */
+  @Test
+  void rule_5_quotes_within_a_plain_cell_are_part_of_it() {
+    assertThat(read("a,b\r\nx \"y\" z,1\r\n")).contains(List.of("x \"y\" z", "1"));
+  }
+
+  @Test
+  void a_cell_that_never_ends_is_refused_before_it_fills_the_memory() {
+    String open = "a,b\n1,2\n3,\"" + "4,5\n".repeat(30_000);
+
+    assertThatThrownBy(() -> read(open + "\"\n"))
+        .isInstanceOf(InputRefusedException.class)
+        .hasMessage(
+            "Expected a cell of at most 100,000 characters, but found a longer one (export.csv, row from line 3): a"
+                + " quote may be opened there and never closed; ask for it again. Nothing was changed.");
+    assertThatThrownBy(() -> read(open + "4,5\n".repeat(1_000_000)))
+        .isInstanceOf(InputRefusedException.class)
+        .hasMessage(
+            "Expected a row of at most 1,000,000 characters, but found a longer one (export.csv, row from line 3): a"
+                + " quote may be opened there and never closed; ask for it again. Nothing was changed.");
+  }
+
+  @Test
+  void a_cell_and_a_row_may_be_as_long_as_the_bounds() {
+    String cell = "x".repeat(CsvFile.LONGEST_CELL);
+    String row = (cell + ",").repeat(9) + cell;
+
+    assertThat(read("a\n" + row + "\n").get(1)).hasSize(10).allMatch(cell::equals);
+    assertThatThrownBy(() -> read("a\n" + row + ",x\n"))
+        .isInstanceOf(InputRefusedException.class)
+        .hasMessageStartingWith("Expected a row of at most 1,000,000 characters");
   }
 
   @Test
