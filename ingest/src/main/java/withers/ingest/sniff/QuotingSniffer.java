@@ -9,7 +9,9 @@ import java.util.OptionalLong;
  */
 public final class QuotingSniffer {
 
-  /** Share of records with cells in apostrophes from which on these are a habit, in percent. */
+  /**
+   * Share of records with cells in apostrophes from which on these are a habit, if not one alone.
+   */
   private static final int HABIT = 50;
 
   private QuotingSniffer() {}
@@ -21,9 +23,10 @@ public final class QuotingSniffer {
    */
   public static Finding<Quoting> find(String text, Delimiter delimiter, boolean whole) {
     List<SampleRecord> plain = records(text, delimiter, Quoting.NONE, whole);
-    int inApostrophes = share(plain, plain.stream().filter(r -> isQuoted(r, '\'')).count());
-    if (inApostrophes >= HABIT) {
-      return apostrophes(text, delimiter, whole, plain, inApostrophes);
+    long inApostrophes = plain.stream().filter(r -> isQuoted(r, '\'')).count();
+    int share = share(plain, inApostrophes);
+    if (inApostrophes > 1 && share >= HABIT) {
+      return apostrophes(text, delimiter, whole, plain, share);
     }
     if (text.indexOf('"') < 0) {
       return Finding.certain(Quoting.DOUBLE, "no cell is quoted");
