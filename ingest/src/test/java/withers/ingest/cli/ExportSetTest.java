@@ -2,13 +2,19 @@ package withers.ingest.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import withers.ingest.xlsx.Workbooks;
 import withers.log.ImportMarker;
 
 /** A shelter whose movements, animals and people come as files of their own. */
@@ -100,5 +106,26 @@ class ExportSetTest {
             .distinct()
             .toList();
     assertThat(readings).hasSize(2);
+  }
+
+  @Test
+  void an_archive_of_any_name_holds_files_that_are_recognised_and_the_others_are_named()
+      throws IOException {
+    people("Ada Example");
+    Map<String, byte[]> entries = new LinkedHashMap<>();
+    try (Stream<Path> files = Files.list(folder.resolve("inbox"))) {
+      for (Path file : files.sorted().toList()) {
+        entries.put("export/" + file.getFileName(), Files.readAllBytes(file));
+        Files.delete(file);
+      }
+    }
+    entries.put("export/readme.txt", new byte[] {'x'});
+    workspace.write("inbox/all.zip", Workbooks.zip(entries));
+
+    TestWorkspace.Said said = workspace.ingest();
+
+    assertThat(said.out())
+        .startsWith("dune-shelter 2031-01-31: read 1 = 0 unchanged + 1 applied + 0 rejected\n");
+    assertThat(said.err()).contains("but found all.zip/readme.txt");
   }
 }
