@@ -61,6 +61,22 @@ class OtherReadersTest {
     assertThat(compared).isGreaterThan(FILES / 2);
   }
 
+  /** So one that was read before need not be read again. */
+  @Test
+  void what_a_row_says_does_not_depend_on_other_rows() {
+    for (long seed = 0; seed < FILES; seed++) {
+      SeededCsv csv = SeededCsv.of(seed);
+      List<List<String>> together = ours(TestCsv.write(folder, csv.bytes()), csv);
+      List<List<String>> alone = new ArrayList<>(List.of(together.get(0)));
+      for (int row = 1; row < csv.lines().size(); row++) {
+        List<List<String>> read = ours(TestCsv.write(folder, csv.only(row)), csv);
+        alone.addAll(read.subList(1, read.size()));
+      }
+
+      assertThat(alone).as("seed %d", seed).isEqualTo(together);
+    }
+  }
+
   private static List<List<String>> ours(Path file, SeededCsv csv) {
     TextFormat format =
         new TextFormat(Optional.empty(), Optional.of(Quoting.DOUBLE), Optional.empty());

@@ -11,10 +11,10 @@ import withers.ingest.sniff.Delimiter;
  * A CSV file as it may come in, made from a seed.
  *
  * @param columns names of its columns
- * @param rows how many rows of cells were written, rows of nothing among them
  * @param lineEnd what ends its lines; empty when they end differently
+ * @param lines the header's text, then that of each row, with what ends it and blank lines after it
  */
-record SeededCsv(Delimiter delimiter, List<String> columns, int rows, String lineEnd, String text) {
+record SeededCsv(Delimiter delimiter, List<String> columns, String lineEnd, List<String> lines) {
 
   private static final List<String> WORDS =
       List.of(
@@ -52,22 +52,26 @@ record SeededCsv(Delimiter delimiter, List<String> columns, int rows, String lin
     String lineEnd = random.nextInt(3) == 0 ? "" : ENDS.get(random.nextInt(2));
     int width = 2 + random.nextInt(6);
     List<String> columns = IntStream.range(0, width).mapToObj(i -> "Column " + i).toList();
-    StringBuilder text = new StringBuilder(random.nextInt(4) == 0 ? "\uFEFF" : "");
+    List<String> lines = new ArrayList<>();
+    String mark = random.nextInt(4) == 0 ? "\uFEFF" : "";
     boolean quoteAll = random.nextInt(4) == 0;
-    line(text, columns, delimiter, quoteAll, lineEnd, random);
+    lines.add(mark + line(columns, delimiter, quoteAll, lineEnd, random));
     int rows = 1 + random.nextInt(20);
     for (int i = 0; i < rows; i++) {
       List<String> cells = cells(width, lineEnd, random);
-      line(text, cells, delimiter, quoteAll, lineEnd, random);
-      if (random.nextInt(12) == 0) {
-        text.append(end(lineEnd, random));
-      }
+      String blank = random.nextInt(12) == 0 ? end(lineEnd, random) : "";
+      lines.add(line(cells, delimiter, quoteAll, lineEnd, random) + blank);
     }
-    return new SeededCsv(delimiter, columns, rows, lineEnd, text.toString());
+    return new SeededCsv(delimiter, columns, lineEnd, lines);
   }
 
   byte[] bytes() {
-    return text.getBytes(StandardCharsets.UTF_8);
+    return String.join("", lines).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** The header and one of the rows, from 1. */
+  byte[] only(int row) {
+    return (lines.get(0) + lines.get(row)).getBytes(StandardCharsets.UTF_8);
   }
 
   private static List<String> cells(int width, String lineEnd, Random random) {
@@ -79,13 +83,9 @@ record SeededCsv(Delimiter delimiter, List<String> columns, int rows, String lin
     return cells;
   }
 
-  private static void line(
-      StringBuilder text,
-      List<String> cells,
-      Delimiter delimiter,
-      boolean quoteAll,
-      String lineEnd,
-      Random random) {
+  private static String line(
+      List<String> cells, Delimiter delimiter, boolean quoteAll, String lineEnd, Random random) {
+    StringBuilder text = new StringBuilder();
     for (int i = 0; i < cells.size(); i++) {
       String cell = cells.get(i);
       boolean quoted =
@@ -93,7 +93,7 @@ record SeededCsv(Delimiter delimiter, List<String> columns, int rows, String lin
       text.append(i == 0 ? "" : String.valueOf(delimiter.sign()))
           .append(quoted ? '"' + cell.replace("\"", "\"\"") + '"' : cell);
     }
-    text.append(end(lineEnd, random));
+    return text.append(end(lineEnd, random)).toString();
   }
 
   private static boolean needsQuotes(String cell, Delimiter delimiter) {
