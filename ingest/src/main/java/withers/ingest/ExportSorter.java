@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -73,6 +74,7 @@ public final class ExportSorter {
   private final Map<Together, List<Found>> found = new TreeMap<>();
   private final Set<SourceId> doubtful = new HashSet<>();
   private final List<String> refusals = new ArrayList<>();
+  private final Map<Path, String> refused = new HashMap<>();
   private final List<String> unrecognised = new ArrayList<>();
 
   /**
@@ -107,7 +109,7 @@ public final class ExportSorter {
             .filter(together -> !isDoubtful(together.get(0)))
             .flatMap(together -> set(together).stream())
             .toList();
-    return new SortedExports(sets, refusals, unrecognised);
+    return new SortedExports(sets, refusals, refused, unrecognised);
   }
 
   private boolean isDoubtful(Found one) {
@@ -129,7 +131,7 @@ public final class ExportSorter {
       back.map(ExportSorter::found).ifPresent(this::add);
       return back.isPresent();
     } catch (InputRefusedException refused) {
-      refusals.add(String.valueOf(refused.getMessage()));
+      refuse(file.path(), List.of(), String.valueOf(refused.getMessage()));
       return true;
     }
   }
@@ -150,7 +152,7 @@ public final class ExportSorter {
     if (recognising.isEmpty()) {
       takeEntries(file.path(), file.name());
     } else if (recognising.size() > 1) {
-      refuse(recognising, ambiguous(file.name(), recognising));
+      refuse(file.path(), recognising, ambiguous(file.name(), recognising));
     } else {
       take(file.path(), file.name(), recognising.get(0));
     }
@@ -171,7 +173,7 @@ public final class ExportSorter {
           ? PackedFile.in(file).stream().filter(one -> one.packing() == Packing.ZIP).toList()
           : List.of();
     } catch (InputRefusedException refused) {
-      refusals.add(String.valueOf(refused.getMessage()));
+      refuse(file, List.of(), String.valueOf(refused.getMessage()));
       return List.of();
     }
   }
@@ -180,8 +182,9 @@ public final class ExportSorter {
     List<SourceProfile> recognising = profiles.recognising(entry.baseName());
     if (recognising.isEmpty()) {
       unrecognised.add(entry.name());
+      refused.putIfAbsent(entry.path(), "No profile recognises " + entry.name());
     } else if (recognising.size() > 1) {
-      refuse(recognising, ambiguous(entry.name(), recognising));
+      refuse(entry.path(), recognising, ambiguous(entry.name(), recognising));
     } else {
       take(entry, recognising.get(0));
     }
@@ -195,9 +198,10 @@ public final class ExportSorter {
             recognising.stream().map(p -> p.id().value()).collect(Collectors.joining(", ")));
   }
 
-  private void refuse(List<SourceProfile> profiles, String message) {
+  private void refuse(Path path, List<SourceProfile> profiles, String message) {
     profiles.forEach(profile -> doubtful.add(profile.id()));
     refusals.add(message);
+    refused.putIfAbsent(path, message);
   }
 
   private void take(Path path, String name, SourceProfile profile) {
@@ -209,7 +213,7 @@ public final class ExportSorter {
       }
       PackedFile.in(path).forEach(file -> take(file, profile));
     } catch (InputRefusedException refused) {
-      refuse(List.of(profile), String.valueOf(refused.getMessage()));
+      refuse(path, List.of(profile), String.valueOf(refused.getMessage()));
     }
   }
 
@@ -220,7 +224,7 @@ public final class ExportSorter {
       Extent extent = dates.extent(profile, file);
       add(new Found(profile, date, extent, Optional.empty(), packed.baseName(), file));
     } catch (InputRefusedException refused) {
-      refuse(List.of(profile), String.valueOf(refused.getMessage()));
+      refuse(packed.path(), List.of(profile), String.valueOf(refused.getMessage()));
     }
   }
 

@@ -110,7 +110,7 @@ final class ImportAttempt {
     NavigableSet<LocalDate> withheld = detector.withheld(confirmed);
     Tally tally = tally(missing);
     if (isNothingNew(withheld)) {
-      return report(ImportReport.Result.NOTHING_NEW, tally, writeQuarantine(), withheld);
+      return report(ImportReport.Result.NOTHING_NEW, tally, writeQuarantine(), withheld, rows);
     }
     writer.flush();
     observer.at(ImportStep.AFTER_LAST_BATCH);
@@ -120,7 +120,7 @@ final class ImportAttempt {
     observer.at(ImportStep.BEFORE_MARKER);
     log.commit(marker);
     observer.at(ImportStep.AFTER_MARKER);
-    return report(ImportReport.Result.IMPORTED, tally, file, withheld);
+    return report(ImportReport.Result.IMPORTED, tally, file, withheld, rows);
   }
 
   private void requireUnchangedFiles(Map<String, Long> rows) {
@@ -206,11 +206,13 @@ final class ImportAttempt {
       ImportReport.Result result,
       Tally tally,
       Optional<Path> file,
-      NavigableSet<LocalDate> withheld) {
+      NavigableSet<LocalDate> withheld,
+      Map<String, Long> rows) {
     Optional<Disappearances.Gap> gap =
         withheld.contains(set.exportDate())
             ? detector.disappearances().at(set.exportDate())
             : Optional.empty();
-    return new ImportReport(set, result, tally, file, gap, detector.repeatedKeys(), remarks);
+    return new ImportReport(
+        set, result, tally, file, gap, rows, Optional.empty(), detector.repeatedKeys(), remarks);
   }
 }

@@ -1,7 +1,9 @@
 package withers.ingest;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import withers.ingest.change.Disappearances;
 import withers.log.Tally;
@@ -12,6 +14,8 @@ import withers.log.Tally;
  * @param tally what became of its rows; nothing when it was imported already
  * @param quarantine where rejected rows are
  * @param withheld what this export misses, when that is withheld
+ * @param rows how many rows each file has, by the file's digest; empty when it was imported already
+ * @param before when it was imported already
  * @param repeatedKeys rows that had the key of another row and said something else
  * @param remarks what a person should know about how files were read, a sentence each
  */
@@ -21,10 +25,13 @@ public record ImportReport(
     Tally tally,
     Optional<Path> quarantine,
     Optional<Disappearances.Gap> withheld,
+    Map<String, Long> rows,
+    Optional<Instant> before,
     long repeatedKeys,
     List<String> remarks) {
 
   public ImportReport {
+    rows = Map.copyOf(rows);
     remarks = List.copyOf(remarks);
   }
 
@@ -38,13 +45,15 @@ public record ImportReport(
     IMPORTED_BEFORE
   }
 
-  static ImportReport importedBefore(ExportSet set) {
+  static ImportReport importedBefore(ExportSet set, Optional<Instant> before) {
     return new ImportReport(
         set,
         Result.IMPORTED_BEFORE,
         Tally.NOTHING,
         Optional.empty(),
         Optional.empty(),
+        Map.of(),
+        before,
         0,
         List.of());
   }

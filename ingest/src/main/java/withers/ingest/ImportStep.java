@@ -19,5 +19,9 @@ public enum ImportStep {
   /** The marker is next. */
   BEFORE_MARKER,
   /** The import is visible. */
-  AFTER_MARKER
+  AFTER_MARKER,
+  /** It is visible, and its receipts are next. */
+  BEFORE_RECEIPTS,
+  /** Its receipts are kept. */
+  AFTER_RECEIPTS
 }

@@ -2,19 +2,22 @@ package withers.ingest;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
-import java.util.List;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongConsumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import withers.chip.ChipNumberReader;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.id.ImportId;
 import withers.ingest.change.ChangeDetector;
+import withers.ingest.file.ExportFile;
 import withers.log.EventLog;
 import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
@@ -78,7 +81,7 @@ public final class Importer {
   public ImportReport run(ExportSet set, Set<Allowance> allowed, LongConsumer progress) {
     LogSnapshot before = log.snapshot();
     if (isImported(set, before)) {
-      return ImportReport.importedBefore(set);
+      return ImportReport.importedBefore(set, lastImported(set, before));
     }
     // Rows that were put right belong to the export that they come from, however old that is.
     requireInOrder(set, before, allowed.contains(Allowance.BACKFILL) || set.isCorrections());
@@ -120,21 +123,30 @@ public final class Importer {
   }
 
   private static boolean isImported(ExportSet set, LogSnapshot snapshot) {
-    List<ImportMarker.FileRead> read =
-        snapshot.markers().stream()
-            .filter(marker -> marker.chain().equals(set.profile().id()))
-            .filter(marker -> marker.exportDate().equals(set.exportDate()))
-            .filter(marker -> marker.extent().equals(set.extent()))
-            .flatMap(marker -> marker.files().stream())
-            .toList();
     return set.files().stream()
-        .allMatch(
-            file ->
-                read.stream()
-                    .anyMatch(
-                        one ->
-                            one.sha256().equals(file.sha256())
-                                && one.profile().equals(set.reading())));
+        .allMatch(file -> imports(set, snapshot).anyMatch(marker -> holds(marker, set, file)));
+  }
+
+  private static Optional<Instant> lastImported(ExportSet set, LogSnapshot snapshot) {
+    return imports(set, snapshot)
+        .filter(marker -> set.files().stream().anyMatch(file -> holds(marker, set, file)))
+        .map(ImportMarker::recordedAt)
+        .max(Comparator.naturalOrder());
+  }
+
+  private static Stream<ImportMarker> imports(ExportSet set, LogSnapshot snapshot) {
+    return snapshot.markers().stream()
+        .filter(marker -> marker.chain().equals(set.profile().id()))
+        .filter(marker -> marker.exportDate().equals(set.exportDate()))
+        .filter(marker -> marker.extent().equals(set.extent()));
+  }
+
+  private static boolean holds(ImportMarker marker, ExportSet set, ExportFile file) {
+    return marker.files().stream()
+        .anyMatch(
+            read ->
+                read.sha256().equals(file.sha256())
+                    && read.profile().equals(set.reading()));
   }
 
   private static void requireInOrder(ExportSet set, LogSnapshot snapshot, boolean backfill) {

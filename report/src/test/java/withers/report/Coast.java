@@ -106,6 +106,7 @@ public final class Coast {
         folder.resolve("withers.yaml"),
         """
         network: Coast Network
+        settle-seconds: 0
         zone: UTC
         phone-region: US
         language: en-GB

@@ -18,6 +18,7 @@ import withers.id.OrganisationId;
  * @param graceDays days that a new keeper has to register before a missing registration is a
  *     finding, from 0
  * @param handoverWindowDays days that two reports of one handover may lie apart, from 0
+ * @param settleSeconds how long a file in the inbox must have been left alone to be read, from 0
  */
 public record Settings(
     String network,
@@ -27,7 +28,8 @@ public record Settings(
     TestNumbers testNumbers,
     OrganisationId coordinator,
     int graceDays,
-    int handoverWindowDays) {
+    int handoverWindowDays,
+    int settleSeconds) {
 
   /**
    * Stands for no country: only phones written with a country code can be compared (Unicode CLDR's
@@ -37,6 +39,8 @@ public record Settings(
 
   public static final int DEFAULT_GRACE_DAYS = 30;
   public static final int DEFAULT_HANDOVER_WINDOW_DAYS = 3;
+
+  public static final int DEFAULT_SETTLE_SECONDS = 10;
 
   /** Whether numbers under the test code are taken. */
   public boolean acceptsTestNumbers() {

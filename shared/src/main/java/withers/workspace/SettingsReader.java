@@ -17,6 +17,7 @@ import withers.yaml.Values;
 final class SettingsReader {
   private static final int LONGEST_GRACE = 366;
   private static final int LONGEST_HANDOVER_WINDOW = 31;
+  private static final int LONGEST_SETTLING = 600;
   private static final List<String> REGIONS = Arrays.asList(Locale.getISOCountries());
   private static final OrganisationId NOBODY = new OrganisationId("nobody");
 
@@ -44,7 +45,8 @@ final class SettingsReader {
             "handover-window-days",
             Settings.DEFAULT_HANDOVER_WINDOW_DAYS,
             0,
-            LONGEST_HANDOVER_WINDOW));
+            LONGEST_HANDOVER_WINDOW),
+        fields.wholeNumber("settle-seconds", Settings.DEFAULT_SETTLE_SECONDS, 0, LONGEST_SETTLING));
   }
 
   private OrganisationId coordinator(String text) {

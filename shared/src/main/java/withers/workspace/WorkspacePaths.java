@@ -60,6 +60,11 @@ public record WorkspacePaths(Path root) {
     return root.resolve("quarantine");
   }
 
+  /** What became of each file that was read: can be made anew, by reading it again. */
+  public Path receipts() {
+    return root.resolve("receipts");
+  }
+
   /** What each run found. */
   public Path runs() {
     return root.resolve("runs");
@@ -85,7 +90,8 @@ public record WorkspacePaths(Path root) {
 
   /** Every folder of a workspace. */
   List<Path> folders() {
-    return List.of(root, sources(), inbox(), log(), quarantine(), runs(), lists(), outbox());
+    return List.of(
+        root, sources(), inbox(), log(), quarantine(), receipts(), runs(), lists(), outbox());
   }
 
   /** A path of this workspace as people read it: relative to the root. */

@@ -59,7 +59,8 @@ class WorkspaceConfigurationTest {
                 TestNumbers.REFUSED,
                 new OrganisationId("coast"),
                 30,
-                3));
+                3,
+                10));
   }
 
   @Test

@@ -53,7 +53,8 @@ class WorkspaceCreationTest {
                 TestNumbers.ACCEPTED,
                 new OrganisationId("coordinator"),
                 30,
-                3));
+                3,
+                10));
     assertThat(workspace.coordinator().name()).isEqualTo("Coast & Dunes: the 'Network'");
   }
 
@@ -71,7 +72,7 @@ class WorkspaceCreationTest {
 
     try (Stream<Path> all = Files.walk(folder)) {
       assertThat(all)
-          .hasSize(11)
+          .hasSize(12)
           .allSatisfy(
               path ->
                   assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(path)))

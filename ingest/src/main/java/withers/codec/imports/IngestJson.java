@@ -27,9 +27,23 @@ public final class IngestJson {
       json.writeEndArray();
       texts("refused", ingested.refusals(), json);
       texts("unrecognised", ingested.unrecognised(), json);
+      json.writeName("readBefore");
+      json.writeStartArray();
+      ingested.readBefore().forEach(file -> write(file, json));
+      json.writeEndArray();
+      texts("passedOver", ingested.passedOver(), json);
+      texts("left", ingested.left(), json);
       json.writeEndObject();
     }
     return text.toString();
+  }
+
+  private static void write(Ingested.ReadBefore file, JsonGenerator json) {
+    json.writeStartObject();
+    json.writeStringProperty("file", file.file());
+    json.writeStringProperty("source", file.source().value());
+    json.writeStringProperty("at", file.at().toString());
+    json.writeEndObject();
   }
 
   private static void write(ImportReport report, JsonGenerator json) {
@@ -38,6 +52,7 @@ public final class IngestJson {
     json.writeStringProperty("exportDate", report.set().exportDate().toString());
     json.writeBooleanProperty("putRight", report.set().isCorrections());
     json.writeStringProperty("result", Choices.name(report.result()));
+    report.before().ifPresent(at -> json.writeStringProperty("before", at.toString()));
     texts("files", report.set().files().stream().map(file -> file.name()).toList(), json);
     tally(report.tally(), json);
     report.quarantine().ifPresent(file -> json.writeStringProperty("quarantine", file.toString()));

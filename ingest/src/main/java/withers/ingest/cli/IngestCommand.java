@@ -34,13 +34,16 @@ import withers.yaml.Values;
     mixinStandardHelpOptions = true,
     description = {
       "Imports exports: each is on the log whole or not at all.",
-      "Without files, everything in the workspace's inbox that a source's profile recognises.",
-      "Files of one source with one export date are one export. Importing again changes nothing."
+      "Without files, everything new in the workspace's inbox: in a folder named after a source, or"
+          + " recognised by a profile.",
+      "Files of one source with one export date are one export. Importing again changes nothing.",
+      "A quarantine file whose cells were put right is ingested like an export."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  withers ingest --workspace coast",
-      "  withers ingest patients.csv --source harbour-clinic --export-date 2031-02-28"
+      "  withers ingest patients.csv --source harbour-clinic --export-date 2031-02-28",
+      "  withers ingest quarantine/harbour-clinic-2031-01-31-4671074e.csv"
     })
 public final class IngestCommand implements Callable<Integer> {
   private final Console console;
@@ -52,7 +55,7 @@ public final class IngestCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "FILE",
       arity = "0..*",
-      description = "Exports. Default: all in the inbox that a profile recognises.")
+      description = "Exports, or quarantine files. Default: all that is new in the inbox.")
   private List<Path> files = List.of();
 
   @Option(
@@ -84,6 +87,11 @@ public final class IngestCommand implements Callable<Integer> {
   private boolean newRecords;
 
   @Option(
+      names = "--settled",
+      description = "Nobody is writing to the inbox: don't wait for new files to settle.")
+  private boolean settled;
+
+  @Option(
       names = "--confirm-disappearances",
       paramLabel = "DATE",
       description =
@@ -111,7 +119,7 @@ public final class IngestCommand implements Callable<Integer> {
     if (json.isJson()) {
       console.print(IngestJson.write(ingested));
     } else {
-      new IngestText(workspace.paths()).tell(ingested, console);
+      new IngestText(workspace.paths(), workspace.settings().zone()).tell(ingested, console);
     }
     return exitCode(ingested).number();
   }
@@ -145,7 +153,8 @@ public final class IngestCommand implements Callable<Integer> {
         Optional.ofNullable(source).map(this::sourceId),
         Optional.ofNullable(exportDate),
         Optional.ofNullable(window).map(this::window),
-        allowed());
+        allowed(),
+        settled);
   }
 
   private Set<Allowance> allowed() {

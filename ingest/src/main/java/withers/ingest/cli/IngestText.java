@@ -1,9 +1,17 @@
 package withers.ingest.cli;
 
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import withers.cli.Console;
+import withers.id.SourceId;
 import withers.ingest.ExportSet;
 import withers.ingest.ImportReport;
 import withers.ingest.Ingested;
@@ -14,33 +22,95 @@ import withers.workspace.WorkspacePaths;
 /** Tells people what became of exports: results to standard output, the rest as messages. */
 public final class IngestText {
 
-  private final WorkspacePaths paths;
+  private static final int FIRST = 3;
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
-  public IngestText(WorkspacePaths paths) {
+  private final WorkspacePaths paths;
+  private final ZoneId zone;
+
+  /**
+   * Texts about exports of a workspace.
+   *
+   * @param zone in which times are told
+   */
+  public IngestText(WorkspacePaths paths, ZoneId zone) {
     this.paths = paths;
+    this.zone = zone;
   }
 
   /** Tells everything. */
   public void tell(Ingested ingested, Console console) {
-    if (ingested.reports().isEmpty() && ingested.refusals().isEmpty()) {
+    if (isNothing(ingested)) {
       console.print("Nothing to import.");
     }
     for (ImportReport report : ingested.reports()) {
       console.print(line(report));
       remarks(report).forEach(console::say);
     }
+    readBefore(ingested).forEach(console::print);
     ingested.refusals().forEach(refusal -> console.say("withers: " + refusal));
     ingested.unrecognised().stream()
         .map(IngestText::unrecognised)
         .forEach(message -> console.say("withers: " + message));
+    ingested.left().forEach(message -> console.say("withers: " + message));
+    if (!ingested.passedOver().isEmpty()) {
+      console.say(passedOver(ingested.passedOver()));
+    }
   }
 
-  private static String line(ImportReport report) {
+  private static boolean isNothing(Ingested ingested) {
+    return ingested.reports().isEmpty()
+        && ingested.refusals().isEmpty()
+        && ingested.readBefore().isEmpty();
+  }
+
+  private static String passedOver(List<String> files) {
+    String first = String.join(", ", files.subList(0, Math.min(files.size(), FIRST)));
+    return String.format(
+        Locale.ROOT,
+        "withers: Passed over %,d in the inbox, hidden or half copied: %s%s",
+        files.size(),
+        first,
+        files.size() > FIRST ? ", ..." : "");
+  }
+
+  /** A line for each source: files stay in the inbox, and would fill the screen in time. */
+  private List<String> readBefore(Ingested ingested) {
+    Map<SourceId, List<Instant>> times =
+        ingested.readBefore().stream()
+            .collect(
+                Collectors.groupingBy(
+                    Ingested.ReadBefore::source,
+                    TreeMap::new,
+                    Collectors.mapping(Ingested.ReadBefore::at, Collectors.toList())));
+    return times.entrySet().stream().map(e -> readBefore(e.getKey(), e.getValue())).toList();
+  }
+
+  private String readBefore(SourceId source, List<Instant> times) {
+    return String.format(
+        Locale.ROOT,
+        "%s: %,d %s unchanged since read, last on %s; not read again",
+        source,
+        times.size(),
+        times.size() == 1 ? "file" : "files",
+        time(Collections.max(times)));
+  }
+
+  private String time(Instant time) {
+    return TIME.format(time.atZone(zone)) + " (" + zone.getId() + ")";
+  }
+
+  private String before(ImportReport report) {
+    return report.before().map(at -> ", on " + time(at)).orElse("");
+  }
+
+  private String line(ImportReport report) {
     return export(report.set())
         + switch (report.result()) {
           case IMPORTED -> counted(report.tally());
           case NOTHING_NEW -> counted(report.tally()) + "; nothing new";
-          case IMPORTED_BEFORE -> "imported before; nothing new";
+          case IMPORTED_BEFORE -> "imported before" + before(report) + "; nothing new";
         };
   }
 

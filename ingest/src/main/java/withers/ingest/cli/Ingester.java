@@ -1,9 +1,7 @@
 package withers.ingest.cli;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.BiConsumer;
-import java.util.stream.Stream;
 import withers.chip.ChipNumberReader;
 import withers.cli.Console;
 import withers.cli.Progress;
@@ -23,14 +20,23 @@ import withers.ingest.ExportSet;
 import withers.ingest.ExportSorter;
 import withers.ingest.ImportObserver;
 import withers.ingest.ImportReport;
+import withers.ingest.ImportStep;
 import withers.ingest.Importer;
 import withers.ingest.Ingested;
 import withers.ingest.Rekeyer;
 import withers.ingest.SortedExports;
 import withers.ingest.change.Rekeying;
 import withers.ingest.file.ExportFile;
+import withers.ingest.inbox.Contents;
+import withers.ingest.inbox.Inbox;
+import withers.ingest.inbox.KnownFiles;
+import withers.ingest.inbox.Receipts;
+import withers.ingest.inbox.Settling;
+import withers.ingest.inbox.Waiting;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;
+import withers.ingest.receipt.ReceiptBook;
+import withers.log.ImportMarker;
 import withers.source.Extent;
 import withers.source.InputRefusedException;
 import withers.workspace.Workspace;
@@ -49,17 +55,29 @@ public final class Ingester {
    * @param exportDate the date of all files; empty means that files tell
    * @param window the window of all files; empty means that files tell
    * @param allowed what the operator allows besides
+   * @param settled whether nobody is writing to files in the inbox any more, however new they are
    */
   public record Request(
       List<Path> files,
       Optional<SourceId> source,
       Optional<LocalDate> exportDate,
       Optional<Extent.Window> window,
-      Set<Allowance> allowed) {
+      Set<Allowance> allowed,
+      boolean settled) {
 
-    /** Everything in the inbox. */
+    /** Everything in the inbox that nobody is writing to. */
     public static final Request INBOX =
         new Request(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of());
+
+    /** Files that have settled, or an inbox that is given the time to. */
+    public Request(
+        List<Path> files,
+        Optional<SourceId> source,
+        Optional<LocalDate> exportDate,
+        Optional<Extent.Window> window,
+        Set<Allowance> allowed) {
+      this(files, source, exportDate, window, allowed, false);
+    }
 
     public Request {
       files = List.copyOf(files);
@@ -71,6 +89,8 @@ public final class Ingester {
   private final Console console;
   private final ImportObserver observer;
   private final int batch;
+  private final Waiting waiting;
+  private final Receipts receipts;
   private final Profiles profiles;
 
   /**
@@ -80,47 +100,108 @@ public final class Ingester {
    * @throws withers.yaml.ConfigException with all mistakes of all profiles
    */
   public Ingester(Workspace workspace, Console console) {
-    this(workspace, console, step -> {}, Importer.FULL_BATCH);
+    this(workspace, console, step -> {}, Importer.FULL_BATCH, Waiting.sleeping());
   }
 
-  Ingester(Workspace workspace, Console console, ImportObserver observer, int batch) {
+  Ingester(
+      Workspace workspace, Console console, ImportObserver observer, int batch, Waiting waiting) {
     this.workspace = workspace;
     this.console = console;
     this.observer = observer;
     this.batch = batch;
+    this.waiting = waiting;
+    this.receipts = new Receipts(workspace.paths().receipts());
     this.profiles = Profiles.read(workspace.paths().sources(), workspace.directory());
   }
 
   /** Imports what is asked for. What an earlier import left half done is swept away first. */
   public Ingested run(Request request) {
     Optional<SourceProfile> named = request.source().map(this::profile);
-    SortedExports sorted =
-        new ExportSorter(profiles, named, request.exportDate(), request.window())
-            .sort(files(request, named));
-    List<String> refusals = new ArrayList<>(sorted.refusals());
-    List<ImportReport> reports = new ArrayList<>();
+    Contents contents = contents(request, named);
     try (Stores stores = Stores.open(workspace.paths())) {
       stores.log().sweep();
-      Importer importer = importer(stores);
-      for (ExportSet set : sorted.sets()) {
-        run(importer, set, request.allowed(), reports, refusals);
-      }
+      Selection selection = selection(request, named, stores);
+      selection.select(contents.files());
+      return new Taking(stores, request.allowed(), contents, selection).all();
     }
-    return new Ingested(reports, refusals, sorted.unrecognised());
   }
 
-  private void run(
-      Importer importer,
-      ExportSet set,
-      Set<Allowance> allowed,
-      List<ImportReport> reports,
-      List<String> refusals) {
-    // Each file is read twice: once to check it, once to take it.
-    long bytes = 2 * set.files().stream().mapToLong(ExportFile::size).sum();
-    try (Progress progress = console.progress(set.profile().id().value(), bytes)) {
-      reports.add(importer.run(set, allowed, progress::advance));
-    } catch (InputRefusedException refused) {
-      refusals.add(String.valueOf(refused.getMessage()));
+  private Contents contents(Request request, Optional<SourceProfile> named) {
+    if (!request.files().isEmpty()) {
+      return Inbox.given(request.files(), workspace.paths().inbox(), profiles);
+    }
+    Contents all = Inbox.look(workspace.paths().inbox(), profiles);
+    Contents wanted = named.map(all::of).orElse(all);
+    Duration time = Duration.ofSeconds(workspace.settings().settleSeconds());
+    return request.settled()
+        ? wanted
+        : new Settling(time, workspace.clock(), waiting).settle(wanted);
+  }
+
+  private Selection selection(Request request, Optional<SourceProfile> named, Stores stores) {
+    // What the command line says of files outranks what was found out about them before.
+    boolean asBefore =
+        request.files().isEmpty() && request.exportDate().isEmpty() && request.window().isEmpty();
+    KnownFiles known = new KnownFiles(receipts, profiles, stores.log().snapshot());
+    return new Selection(
+        file -> asBefore ? known.find(file) : Optional.empty(),
+        () -> new ExportSorter(profiles, named, request.exportDate(), request.window()));
+  }
+
+  /** One export after another, and the receipts of their files. */
+  private final class Taking {
+
+    private final Stores stores;
+    private final Set<Allowance> allowed;
+    private final Contents contents;
+    private final Selection selection;
+    private final Importer importer;
+    private final ReceiptBook book;
+    private final List<ImportReport> reports = new ArrayList<>();
+    private final List<String> refusals = new ArrayList<>();
+
+    Taking(Stores stores, Set<Allowance> allowed, Contents contents, Selection selection) {
+      this.stores = stores;
+      this.allowed = allowed;
+      this.contents = contents;
+      this.selection = selection;
+      this.importer = importer(stores);
+      this.book = selection.book(workspace.clock().instant());
+    }
+
+    Ingested all() {
+      SortedExports sorted = selection.sorted();
+      refusals.addAll(contents.refusals());
+      refusals.addAll(sorted.refusals());
+      sorted.sets().forEach(this::take);
+      book.refused(workspace.clock().instant()).forEach(receipts::keep);
+      return new Ingested(
+          reports,
+          refusals,
+          sorted.unrecognised(),
+          selection.readBefore(),
+          contents.passedOver(),
+          contents.left());
+    }
+
+    private void take(ExportSet set) {
+      // Each file is read twice: once to check it, once to take it.
+      long bytes = 2 * set.files().stream().mapToLong(ExportFile::size).sum();
+      try (Progress progress = console.progress(set.profile().id().value(), bytes)) {
+        ImportReport report = importer.run(set, allowed, progress::advance);
+        reports.add(report);
+        book.take(report, newestMarker(set));
+      } catch (InputRefusedException refused) {
+        refusals.add(String.valueOf(refused.getMessage()));
+        book.refuse(set, String.valueOf(refused.getMessage()));
+      }
+      observer.at(ImportStep.BEFORE_RECEIPTS);
+      book.finished(set, workspace.clock().instant()).forEach(receipts::keep);
+      observer.at(ImportStep.AFTER_RECEIPTS);
+    }
+
+    private Optional<ImportId> newestMarker(ExportSet set) {
+      return stores.log().snapshot().newest(set.profile().id()).map(ImportMarker::id);
     }
   }
 
@@ -134,21 +215,6 @@ public final class Ingester {
         () -> new ImportId(UUID.randomUUID()),
         observer,
         batch);
-  }
-
-  private List<Path> files(Request request, Optional<SourceProfile> named) {
-    if (!request.files().isEmpty()) {
-      return request.files();
-    }
-    try (Stream<Path> inbox = Files.list(workspace.paths().inbox())) {
-      return inbox
-          .filter(Files::isRegularFile)
-          .filter(file -> !file.getFileName().toString().startsWith("."))
-          .filter(file -> named.isEmpty() || named.get().recognises(file.getFileName().toString()))
-          .toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   private SourceProfile profile(SourceId id) {

@@ -3,6 +3,7 @@ package withers.ingest.quarantine;
 import java.util.ArrayList;
 import java.util.List;
 import withers.ingest.rows.Row;
+import withers.ingest.rows.Typed;
 
 /** A row of a quarantine file, read as the row of the export that it stands for. */
 final class CorrectedRow implements Row {
@@ -69,6 +70,17 @@ final class CorrectedRow implements Row {
   public String cell(int place) {
     String cell = exported(place);
     return QuarantineColumns.isMark(cell) ? "" : Verbatim.undo(cell).strip();
+  }
+
+  @Override
+  public Typed typed(int place) {
+    int at = QuarantineColumns.OURS.size() + place;
+    return at < row.size() ? row.typed(at) : Typed.TEXT;
+  }
+
+  @Override
+  public boolean isTyped() {
+    return row.isTyped();
   }
 
   /** The row as the export had it. */

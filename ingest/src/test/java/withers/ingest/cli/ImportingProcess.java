@@ -85,7 +85,8 @@ final class ImportingProcess {
     Workspace workspace = Workspace.open(Path.of(args[0]), TestWorkspace.CLOCK);
     Console console = new Console(System.out, System.err, false);
     Ingester ingester =
-        new Ingester(workspace, console, step -> say(step.name(), args[1]), SMALL_BATCH);
+        new Ingester(
+            workspace, console, step -> say(step.name(), args[1]), SMALL_BATCH, time -> {});
     workspace.whileLocked("ingest", () -> ingester.run(Ingester.Request.INBOX));
     say(DONE, args[1]);
   }

@@ -61,7 +61,11 @@ class IngestCommandTest {
     List<String> events = workspace.events();
 
     assertThat(workspace.ingest())
-        .isEqualTo(new Said(0, "harbour-clinic 2031-01-31: imported before; nothing new\n", ""));
+        .isEqualTo(
+            new Said(
+                0,
+                "harbour-clinic: 1 file unchanged since read, last on 2031-03-01 01:30 (UTC); not read again\n",
+                ""));
     workspace.clinicFile("harbour-2031-01-31.csv", with(rows(15, 30), rows(0, 15)));
     assertThat(workspace.ingest())
         .isEqualTo(
@@ -308,7 +312,8 @@ class IngestCommandTest {
             """
             {"exports":[{"source":"harbour-clinic","exportDate":"2031-01-31","putRight":false,"result":"imported",\
             "files":["harbour-2031-01-31.csv"],"read":30,"unchanged":0,"applied":30,"rejected":0,"noLongerListed":0,\
-            "events":60}],"refused":[],"unrecognised":["dunes.csv"]}
+            "events":60}],"refused":[],"unrecognised":["dunes.csv"],"readBefore":[],"passedOver":[],\
+            "left":[]}
             """);
   }
 

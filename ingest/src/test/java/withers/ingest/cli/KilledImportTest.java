@@ -20,6 +20,7 @@ import withers.contact.ContactVault;
 import withers.contact.VaultKeyFile;
 import withers.contact.sqlite.SqliteContactVault;
 import withers.ingest.ImportStep;
+import withers.ingest.inbox.Receipts;
 import withers.log.EventLog;
 import withers.log.Tally;
 
@@ -37,14 +38,20 @@ class KilledImportTest {
 
   /** All that an import leaves behind. */
   private record Ended(
-      List<String> events, Tally tally, long leftovers, long contacts, List<String> quarantined) {
+      List<String> events,
+      Tally tally,
+      long leftovers,
+      long contacts,
+      List<String> quarantined,
+      List<String> receipts) {
     static Ended of(TestWorkspace workspace) throws IOException {
       return new Ended(
           workspace.events(),
           workspace.markers().get(1).tally(),
           workspace.log(EventLog::sweep),
           contactsIn(workspace),
-          quarantinedIn(workspace));
+          quarantinedIn(workspace),
+          receiptsIn(workspace));
     }
   }
 
@@ -54,6 +61,7 @@ class KilledImportTest {
     template = TestWorkspace.create(folder.resolve("template")).withClinic();
     template.clinicFile("harbour-2031-01-31.csv", rows(0, "Ada"));
     assertThat(template.ingest().exitCode()).isZero();
+    Files.delete(template.open().paths().inbox().resolve("harbour-2031-01-31.csv"));
     String[] february = rows(5, "Bela");
     february[7] = "K7,12345678901234,Pip,2031-02-03,Somebody,";
     template.clinicFile("harbour-2031-02-28.csv", february);
@@ -62,6 +70,7 @@ class KilledImportTest {
     undisturbed = Ended.of(copy);
     assertThat(undisturbed.leftovers).isZero();
     assertThat(undisturbed.quarantined).hasSize(2);
+    assertThat(undisturbed.receipts).containsExactly("harbour-2031-02-28.csv");
   }
 
   private static String[] rows(int from, String client) {
@@ -82,7 +91,7 @@ class KilledImportTest {
     assertThat(process.comesTo(step)).as("comes to %s", step).isTrue();
     process.kill();
 
-    boolean visible = step == ImportStep.AFTER_MARKER;
+    boolean visible = step.compareTo(ImportStep.AFTER_MARKER) >= 0;
     assertThat(workspace.markers()).hasSize(visible ? 2 : 1);
     assertComplete(workspace, step.name());
   }
@@ -133,6 +142,18 @@ class KilledImportTest {
             workspace.open().paths().contactVault(),
             VaultKeyFile.load(workspace.open().paths().vaultKey()))) {
       return vault.size();
+    }
+  }
+
+  /** Which files have a receipt that can be read. */
+  private static List<String> receiptsIn(TestWorkspace workspace) throws IOException {
+    Receipts receipts = new Receipts(workspace.open().paths().receipts());
+    try (Stream<Path> files = Files.list(workspace.open().paths().inbox())) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> receipts.find(name).isPresent())
+          .sorted()
+          .toList();
     }
   }
 

@@ -137,7 +137,7 @@ class QuarantineCommandTest {
     Files.move(quarantine, workspace.root().resolve("inbox/to do.csv"));
 
     assertThat(workspace.ingest().out())
-        .endsWith(
+        .startsWith(
             "harbour-clinic 2031-01-31, rows put right: read 3 = 0 unchanged + 1 applied + 2 rejected\n");
   }
 

@@ -133,7 +133,7 @@ final class DirtyImport {
   private String said(Ingested ingested) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     PrintStream stream = new PrintStream(bytes, true, StandardCharsets.UTF_8);
-    new IngestText(workspace).tell(ingested, new Console(stream, stream, false));
+    new IngestText(workspace, ZoneOffset.UTC).tell(ingested, new Console(stream, stream, false));
     return bytes
         .toString(StandardCharsets.UTF_8)
         .lines()

@@ -49,7 +49,7 @@ public final class RunCommand implements Callable<Integer> {
   }
 
   private ExitCode tell(MonthlyRun.Done done, Workspace workspace) {
-    new IngestText(workspace.paths()).tell(done.ingested(), console);
+    new IngestText(workspace.paths(), workspace.settings().zone()).tell(done.ingested(), console);
     console.print("");
     Texts texts = Texts.in(workspace.settings().language());
     Totals.lines(done.published().overview(), texts).forEach(console::print);

@@ -112,8 +112,8 @@ class RunCommandTest {
     assertThat(again.out())
         .startsWith(
             """
-            patients 2026-02-27: imported before; nothing new
-            register 2026-02-28: imported before; nothing new
+            patients 2026-02-27: imported before, on 2026-03-01 06:30 (UTC); nothing new
+            register 2026-02-28: imported before, on 2026-03-01 06:30 (UTC); nothing new
             """)
         .contains("1 new, 0 still open, 0 settled by new records.");
     assertThat(onlyRun()).isEqualTo(id);

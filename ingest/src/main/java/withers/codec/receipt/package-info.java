@@ -1,0 +1,5 @@
+/** Receipts as JSON. */
+@NullMarked
+package withers.codec.receipt;
+
+import org.jspecify.annotations.NullMarked;
