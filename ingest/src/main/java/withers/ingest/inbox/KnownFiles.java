@@ -55,6 +55,8 @@ public final class KnownFiles {
     return reading.marker().filter(markers::contains).isPresent()
         && profiles
             .find(reading.source())
+            // What a joined file says shows in rows of others: only all of them together rest.
+            .filter(profile -> profile.joins().isEmpty())
             .map(SourceProfile::digest)
             .filter(reading.profile()::equals)
             .isPresent();
