@@ -15,7 +15,8 @@ public record Scope(LocalDate asOf, Optional<LocalDate> knownBy) {
     return new Scope(day, Optional.empty());
   }
 
-  boolean hears(LocalDate exportDate) {
+  /** Whether an export of this date is heard. */
+  public boolean hears(LocalDate exportDate) {
     return knownBy.isEmpty() || !exportDate.isAfter(knownBy.get());
   }
 }

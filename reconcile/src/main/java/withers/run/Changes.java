@@ -10,6 +10,7 @@ import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import withers.cases.Anchor;
 import withers.cases.CaseEvent;
 import withers.cases.CaseEvent.Step;
@@ -21,8 +22,8 @@ import withers.rule.Assessment;
 
 /**
  * What a run changes in the life of follow-ups. When an animal gets another anchor, because a lower
- * number turns out to be its own, its follow-up goes on under the new one: it is neither opened nor
- * closed for anybody.
+ * number turns out to be its own, or a record another key, its follow-up goes on under the new one:
+ * it is neither opened nor closed for anybody.
  *
  * @param opened in order
  * @param stillOpen in order: found again, or not judged, or hidden by a more pressing one
@@ -35,9 +36,13 @@ record Changes(
     List<CaseKey> closed,
     Map<CaseKey, CaseKey> moved) {
 
-  /** Compares what was open with what was found. */
-  static Changes of(NavigableSet<CaseKey> open, Outcome outcome) {
-    return new Comparing(open, outcome).changes();
+  /**
+   * Compares what was open with what was found.
+   *
+   * @param rekeyed follow-ups of those open whose records have a new key, by that
+   */
+  static Changes of(NavigableSet<CaseKey> open, Map<CaseKey, CaseKey> rekeyed, Outcome outcome) {
+    return new Comparing(open, rekeyed, outcome).changes();
   }
 
   /** The events that carry the follow-ups on, in order. */
@@ -54,14 +59,16 @@ record Changes(
 
   private static final class Comparing {
     private final NavigableSet<CaseKey> open;
+    private final Map<CaseKey, CaseKey> rekeyed;
     private final Map<ChipNumber, Assessment> byChip = new HashMap<>();
     private final NavigableSet<CaseKey> opened = new TreeSet<>();
     private final NavigableSet<CaseKey> stillOpen = new TreeSet<>();
     private final NavigableSet<CaseKey> closed = new TreeSet<>();
     private final Map<CaseKey, CaseKey> moved = new HashMap<>();
 
-    Comparing(NavigableSet<CaseKey> open, Outcome outcome) {
+    Comparing(NavigableSet<CaseKey> open, Map<CaseKey, CaseKey> rekeyed, Outcome outcome) {
       this.open = open;
+      this.rekeyed = rekeyed;
       for (Assessment assessment : outcome.assessments()) {
         assessment.chips().forEach(chip -> byChip.put(chip, assessment));
         assessment.finding().ifPresent(this::found);
@@ -71,8 +78,15 @@ record Changes(
 
     private void found(Finding finding) {
       CaseKey key = finding.caseKey();
-      Optional<CaseKey> former = open.contains(key) ? Optional.of(key) : former(finding);
-      former.ifPresentOrElse(known -> goesOn(key, known), () -> opened.add(key));
+      names(finding)
+          .map(this::known)
+          .flatMap(Optional::stream)
+          .findFirst()
+          .ifPresentOrElse(known -> goesOn(key, known), () -> opened.add(key));
+    }
+
+    private Optional<CaseKey> known(CaseKey key) {
+      return open.contains(key) ? Optional.of(key) : Optional.ofNullable(rekeyed.get(key));
     }
 
     private void goesOn(CaseKey key, CaseKey former) {
@@ -82,17 +96,16 @@ record Changes(
       }
     }
 
-    /** The same follow-up under another chip of the animal. */
-    private Optional<CaseKey> former(Finding finding) {
+    /** What the follow-up may be called: first by its own chip, then by others of the animal. */
+    private static Stream<CaseKey> names(Finding finding) {
       CaseKey key = finding.caseKey();
-      if (!(key.anchor() instanceof Anchor.Chip)) {
-        return Optional.empty();
-      }
-      return finding.chips().stream()
-          .map(Anchor.Chip::new)
-          .map(chip -> new CaseKey(key.rule(), chip, key.actor(), key.recordKey()))
-          .filter(open::contains)
-          .findFirst();
+      Stream<CaseKey> byOthers =
+          key.anchor() instanceof Anchor.Chip
+              ? finding.chips().stream()
+                  .map(Anchor.Chip::new)
+                  .map(chip -> new CaseKey(key.rule(), chip, key.actor(), key.recordKey()))
+              : Stream.empty();
+      return Stream.concat(Stream.of(key), byOthers);
     }
 
     Changes changes() {

@@ -1,6 +1,7 @@
 package withers.run;
 
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -18,10 +19,15 @@ import withers.log.LogSnapshot;
  * earlier day or to what was known earlier, add nothing.
  *
  * @param open those open before this run
+ * @param rekeyed those of them whose records have a new key, by what they are called under it
  * @param newest the newest run's marker
  * @param isToBeWritten whether this run writes its changes
  */
-record FollowUps(NavigableSet<CaseKey> open, Optional<ImportMarker> newest, boolean isToBeWritten) {
+record FollowUps(
+    NavigableSet<CaseKey> open,
+    Map<CaseKey, CaseKey> rekeyed,
+    Optional<ImportMarker> newest,
+    boolean isToBeWritten) {
 
   /** The chain of markers that runs continue. */
   static final SourceId CHAIN = new SourceId("follow-ups");
@@ -37,7 +43,9 @@ record FollowUps(NavigableSet<CaseKey> open, Optional<ImportMarker> newest, bool
         run.scope.knownBy().isPresent()
             || newest.filter(m -> m.exportDate().isAfter(run.scope.asOf())).isPresent();
     int earlier = isNewest ? runs.size() - 1 : looksBack ? earlier(run, runs) : runs.size();
-    return new FollowUps(open(runs.subList(0, earlier), log), newest, !isNewest && !looksBack);
+    NavigableSet<CaseKey> open = open(runs.subList(0, earlier), log);
+    Map<CaseKey, CaseKey> rekeyed = ReplacedKeys.read(log, run.scope).current(open);
+    return new FollowUps(open, rekeyed, newest, !isNewest && !looksBack);
   }
 
   private static boolean isOf(ImportMarker marker, RunName run) {

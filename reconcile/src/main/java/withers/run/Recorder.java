@@ -43,7 +43,7 @@ public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids) {
     RunName name = new RunName(RunIds.of(scope, canonical), scope);
     for (int attempt = 1; ; attempt++) {
       FollowUps before = FollowUps.before(name, log.snapshot());
-      Changes changes = Changes.of(before.open(), outcome);
+      Changes changes = Changes.of(before.open(), before.rekeyed(), outcome);
       try {
         if (before.isToBeWritten()) {
           write(name, before, changes, canonical);

@@ -165,6 +165,23 @@ class FollowUpLifeTest {
   }
 
   @Test
+  void when_a_record_gets_another_key_the_follow_up_goes_on_under_it() {
+    run(imported(ADOPTED), SEPTEMBER);
+    imported("shelter 2026-09-29 C100 s1 rekeyed t1");
+    imported("shelter 2026-09-30 C100 t1 went 2026-03-01 adoption own Ada\nnorth 2026-09-30");
+    CaseKey goesOn =
+        new CaseKey("contact-behind", anchor(100), new OrganisationId("shelter"), "t1");
+
+    RunResult october = run(imported("north 2026-10-01"), OCTOBER);
+
+    assertThat(october.opened()).isEmpty();
+    assertThat(october.closed()).isEmpty();
+    assertThat(october.stillOpen()).containsExactly(goesOn);
+    assertThat(run(imported("north 2026-10-02"), Scope.asOf(LocalDate.of(2026, 10, 3))).stillOpen())
+        .containsExactly(goesOn);
+  }
+
+  @Test
   void a_closed_follow_up_can_open_again() {
     run(imported(ADOPTED), SEPTEMBER);
     run(imported("north 2026-09-30 C100 n1 registered 2025-01-01 Ada"), OCTOBER);

@@ -11,6 +11,7 @@ import java.util.UUID;
 import withers.chip.ChipNumber;
 import withers.codec.Streams;
 import withers.fact.ChipEvent;
+import withers.fact.Fact;
 import withers.id.ImportId;
 import withers.id.OrganisationId;
 import withers.id.SourceId;
@@ -78,11 +79,18 @@ public record Export(
         Optional.of(description()),
         date,
         extent,
-        List.of(new ImportMarker.FileRead(source + ".csv", "0", events.size(), "0")),
+        isRekeying()
+            ? List.of()
+            : List.of(new ImportMarker.FileRead(source + ".csv", "0", events.size(), "0")),
         new Tally(0, 0, 0, 0, 0, events.size()),
         new TreeSet<>(withheld),
         new TreeSet<>(confirmed),
         Instant.EPOCH);
+  }
+
+  /** No file is read when an operator confirms that records have new keys. */
+  private boolean isRekeying() {
+    return !events.isEmpty() && events.stream().allMatch(e -> e.fact() instanceof Fact.Rekeyed);
   }
 
   private SourceDescription description() {
