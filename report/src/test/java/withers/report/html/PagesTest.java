@@ -4,14 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static withers.report.Coast.CLINIC;
 import static withers.report.Coast.contact;
 
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import nu.validator.client.EmbeddedValidator;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -32,7 +29,8 @@ class PagesTest {
   @Test
   void every_page_is_valid_HTML() throws Exception {
     for (String page : everyPage()) {
-      assertThat(complaints(page)).isEqualTo("Document checking completed. No errors found.\n");
+      assertThat(HtmlChecker.complaints(page))
+          .isEqualTo("Document checking completed. No errors found.\n");
     }
   }
 
@@ -110,11 +108,5 @@ class PagesTest {
   private static String between(String text, String start, String end) {
     int from = text.indexOf(start);
     return text.substring(from, text.indexOf(end, from));
-  }
-
-  private static String complaints(String page) throws Exception {
-    EmbeddedValidator validator = new EmbeddedValidator();
-    validator.setOutputFormat(EmbeddedValidator.OutputFormat.TEXT);
-    return validator.validate(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8)));
   }
 }
