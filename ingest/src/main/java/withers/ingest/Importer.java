@@ -144,9 +144,7 @@ public final class Importer {
   private static boolean holds(ImportMarker marker, ExportSet set, ExportFile file) {
     return marker.files().stream()
         .anyMatch(
-            read ->
-                read.sha256().equals(file.sha256())
-                    && read.profile().equals(set.reading()));
+            read -> read.sha256().equals(file.sha256()) && read.profile().equals(set.reading()));
   }
 
   private static void requireInOrder(ExportSet set, LogSnapshot snapshot, boolean backfill) {

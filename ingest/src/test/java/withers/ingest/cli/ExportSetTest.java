@@ -93,7 +93,8 @@ class ExportSetTest {
     workspace.ingest();
 
     assertThat(workspace.ingest().out())
-        .isEqualTo("dune-shelter 2031-01-31: imported before; nothing new\n");
+        .isEqualTo(
+            "dune-shelter 2031-01-31: imported before, on 2031-03-01 01:30 (UTC); nothing new\n");
 
     people("Cyd Sample");
     assertThat(workspace.ingest().out())
