@@ -85,6 +85,16 @@ public final class CsvFile implements Rows {
       ExportFile file, CsvLayout layout, List<String> totals, LongConsumer progress) {
     try {
       return new CsvFile(file, layout, totals, reader(file, progress));
+    } catch (CharacterCodingException undecodable) {
+      throw undecodable(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static InputRefusedException undecodable(ExportFile file) {
+    try {
+      return Refusals.charset(file.name(), file.charset().name(), Undecodable.line(file));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -111,7 +121,10 @@ public final class CsvFile implements Rows {
     if (reader.read() != BYTE_ORDER_MARK) {
       reader.reset();
     }
-    return new BoundedReader(reader, MOST_IN_MEMORY, file.charset().name().startsWith("UTF-16"));
+    return new BoundedReader(
+        reader,
+        MOST_IN_MEMORY,
+        file.charset().name().startsWith("UTF-16") || file.charset().name().startsWith("UTF-32"));
   }
 
   private Header readHeader() {
@@ -187,7 +200,7 @@ public final class CsvFile implements Rows {
       return Refusals.nul(file.name(), line);
     }
     if (cause instanceof CharacterCodingException) {
-      return Refusals.charset(file.name(), file.charset().name(), line);
+      return undecodable(file);
     }
     if (cause instanceof CSVException && String.valueOf(cause.getMessage()).contains("EOF")) {
       return Refusals.openQuote(file.name(), line);

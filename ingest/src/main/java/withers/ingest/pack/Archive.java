@@ -121,13 +121,22 @@ public final class Archive implements Closeable {
     }
   }
 
+  /** Some ways of packing have a head, which may be damaged. */
+  private InputStream unpacking(ZipArchiveEntry entry, String shown) {
+    try {
+      return new GuardedStream(new CheckedEntry(zip, entry), shown);
+    } catch (IOException damaged) {
+      throw PackRefusals.damaged(shown, damaged);
+    }
+  }
+
   /** The bytes of an entry, held against what the archive states. */
   InputStream stream(int index, String shown) throws IOException {
     if (index >= entries.size() || !shown.endsWith(baseName(index))) {
       throw PackRefusals.damaged(shown, new IOException("The archive has changed"));
     }
     requireReadable(index, shown);
-    return new GuardedStream(new CheckedEntry(zip, entries.get(index)), shown);
+    return unpacking(entries.get(index), shown);
   }
 
   /**
@@ -150,7 +159,7 @@ public final class Archive implements Closeable {
       return Optional.empty();
     }
     requireReadable(found.get(0), name);
-    return Optional.of(new GuardedStream(new CheckedEntry(zip, entries.get(found.get(0))), name));
+    return Optional.of(unpacking(entries.get(found.get(0)), name));
   }
 
   @Override

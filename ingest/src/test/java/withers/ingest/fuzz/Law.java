@@ -1,0 +1,66 @@
+package withers.ingest.fuzz;
+
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import withers.source.InputRefusedException;
+
+/** What must hold whatever comes in. */
+final class Law {
+
+  /** So many signs in a row are no coincidence. */
+  private static final int TELLING = 16;
+
+  private static final int LONGEST_MESSAGE = 4_000;
+  private static final List<Charset> CHARSETS =
+      List.of(
+          StandardCharsets.UTF_8,
+          StandardCharsets.ISO_8859_1,
+          StandardCharsets.UTF_16LE,
+          StandardCharsets.UTF_16BE);
+
+  private Law() {}
+
+  static void require(boolean holds, String law) {
+    if (!holds) {
+      throw new AssertionError("Expected that " + law);
+    }
+  }
+
+  /**
+   * What a reading tells; the same when it is read once more. A refusal is a reading as well, if it
+   * is said in words that give nothing of the input away.
+   */
+  static String readTwice(byte[] input, Supplier<String> reading) {
+    String once = read(input, reading);
+    require(once.equals(read(input, reading)), "what is read twice is read the same");
+    return once;
+  }
+
+  private static String read(byte[] input, Supplier<String> reading) {
+    try {
+      return reading.get();
+    } catch (InputRefusedException refused) {
+      String message = String.valueOf(refused.getMessage());
+      requireDiscreet(message, input);
+      return message;
+    }
+  }
+
+  /** A message is one sentence or two of ours, and nothing of the input. */
+  static void requireDiscreet(String message, byte[] input) {
+    require(message.startsWith("Expected "), "a refusal says what was expected");
+    require(message.length() <= LONGEST_MESSAGE, "a refusal is short");
+    List<String> texts = CHARSETS.stream().map(charset -> new String(input, charset)).toList();
+    require(
+        runs(message).noneMatch(run -> texts.stream().anyMatch(text -> text.contains(run))),
+        "a refusal shows no cell");
+  }
+
+  private static Stream<String> runs(String message) {
+    return Stream.iterate(0, at -> at + TELLING <= message.length(), at -> at + 1)
+        .map(at -> message.substring(at, at + TELLING));
+  }
+}
