@@ -17,6 +17,8 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import withers.ingest.file.ExportFile;
 import withers.ingest.profile.DatePattern;
 import withers.ingest.profile.FileFormat;
@@ -173,6 +175,19 @@ class CsvFileTest {
                 Delimiter.SEMICOLON,
                 StandardCharsets.UTF_16))
         .containsExactly(List.of("a", "b"), List.of("1", "2"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 1", "1, 2", "2, 3", "9000, 9001"})
+  void bytes_that_are_none_in_the_charset_are_refused_with_their_line(int before, long line) {
+    Charset windows = Charset.forName("windows-1252");
+    byte[] bytes = ("a,b\n".repeat(before) + "1,\u0081\n").getBytes(StandardCharsets.ISO_8859_1);
+
+    assertThatThrownBy(() -> read(bytes, Delimiter.COMMA, windows))
+        .isInstanceOf(InputRefusedException.class)
+        .hasMessage(
+            "Expected text in windows-1252, but found bytes that are none (export.csv, line %d): name the character set under format: charset in the profile, or export as UTF-8. Nothing was changed."
+                .formatted(line));
   }
 
   @Test

@@ -22,8 +22,8 @@ import withers.ingest.xlsx.XlsxFile;
  */
 public final class WorkbookTarget {
 
-  private static final FileFormat FORMAT =
-      new FileFormat(TextFormat.FOUND_OUT, DatePattern.of("yyyy-MM-dd"));
+  private static final FileFormat ONLY_SHEET = format(Optional.empty());
+  private static final FileFormat SHEET_NAMED = format(Optional.of("Patients"));
   private static final Pattern PART = Pattern.compile("(?m)^=== ([\\w/.\\[\\]-]{1,60})\n");
   private static final byte[] SOUND =
       Workbooks.ofSheet(
@@ -40,9 +40,14 @@ public final class WorkbookTarget {
     byte[] workbook = isZip(input) ? input : packed(new String(input, StandardCharsets.UTF_8));
     try (Scratch scratch = new Scratch()) {
       Path file = scratch.file("input.xlsx", workbook);
-      Law.readTwice(input, () -> read(file, Optional.empty()));
-      Law.readTwice(input, () -> read(file, Optional.of("Patients")));
+      Law.readTwice(input, () -> read(file, ONLY_SHEET, List.of("No", "Chip")));
+      Law.readTwice(input, () -> read(file, SHEET_NAMED, List.of()));
     }
+  }
+
+  private static FileFormat format(Optional<String> sheet) {
+    return new FileFormat(
+        TextFormat.FOUND_OUT, sheet, List.of("Total"), DatePattern.of("yyyy-MM-dd"));
   }
 
   private static boolean isZip(byte[] input) {
@@ -60,12 +65,12 @@ public final class WorkbookTarget {
     return Workbooks.zip(parts);
   }
 
-  private static String read(Path path, Optional<String> sheet) {
-    ExportFile file = ExportFile.inspect(path, FORMAT);
+  private static String read(Path path, FileFormat format, List<String> wanted) {
+    ExportFile file = ExportFile.inspect(path, format);
     if (file.content() == ExportFile.Content.TEXT) {
       return "a text";
     }
-    try (Rows rows = XlsxFile.open(file, sheet, bytes -> {})) {
+    try (Rows rows = XlsxFile.open(file, format, wanted, bytes -> {})) {
       return ReadRows.told(rows);
     }
   }
