@@ -34,9 +34,9 @@ final class Check {
    * @return how many rows each file has, by the file's digest
    * @throws InputRefusedException when it can't be taken
    */
-  static Map<String, Long> rows(ExportSet set, ExportReader reader) {
+  static Map<String, Long> rows(ExportSet set, RowSource reader) {
     Check check = new Check(set);
-    set.files().forEach(file -> check.rows.put(file.sha256(), 0L));
+    set.files().forEach(file -> check.rows.put(file.sha256(), reader.recognised(file)));
     reader.read(check::count);
     if (!set.isCorrections()) {
       check.requireEnough();

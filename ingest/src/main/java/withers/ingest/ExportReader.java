@@ -23,18 +23,18 @@ import withers.ingest.translate.Translation;
 import withers.source.InputRefusedException;
 
 /** Reads the files of an export, row by row. */
-final class ExportReader {
+final class ExportReader implements RowSource {
 
-  /** Takes a translated row. */
+  /** Opens the file of this number among those of the export. */
   @FunctionalInterface
-  interface RowHandler {
-    void on(ExportFile file, Header header, Row row, Translation translation);
+  interface Opener {
+    Rows open(ExportFile file, int index);
   }
 
   private final ExportSet set;
   private final ChipNumberReader numbers;
   private final Function<Contact, ContactRef> references;
-  private final LongConsumer progress;
+  private final Opener opener;
   private final List<String> remarks = new ArrayList<>();
   private Map<String, Long> joinedRows = Map.of();
 
@@ -43,18 +43,26 @@ final class ExportReader {
       ChipNumberReader numbers,
       Function<Contact, ContactRef> references,
       LongConsumer progress) {
+    this(
+        set,
+        numbers,
+        references,
+        (file, index) -> OpenExport.rows(file, set.format(), set.headers(), progress));
+  }
+
+  ExportReader(
+      ExportSet set,
+      ChipNumberReader numbers,
+      Function<Contact, ContactRef> references,
+      Opener opener) {
     this.set = set;
     this.numbers = numbers;
     this.references = references;
-    this.progress = progress;
+    this.opener = opener;
   }
 
-  /**
-   * Reads everything.
-   *
-   * @throws InputRefusedException when a file is broken
-   */
-  void read(RowHandler handler) {
+  @Override
+  public void read(RowHandler handler) {
     remarks.clear();
     Joins joins = set.isCorrections() ? Joins.NONE : Joins.read(set);
     joinedRows = joins.rows();
@@ -64,7 +72,7 @@ final class ExportReader {
   }
 
   private void read(ExportFile file, int index, Joins joins, RowHandler handler) {
-    try (Rows rows = open(file, joins)) {
+    try (Rows rows = open(file, index, joins)) {
       Surroundings around = new Surroundings(set.exportDate(), index, numbers, references);
       RowTranslator translator = new RowTranslator(set.profile(), rows.header(), around);
       Optional<ExportDateColumn> dates = dateColumn(rows);
@@ -78,21 +86,21 @@ final class ExportReader {
     }
   }
 
-  /** What a person should know about how the files were read when last they were. */
-  List<String> remarks() {
+  @Override
+  public List<String> remarks() {
     return List.copyOf(remarks);
   }
 
-  private Rows open(ExportFile file, Joins joins) {
-    Rows rows = OpenExport.rows(file, set.format(), set.headers(), progress);
+  private Rows open(ExportFile file, int index, Joins joins) {
+    Rows rows = opener.open(file, index);
     if (set.isCorrections()) {
       return CorrectedRows.of(rows);
     }
     return joins.tables().isEmpty() ? rows : JoinedRows.of(rows, joins.tables());
   }
 
-  /** How many rows each joined file had when it was last read, by its digest. */
-  Map<String, Long> joinedRows() {
+  @Override
+  public Map<String, Long> joinedRows() {
     return joinedRows;
   }
 

@@ -1,5 +1,6 @@
 package withers.ingest;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -18,6 +19,7 @@ import withers.ingest.change.ChangeDetector;
 import withers.ingest.change.Disappearances;
 import withers.ingest.change.Rekeying;
 import withers.ingest.file.ExportFile;
+import withers.ingest.known.Recognised;
 import withers.ingest.quarantine.QuarantineFile;
 import withers.ingest.quarantine.QuarantinedRow;
 import withers.ingest.rows.Header;
@@ -39,12 +41,14 @@ final class ImportAttempt {
   private final Path quarantine;
   private final Clock clock;
   private final ImportObserver observer;
+  private final Optional<Recognised> recognised;
   private final ChangeDetector detector;
   private final List<QuarantinedRow> rejected = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
   private Map<String, Long> joinedRows = Map.of();
   private long read;
   private long applied;
+  private boolean isCommitted;
 
   ImportAttempt(
       ExportSet set,
@@ -53,7 +57,8 @@ final class ImportAttempt {
       BatchWriter writer,
       Path quarantine,
       Clock clock,
-      ImportObserver observer) {
+      ImportObserver observer,
+      Optional<Recognised> recognised) {
     this.set = set;
     this.snapshot = snapshot;
     this.id = id;
@@ -61,13 +66,22 @@ final class ImportAttempt {
     this.quarantine = quarantine;
     this.clock = clock;
     this.observer = observer;
-    this.detector = new ChangeDetector(snapshot, set.export(), writer::event);
+    this.recognised = recognised;
+    this.detector = detector();
   }
 
-  void read(ExportReader reader) {
-    reader.read(this::take);
-    remarks.addAll(reader.remarks());
-    joinedRows = reader.joinedRows();
+  private ChangeDetector detector() {
+    return recognised
+        .map(known -> new ChangeDetector(snapshot, set.export(), known.remembered(), writer::event))
+        .orElseGet(() -> new ChangeDetector(snapshot, set.export(), writer::event));
+  }
+
+  void read(RowSource rows) {
+    recognised.ifPresent(known -> known.expected().forEach(detector::expect));
+    read += set.files().stream().mapToLong(rows::recognised).sum();
+    rows.read(this::take);
+    remarks.addAll(rows.remarks());
+    joinedRows = rows.joinedRows();
   }
 
   private void take(ExportFile file, Header header, Row row, Translation translation) {
@@ -119,6 +133,7 @@ final class ImportAttempt {
     ImportMarker marker = marker(rows, tally, withheld, confirmed);
     observer.at(ImportStep.BEFORE_MARKER);
     log.commit(marker);
+    isCommitted = true;
     observer.at(ImportStep.AFTER_MARKER);
     return report(ImportReport.Result.IMPORTED, tally, file, withheld, rows);
   }
@@ -213,6 +228,24 @@ final class ImportAttempt {
             ? detector.disappearances().at(set.exportDate())
             : Optional.empty();
     return new ImportReport(
-        set, result, tally, file, gap, rows, Optional.empty(), detector.repeatedKeys(), remarks);
+        set, result, tally, file, gap, rows, Optional.empty(), detector.repeatedKeys(), remarks, reuse());
+  }
+
+  private ImportReport.Reuse reuse() {
+    return recognised
+        .map(known -> new ImportReport.Reuse(known.rows(), known.lookedUp(), Optional.empty()))
+        .orElse(ImportReport.Reuse.NONE);
+  }
+
+  /** Keeps the export for the next one, after {@link #finish}. */
+  void keep(Keeping keeping) throws IOException {
+    ImportId parent = isCommitted ? id : newest().map(ImportMarker::id).orElse(id);
+    keeping.keep(parent, set.exportDate(), detector);
+  }
+
+  /** A way of keeping an export. */
+  @FunctionalInterface
+  interface Keeping {
+    boolean keep(ImportId parent, LocalDate date, ChangeDetector detector) throws IOException;
   }
 }

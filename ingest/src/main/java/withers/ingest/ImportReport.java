@@ -18,6 +18,7 @@ import withers.log.Tally;
  * @param before when it was imported already
  * @param repeatedKeys rows that had the key of another row and said something else
  * @param remarks what a person should know about how files were read, a sentence each
+ * @param reuse how many rows were known by their bytes
  */
 public record ImportReport(
     ExportSet set,
@@ -28,11 +29,25 @@ public record ImportReport(
     Map<String, Long> rows,
     Optional<Instant> before,
     long repeatedKeys,
-    List<String> remarks) {
+    List<String> remarks,
+    Reuse reuse) {
 
   public ImportReport {
     rows = Map.copyOf(rows);
     remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * How many rows were not read, because the source's last full export held them byte for byte.
+   *
+   * @param recognised rows that were not read
+   * @param lookedUp those of them that were not where they were expected
+   * @param notKept why this export could not be kept for the next one; empty when nothing failed
+   */
+  public record Reuse(long recognised, long lookedUp, Optional<String> notKept) {
+
+    /** Every row was read. */
+    public static final Reuse NONE = new Reuse(0, 0, Optional.empty());
   }
 
   /** How it ended. */
@@ -45,6 +60,12 @@ public record ImportReport(
     IMPORTED_BEFORE
   }
 
+  ImportReport notKept(String why) {
+    Reuse now = new Reuse(reuse.recognised, reuse.lookedUp, Optional.of(why));
+    return new ImportReport(
+        set, result, tally, quarantine, withheld, rows, before, repeatedKeys, remarks, now);
+  }
+
   static ImportReport importedBefore(ExportSet set, Optional<Instant> before) {
     return new ImportReport(
         set,
@@ -55,6 +76,7 @@ public record ImportReport(
         Map.of(),
         before,
         0,
-        List.of());
+        List.of(),
+        Reuse.NONE);
   }
 }

@@ -1,5 +1,7 @@
 package withers.ingest;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -18,6 +20,10 @@ import withers.contact.ContactVault;
 import withers.id.ImportId;
 import withers.ingest.change.ChangeDetector;
 import withers.ingest.file.ExportFile;
+import withers.ingest.known.KnownExports;
+import withers.ingest.known.Learner;
+import withers.ingest.known.Recognised;
+import withers.ingest.known.UnrecognisableException;
 import withers.log.EventLog;
 import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
@@ -44,6 +50,7 @@ public final class Importer {
   private final Supplier<ImportId> ids;
   private final ImportObserver observer;
   private final int batch;
+  private final LastExports lastExports;
 
   /**
    * @param quarantine the folder for rows that can't be taken
@@ -60,6 +67,23 @@ public final class Importer {
       Supplier<ImportId> ids,
       ImportObserver observer,
       int batch) {
+    this(log, vault, numbers, quarantine, clock, ids, observer, batch, Optional.empty());
+  }
+
+  /**
+   * @param known where the last full export of each source is kept, so that the next need not be
+   *     read whole; empty to read every row of each
+   */
+  public Importer(
+      EventLog log,
+      ContactVault vault,
+      ChipNumberReader numbers,
+      Path quarantine,
+      Clock clock,
+      Supplier<ImportId> ids,
+      ImportObserver observer,
+      int batch,
+      Optional<KnownExports> known) {
     this.log = log;
     this.vault = vault;
     this.numbers = numbers;
@@ -68,6 +92,7 @@ public final class Importer {
     this.ids = ids;
     this.observer = observer;
     this.batch = batch;
+    this.lastExports = new LastExports(known, numbers, vault::reference);
   }
 
   /**
@@ -86,13 +111,43 @@ public final class Importer {
     // Rows that were put right belong to the export that they come from, however old that is.
     requireInOrder(set, before, allowed.contains(Allowance.BACKFILL) || set.isCorrections());
     observer.at(ImportStep.BEFORE_CHECK);
+    boolean newRecords = allowed.contains(Allowance.NEW_RECORDS);
+    return runByTheLast(set, before, newRecords, progress)
+        .orElseGet(() -> runWhole(set, newRecords, progress));
+  }
+
+  /** Reads what the source's last export did not hold; empty when every row has to be read. */
+  private Optional<ImportReport> runByTheLast(
+      ExportSet set, LogSnapshot before, boolean newRecords, LongConsumer progress) {
+    try {
+      Optional<UnreadRows> rows =
+          lastExports
+              .recognise(set, before)
+              .map(known -> UnreadRows.of(set, known, numbers, vault::reference));
+      set.files().forEach(file -> progress.accept(rows.isPresent() ? 2 * file.size() : 0));
+      return rows.map(unread -> run(set, before, unread, newRecords));
+    } catch (UnrecognisableException | InputRefusedException | StaleParentException readAll) {
+      return Optional.empty(); // what is to be said of it is said when every row is read
+    }
+  }
+
+  private ImportReport run(
+      ExportSet set, LogSnapshot before, UnreadRows unread, boolean newRecords) {
+    Map<String, Long> rows = Check.rows(set, unread);
+    observer.at(ImportStep.AFTER_CHECK);
+    Recognised known = unread.recognised();
+    return attempt(
+        set, before, rows, unread, newRecords, Optional.of(known), Optional.of(known::keep));
+  }
+
+  private ImportReport runWhole(ExportSet set, boolean newRecords, LongConsumer progress) {
     Map<String, Long> rows =
         Check.rows(set, new ExportReader(set, numbers, Importer::noReference, progress));
     observer.at(ImportStep.AFTER_CHECK);
     ExportReader reader = new ExportReader(set, numbers, vault::reference, progress);
     for (int attempt = 1; ; attempt++) {
       try {
-        return attempt(set, rows, reader, allowed.contains(Allowance.NEW_RECORDS));
+        return attemptWhole(set, rows, reader, newRecords);
       } catch (StaleParentException stale) {
         if (attempt == ATTEMPTS) {
           throw stale;
@@ -106,19 +161,51 @@ public final class Importer {
     return NO_REFERENCE;
   }
 
-  private ImportReport attempt(
+  private ImportReport attemptWhole(
       ExportSet set, Map<String, Long> rows, ExportReader reader, boolean newRecords) {
     LogSnapshot snapshot = log.snapshot();
+    Optional<Learner> learner = lastExports.learner(set, snapshot);
+    if (learner.isEmpty()) {
+      return attempt(set, snapshot, rows, reader, newRecords, Optional.empty(), Optional.empty());
+    }
+    try (Learner noting = learner.get()) {
+      RowSource noted = LastExports.noting(reader, noting);
+      return attempt(
+          set, snapshot, rows, noted, newRecords, Optional.empty(), Optional.of(noting::keep));
+    }
+  }
+
+  private ImportReport attempt(
+      ExportSet set,
+      LogSnapshot snapshot,
+      Map<String, Long> rows,
+      RowSource reader,
+      boolean newRecords,
+      Optional<Recognised> known,
+      Optional<ImportAttempt.Keeping> keeping) {
     ImportId id = ids.get();
     try (BatchWriter writer =
         new BatchWriter(log, vault, set.profile().id(), id, observer, batch)) {
       ImportAttempt attempt =
-          new ImportAttempt(set, snapshot, id, writer, quarantine, clock, observer);
+          new ImportAttempt(set, snapshot, id, writer, quarantine, clock, observer, known);
       attempt.read(reader);
       if (!newRecords) {
         attempt.requireOldKeys();
       }
-      return attempt.finish(log, rows);
+      return keep(attempt, attempt.finish(log, rows), keeping);
+    }
+  }
+
+  /** The import stands, whatever becomes of this: the next one will read every row. */
+  private static ImportReport keep(
+      ImportAttempt attempt, ImportReport report, Optional<ImportAttempt.Keeping> keeping) {
+    try {
+      if (keeping.isPresent()) {
+        attempt.keep(keeping.get());
+      }
+      return report;
+    } catch (IOException | UncheckedIOException | UnrecognisableException e) {
+      return report.notKept(String.valueOf(e.getMessage()));
     }
   }
 

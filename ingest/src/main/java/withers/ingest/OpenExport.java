@@ -1,8 +1,11 @@
 package withers.ingest;
 
+import java.io.InputStream;
 import java.util.List;
 import java.util.function.LongConsumer;
 import withers.ingest.csv.CsvFile;
+import withers.ingest.csv.CsvLayout;
+import withers.ingest.csv.LayoutFinder;
 import withers.ingest.file.ExportFile;
 import withers.ingest.profile.FileFormat;
 import withers.ingest.rows.Rows;
@@ -26,5 +29,17 @@ final class OpenExport {
       return XlsxFile.open(file, format, wanted, progress);
     }
     return CsvFile.open(file, format, wanted, progress);
+  }
+
+  /**
+   * Opens a text file of which some records are left out. The caller closes it.
+   *
+   * @param bytes what is left of it; closed with it
+   * @param wanted the columns that the profile names
+   * @throws InputRefusedException when it has no header
+   */
+  static Rows rows(ExportFile file, InputStream bytes, FileFormat format, List<String> wanted) {
+    CsvLayout layout = LayoutFinder.find(file, format.text(), wanted);
+    return CsvFile.open(file, bytes, layout, format.totals());
   }
 }

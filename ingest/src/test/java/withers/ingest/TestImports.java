@@ -8,19 +8,24 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import withers.chip.ChipNumberReader;
+import withers.codec.Streams;
 import withers.contact.Contact;
 import withers.contact.MemoryContactVault;
 import withers.contact.VaultKey;
+import withers.fact.ChipEvent;
 import withers.id.ImportId;
 import withers.id.OrganisationId;
 import withers.id.SourceId;
+import withers.ingest.known.KnownExports;
 import withers.ingest.profile.Profiles;
+import withers.log.LogStream;
 import withers.log.memory.MemoryEventLog;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
@@ -45,34 +50,76 @@ final class TestImports {
                   Set.of(),
                   List.of())));
   private static final int SMALL_BATCH = 3;
+  private static final String PROFILE =
+      """
+      organisation: harbour-clinic
+      kind: clinic-patients
+      files: '*.csv'
+      export-date: {from: file-name}
+      extent: full
+      coverage: {reach: whole}
+      limits: {rejects: 100 %, floor: 0}
+      key: No
+      columns: {chip: Chip, name: Animal, visit: Seen, client: {name: Client}}
+      """;
 
   final MemoryEventLog log = new MemoryEventLog();
   final MemoryContactVault vault = new MemoryContactVault(new VaultKey(1, new byte[32]));
   private final Path folder;
-  private final Profiles profiles;
+  private Profiles profiles;
+  private final Optional<KnownExports> known;
   private long imports;
 
   TestImports(Path folder) {
+    this(folder, Optional.empty());
+  }
+
+  /** Imports that go by the last one. */
+  static TestImports knowing(Path folder) {
+    return new TestImports(folder, Optional.of(new KnownExports(folder.resolve("known"))));
+  }
+
+  private TestImports(Path folder, Optional<KnownExports> known) {
+    this.known = known;
     this.folder = folder;
+    this.profiles = profiles(PROFILE);
+  }
+
+  private Profiles profiles(String profile) {
     try {
       Path sources = Files.createDirectories(folder.resolve("sources"));
-      Files.writeString(
-          sources.resolve("harbour-clinic.yaml"),
-          """
-          organisation: harbour-clinic
-          kind: clinic-patients
-          files: '*.csv'
-          export-date: {from: file-name}
-          extent: full
-          coverage: {reach: whole}
-          limits: {rejects: 100 %, floor: 0}
-          key: No
-          columns: {chip: Chip, name: Animal, visit: Seen, client: {name: Client}}
-          """);
-      this.profiles = Profiles.read(sources, DIRECTORY);
+      Files.writeString(sources.resolve("harbour-clinic.yaml"), profile);
+      return Profiles.read(sources, DIRECTORY);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Goes on with another profile. */
+  TestImports with(String profile) {
+    profiles = profiles(profile);
+    return this;
+  }
+
+  /** Writes a file as it is given. */
+  Path text(String name, String text) {
+    try {
+      return Files.writeString(folder.resolve(name), text);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Everything on the log, each event with what it was read from, in a stable order. */
+  List<String> events() {
+    List<String> events = new ArrayList<>();
+    for (LogStream<ChipEvent> stream : List.of(Streams.CHIPS, Streams.UNPLACED, Streams.SUPPLY)) {
+      for (int p = 0; p < stream.partitions(); p++) {
+        log.snapshot()
+            .replay(stream, p, (event, marker) -> events.add(marker.exportDate() + " " + event));
+      }
+    }
+    return events.stream().sorted().toList();
   }
 
   /** Writes a file; each row is: key, chip, animal, day seen, client. */
@@ -124,7 +171,8 @@ final class TestImports {
         Clock.fixed(Instant.EPOCH, ZoneOffset.UTC),
         () -> new ImportId(new UUID(0, ++imports)),
         observer,
-        SMALL_BATCH);
+        SMALL_BATCH,
+        known);
   }
 
   static LocalDate day(String text) {

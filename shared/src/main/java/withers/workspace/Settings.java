@@ -19,6 +19,7 @@ import withers.id.OrganisationId;
  *     finding, from 0
  * @param handoverWindowDays days that two reports of one handover may lie apart, from 0
  * @param settleSeconds how long a file in the inbox must have been left alone to be read, from 0
+ * @param unchangedRecords whether imports recognise records that did not change
  */
 public record Settings(
     String network,
@@ -29,7 +30,8 @@ public record Settings(
     OrganisationId coordinator,
     int graceDays,
     int handoverWindowDays,
-    int settleSeconds) {
+    int settleSeconds,
+    UnchangedRecords unchangedRecords) {
 
   /**
    * Stands for no country: only phones written with a country code can be compared (Unicode CLDR's

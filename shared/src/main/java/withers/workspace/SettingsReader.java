@@ -46,7 +46,8 @@ final class SettingsReader {
             Settings.DEFAULT_HANDOVER_WINDOW_DAYS,
             0,
             LONGEST_HANDOVER_WINDOW),
-        fields.wholeNumber("settle-seconds", Settings.DEFAULT_SETTLE_SECONDS, 0, LONGEST_SETTLING));
+        fields.wholeNumber("settle-seconds", Settings.DEFAULT_SETTLE_SECONDS, 0, LONGEST_SETTLING),
+        fields.choice("unchanged-records", UnchangedRecords.RECOGNISED));
   }
 
   private OrganisationId coordinator(String text) {

@@ -65,6 +65,11 @@ public record WorkspacePaths(Path root) {
     return root.resolve("receipts");
   }
 
+  /** What the last export of each source held: made again when it is deleted. */
+  public Path cache() {
+    return root.resolve("cache");
+  }
+
   /** What each run found. */
   public Path runs() {
     return root.resolve("runs");

@@ -60,7 +60,8 @@ class WorkspaceConfigurationTest {
                 new OrganisationId("coast"),
                 30,
                 3,
-                10));
+                10,
+                UnchangedRecords.RECOGNISED));
   }
 
   @Test

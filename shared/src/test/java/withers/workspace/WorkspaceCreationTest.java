@@ -54,7 +54,8 @@ class WorkspaceCreationTest {
                 new OrganisationId("coordinator"),
                 30,
                 3,
-                10));
+                10,
+                UnchangedRecords.RECOGNISED));
     assertThat(workspace.coordinator().name()).isEqualTo("Coast & Dunes: the 'Network'");
   }
 

@@ -55,6 +55,8 @@ public final class IngestJson {
     report.before().ifPresent(at -> json.writeStringProperty("before", at.toString()));
     texts("files", report.set().files().stream().map(file -> file.name()).toList(), json);
     tally(report.tally(), json);
+    json.writeNumberProperty("recognised", report.reuse().recognised());
+    json.writeNumberProperty("lookedUp", report.reuse().lookedUp());
     report.quarantine().ifPresent(file -> json.writeStringProperty("quarantine", file.toString()));
     report
         .withheld()

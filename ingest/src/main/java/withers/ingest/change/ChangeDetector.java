@@ -9,6 +9,8 @@ import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import withers.fact.ChipEvent;
 import withers.fact.Fact;
 import withers.fact.Locator;
@@ -46,13 +48,39 @@ public final class ChangeDetector {
    * @param out takes each event to be written
    */
   public ChangeDetector(LogSnapshot snapshot, Export export, Consumer<ChipEvent> out) {
-    this.log = new SourceLog(snapshot, export.source());
+    this(
+        export,
+        out,
+        new SourceLog(snapshot, export.source()),
+        log -> HistoryReader.read(log, export.windowSlot()));
+  }
+
+  /**
+   * Goes by what is remembered instead of rebuilding it. Rows that are known to be as they were in
+   * the full export before this one need not be fed; each other record of that export must be, or
+   * be {@link #expect expected}. The export is a full one, newer than everything said so far.
+   *
+   * @param remembered all that the source has said so far in this log
+   * @param out takes each event to be written
+   */
+  public ChangeDetector(
+      LogSnapshot snapshot, Export export, Remembered remembered, Consumer<ChipEvent> out) {
+    this(
+        export,
+        out,
+        new SourceLog(snapshot, export.source()),
+        log -> HistoryReader.read(log, remembered));
+  }
+
+  private ChangeDetector(
+      Export export, Consumer<ChipEvent> out, SourceLog log, Function<SourceLog, History> history) {
+    this.log = log;
     this.export = export;
     this.out = out;
-    this.history = HistoryReader.read(log, export.windowSlot());
+    this.history = history.apply(log);
     this.comparison =
         new Comparison(
-            history, export.date(), export.extent(), export.disappearance(), new Writer());
+            this.history, export.date(), export.extent(), export.disappearance(), new Writer());
   }
 
   /**
@@ -107,6 +135,11 @@ public final class ChangeDetector {
     row(key, List.of(new ChipEvent(Version.UNREADABLE, origin, Optional.empty(), nothing)));
   }
 
+  /** Takes a remembered record for missing, unless a row brings it. */
+  public void expect(RecordKey key) {
+    history.timeline(key);
+  }
+
   /**
    * Notes what the export does not hold, and writes out what has to be said again. Call once, after
    * the last row.
@@ -126,7 +159,8 @@ public final class ChangeDetector {
     }
     Set<Recall.Wanted> wanted = new HashSet<>();
     restated.forEach(one -> wanted.add(new Recall.Wanted(one.key, one.version)));
-    Map<Recall.Wanted, List<ChipEvent>> found = Recall.read(log, wanted, history.renames());
+    Map<Recall.Wanted, List<ChipEvent>> found =
+        Recall.read(log, wanted, HistoryReader.renames(log, history));
     for (Restated one : restated) {
       List<ChipEvent> statements = found.get(new Recall.Wanted(one.key, one.version));
       if (statements == null) {
@@ -153,6 +187,45 @@ public final class ChangeDetector {
    */
   public Disappearances disappearances() {
     return Disappearances.of(history);
+  }
+
+  /** Takes what is to be remembered of each record. */
+  @FunctionalInterface
+  public interface Memo {
+
+    /**
+     * One record.
+     *
+     * @param timeline what the source has said of it, for {@link Remembered}
+     * @param standing how it stands now
+     */
+    void on(RecordKey key, Supplier<byte[]> timeline, Standing standing);
+  }
+
+  /**
+   * How a record stands by its source's last word.
+   *
+   * @param listed whether it is listed
+   * @param plain whether one version says it all, so that a row that says the same says nothing new
+   * @param changed whether this import adds to what was remembered of it
+   */
+  public record Standing(boolean listed, boolean plain, boolean changed) {}
+
+  /** Tells what is to be remembered, after {@link #conclude}: of every record in memory. */
+  public void remember(Memo memo) {
+    history
+        .timelines()
+        .forEach(
+            (key, timeline) ->
+                memo.on(
+                    key,
+                    () -> TimelineForm.write(timeline),
+                    new Standing(timeline.isListed(), timeline.isPlain(), timeline.isChanged())));
+  }
+
+  /** How many records the full exports list, this one among them, after {@link #conclude}. */
+  public Listings listings() {
+    return history.listings();
   }
 
   /** Full export dates whose disappearances are to be withheld until confirmed or overtaken. */

@@ -1,7 +1,6 @@
 package withers.ingest.change;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.NavigableSet;
@@ -27,6 +26,10 @@ public final class Disappearances {
    */
   public record Gap(LocalDate exportDate, long listed, long missing) {
 
+    static Gap of(int day, long listed, long missing) {
+      return new Gap(LocalDate.ofEpochDay(day), listed, missing);
+    }
+
     /** Whether so much is missing that the export itself is in doubt. */
     public boolean isDoubtful() {
       return missing > TOLERATED_RECORDS && missing * 100 > listed * TOLERATED_PERCENT;
@@ -40,27 +43,7 @@ public final class Disappearances {
   }
 
   static Disappearances of(History history) {
-    int[] days = history.snapshots().full().stream().mapToInt(day -> day).toArray();
-    long[] listed = new long[days.length];
-    long[] missing = new long[days.length];
-    for (Timeline timeline : history.timelines().values()) {
-      count(timeline, days, listed, missing);
-    }
-    List<Gap> gaps = new ArrayList<>();
-    for (int i = 1; i < days.length; i++) {
-      gaps.add(new Gap(LocalDate.ofEpochDay(days[i]), listed[i - 1], missing[i]));
-    }
-    return new Disappearances(gaps);
-  }
-
-  private static void count(Timeline timeline, int[] days, long[] listed, long[] missing) {
-    boolean wasListed = false;
-    for (int i = 0; i < days.length; i++) {
-      boolean isListed = !timeline.before(days[i] + 1).isEmpty();
-      listed[i] += isListed ? 1 : 0;
-      missing[i] += wasListed && !isListed ? 1 : 0;
-      wasListed = isListed;
-    }
+    return new Disappearances(history.listings().gaps());
   }
 
   /** What the full export of a date misses; empty for the first and when there is none. */

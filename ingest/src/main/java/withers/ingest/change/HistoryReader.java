@@ -26,18 +26,46 @@ final class HistoryReader {
 
   static History read(SourceLog log, Optional<Slot> windowSlot) {
     HistoryReader reader = new HistoryReader(windowSlot);
-    for (ImportMarker marker : log.markers()) {
-      reader.history.snapshots().add(marker.exportDate(), marker.extent());
-    }
+    note(log, reader.history);
     log.replay(reader::take);
     return reader.finish();
+  }
+
+  /** The history of which each timeline is brought into memory when it is asked for. */
+  static History read(SourceLog log, Remembered remembered) {
+    History history = new History(remembered);
+    note(log, history);
+    return history;
+  }
+
+  private static void note(SourceLog log, History history) {
+    for (ImportMarker marker : log.markers()) {
+      history.snapshots().add(marker.exportDate(), marker.extent());
+    }
+  }
+
+  /** The keys that were replaced; what is remembered of a source does not tell them. */
+  static Renames renames(SourceLog log, History history) {
+    if (history.isWhole()) {
+      return history.renames();
+    }
+    Renames renames = new Renames();
+    log.replay((event, marker) -> take(event, renames));
+    return renames;
+  }
+
+  private static void take(ChipEvent event, Renames renames) {
+    if (event.fact() instanceof Fact.Rekeyed rekeyed) {
+      int day = (int) event.origin().exportDate().toEpochDay();
+      renames.add(event.origin().key(), day, rekeyed.key());
+    }
   }
 
   private void take(ChipEvent event, ImportMarker marker) {
     RecordKey key = event.origin().key();
     int day = (int) event.origin().exportDate().toEpochDay();
-    if (event.fact() instanceof Fact.Rekeyed rekeyed) {
-      history.renames().add(key, day, rekeyed.key());
+    if (event.fact() instanceof Fact.Rekeyed) {
+      take(event, history.renames());
     } else if (event.fact() instanceof Fact.NoLongerListed) {
       unlisted.computeIfAbsent(key, k -> new ArrayList<>(1)).add(day);
     } else if (!(event.fact() instanceof Fact.Withdrawn)) {

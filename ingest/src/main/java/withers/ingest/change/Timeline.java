@@ -19,6 +19,7 @@ final class Timeline {
 
   private Told[] told = NOTHING;
   private boolean seen;
+  private int remembered;
 
   /** Notes a point; points of one day keep the order in which they came. */
   void add(int day, Version version) {
@@ -115,6 +116,35 @@ final class Timeline {
       }
     }
     return days;
+  }
+
+  /** All points, in the order of their days. */
+  List<Told> told() {
+    return List.of(told);
+  }
+
+  /** Whether the record is listed by the source's last word on it. */
+  boolean isListed() {
+    return told.length > 0 && !at(lastDay()).isEmpty();
+  }
+
+  /** Whether the source's last word on the record is one version, and one that could be read. */
+  boolean isPlain() {
+    List<Version> last = told.length == 0 ? List.of() : at(lastDay());
+    return last.size() == 1 && !last.get(0).isUnreadable();
+  }
+
+  private int lastDay() {
+    return told[told.length - 1].day();
+  }
+
+  void markAsRemembered() {
+    remembered = told.length;
+  }
+
+  /** Whether points were added since it was remembered. */
+  boolean isChanged() {
+    return told.length != remembered;
   }
 
   boolean isEmpty() {

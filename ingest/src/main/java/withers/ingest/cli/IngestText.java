@@ -151,7 +151,13 @@ public final class IngestText {
     if (report.repeatedKeys() > 0) {
       remarks.add(repeatedKeys(report.repeatedKeys()));
     }
+    report.reuse().notKept().map(IngestText::notKept).ifPresent(remarks::add);
     return remarks;
+  }
+
+  private static String notKept(String why) {
+    return "  This export could not be kept for comparison (%s): it is imported, but the next one will take longer, because every row of it has to be read."
+        .formatted(why);
   }
 
   private static String repeatedKeys(long rows) {

@@ -33,12 +33,14 @@ import withers.ingest.inbox.KnownFiles;
 import withers.ingest.inbox.Receipts;
 import withers.ingest.inbox.Settling;
 import withers.ingest.inbox.Waiting;
+import withers.ingest.known.KnownExports;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;
 import withers.ingest.receipt.ReceiptBook;
 import withers.log.ImportMarker;
 import withers.source.Extent;
 import withers.source.InputRefusedException;
+import withers.workspace.UnchangedRecords;
 import withers.workspace.Workspace;
 
 /**
@@ -214,7 +216,10 @@ public final class Ingester {
         workspace.clock(),
         () -> new ImportId(UUID.randomUUID()),
         observer,
-        batch);
+        batch,
+        workspace.settings().unchangedRecords() == UnchangedRecords.RECOGNISED
+            ? Optional.of(new KnownExports(workspace.paths().cache()))
+            : Optional.empty());
   }
 
   private SourceProfile profile(SourceId id) {

@@ -2,6 +2,7 @@ package withers.ingest.csv;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
@@ -84,7 +85,23 @@ public final class CsvFile implements Rows {
   public static CsvFile open(
       ExportFile file, CsvLayout layout, List<String> totals, LongConsumer progress) {
     try {
-      return new CsvFile(file, layout, totals, reader(file, progress));
+      return open(file, new CountingStream(file.open(), progress), layout, totals);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Opens a file that is laid out so and of which some records are left out, and reads its header.
+   *
+   * @param bytes what is left of the file; closed with this one
+   * @param totals words that name rows of sums
+   * @throws InputRefusedException when it has no header
+   */
+  public static CsvFile open(
+      ExportFile file, InputStream bytes, CsvLayout layout, List<String> totals) {
+    try {
+      return new CsvFile(file, layout, totals, reader(file, bytes));
     } catch (CharacterCodingException undecodable) {
       throw undecodable(file);
     } catch (IOException e) {
@@ -108,10 +125,10 @@ public final class CsvFile implements Rows {
         .get();
   }
 
-  private static BoundedReader reader(ExportFile file, LongConsumer progress) throws IOException {
+  private static BoundedReader reader(ExportFile file, InputStream bytes) throws IOException {
     InputStreamReader decoding =
         new InputStreamReader(
-            new CountingStream(file.open(), progress),
+            bytes,
             file.charset()
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)

@@ -105,6 +105,11 @@ public record ExportFile(
     }
   }
 
+  /** The same file, when its end plays no part. */
+  public ExportFile withoutItsEnd() {
+    return new ExportFile(place, name, sha256, content, charset, size, true, remarks);
+  }
+
   /** The file's bytes, unpacked. The caller closes them. */
   public InputStream open() throws IOException {
     return place.open();

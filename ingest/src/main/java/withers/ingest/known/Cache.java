@@ -1,0 +1,117 @@
+package withers.ingest.known;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import java.util.zip.CRC32C;
+import withers.workspace.OwnerOnly;
+
+/**
+ * The folder in which one source's last full export is remembered, for its owner only. It can be
+ * deleted at any time while nothing is importing: the next import reads every row and fills it
+ * again.
+ */
+final class Cache {
+
+  private static final String STAMP = "stamp";
+  private static final byte[] FORM = {'w', 'i', 't', 'h', 'e', 'r', 's', 1};
+  private static final int CHECKSUM = Integer.BYTES;
+  private static final int NAME_BYTES = 8;
+
+  /** A stamp and the changes that belong to it. */
+  record Kept(Stamp stamp, Changes changes) {}
+
+  private final Path folder;
+  private final SecureRandom random = new SecureRandom();
+
+  Cache(Path folder) {
+    this.folder = folder;
+  }
+
+  Path folder() {
+    return folder;
+  }
+
+  HashKey newKey() {
+    return HashKey.random(random);
+  }
+
+  /** A name for a new file in the folder, which there is from now on. */
+  String newName(String kind) throws IOException {
+    OwnerOnly.folder(folder);
+    byte[] name = new byte[NAME_BYTES];
+    random.nextBytes(name);
+    return kind + "-" + HexFormat.of().formatHex(name);
+  }
+
+  /** What is kept; empty when there is nothing, or nothing whole. */
+  Optional<Kept> read() throws IOException {
+    Path file = folder.resolve(STAMP);
+    return Files.isRegularFile(file) ? read(Files.readAllBytes(file)) : Optional.empty();
+  }
+
+  private static Optional<Kept> read(byte[] bytes) throws IOException {
+    int end = bytes.length - CHECKSUM;
+    if (end < FORM.length
+        || !Arrays.equals(FORM, Arrays.copyOf(bytes, FORM.length))
+        || ByteBuffer.wrap(bytes, end, CHECKSUM).getInt() != checksum(bytes, end)) {
+      return Optional.empty();
+    }
+    DataInputStream in =
+        new DataInputStream(new ByteArrayInputStream(bytes, FORM.length, end - FORM.length));
+    Stamp stamp = Stamp.read(in);
+    return Optional.of(new Kept(stamp, Changes.read(in, Timelines.bound(stamp.timelines()))));
+  }
+
+  private static int checksum(byte[] bytes, int length) {
+    CRC32C checksum = new CRC32C();
+    checksum.update(bytes, 0, length);
+    return (int) checksum.getValue();
+  }
+
+  /** Keeps this from now on, and nothing else. */
+  void keep(Stamp stamp, Changes changes) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    DataOutputStream out = new DataOutputStream(bytes);
+    out.write(FORM);
+    stamp.write(out);
+    changes.write(out);
+    out.writeInt(checksum(bytes.toByteArray(), bytes.size()));
+    OwnerOnly.replace(folder.resolve(STAMP), bytes.toByteArray());
+    deleteAllBut(Set.of(STAMP, stamp.order().name(), stamp.timelines().name()));
+  }
+
+  /** Keeps nothing. */
+  void clear() throws IOException {
+    deleteAllBut(Set.of());
+  }
+
+  private void deleteAllBut(Set<String> wanted) throws IOException {
+    for (Path file : files()) {
+      if (!wanted.contains(file.getFileName().toString())) {
+        Files.delete(file);
+      }
+    }
+  }
+
+  private List<Path> files() throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(Files::isRegularFile).toList();
+    }
+  }
+}

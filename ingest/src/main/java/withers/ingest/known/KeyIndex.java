@@ -1,0 +1,62 @@
+package withers.ingest.known;
+
+/** Numbers of records by hashes of their keys: open addressing in arrays that double. */
+final class KeyIndex {
+
+  private static final int FIRST = 1024;
+
+  private long[] hashes = new long[FIRST];
+  private int[] slots = new int[FIRST]; // number + 1; 0 for none
+  private int size;
+
+  /**
+   * Adds a number.
+   *
+   * @throws UnrecognisableException when another key has the same hash
+   */
+  void add(long hash, int number) {
+    if (2 * size >= slots.length) {
+      grow();
+    }
+    put(hash, number + 1);
+    size++;
+  }
+
+  private void put(long hash, int value) {
+    int slot = (int) hash & slots.length - 1;
+    while (slots[slot] != 0) {
+      if (hashes[slot] == hash) {
+        throw new UnrecognisableException("two keys with one hash");
+      }
+      slot = slot + 1 & slots.length - 1;
+    }
+    hashes[slot] = hash;
+    slots[slot] = value;
+  }
+
+  private void grow() {
+    long[] oldHashes = hashes;
+    int[] oldSlots = slots;
+    hashes = new long[2 * oldSlots.length];
+    slots = new int[2 * oldSlots.length];
+    for (int i = 0; i < oldSlots.length; i++) {
+      if (oldSlots[i] != 0) {
+        put(oldHashes[i], oldSlots[i]);
+      }
+    }
+  }
+
+  /** The number added with this hash, or -1. */
+  int find(long hash) {
+    int slot = (int) hash & slots.length - 1;
+    while (slots[slot] != 0 && hashes[slot] != hash) {
+      slot = slot + 1 & slots.length - 1;
+    }
+    return slots[slot] - 1;
+  }
+
+  /** The table: a number and one more in the slot of its hash's low bits or the next free one. */
+  int[] slots() {
+    return slots;
+  }
+}

@@ -1,0 +1,202 @@
+package withers.ingest.known;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import withers.id.ImportId;
+import withers.id.RecordKey;
+import withers.ingest.change.ChangeDetector;
+import withers.ingest.file.ExportFile;
+
+/**
+ * Takes note of an export while every row of it is read, so that the next one can be recognised.
+ * What it cannot make sense of it gives up quietly: then nothing is kept. Close it, also then.
+ */
+public final class Learner implements AutoCloseable {
+
+  private final Cache cache;
+  private final Circumstances circumstances;
+  private final HashKey key;
+  private final RecordHash hash;
+  private final Longs firsts = new Longs();
+  private final Longs seconds = new Longs();
+  private final Longs keyHashes = new Longs();
+  private final List<Integer> fileStarts = new ArrayList<>();
+  private Optional<FileStart> start = Optional.empty();
+  private Optional<RecordsOfFile> file = Optional.empty();
+  private boolean givenUp;
+
+  Learner(Cache cache, Circumstances circumstances) {
+    this.cache = cache;
+    this.circumstances = circumstances;
+    this.key = cache.newKey();
+    this.hash = new RecordHash(key);
+    this.givenUp = !circumstances.areSuitable();
+  }
+
+  /**
+   * Takes a row that was read. Rows of one file come together, in their order.
+   *
+   * @param line on which the row starts
+   * @param stated the row's key when it could be read, and nothing of it was rejected
+   */
+  public void row(ExportFile from, long line, Optional<RecordKey> stated) {
+    try {
+      if (!givenUp) {
+        note(from, line, stated);
+      }
+    } catch (IOException | UnrecognisableException e) {
+      givenUp = true;
+    }
+  }
+
+  private void note(ExportFile from, long line, Optional<RecordKey> stated) throws IOException {
+    if (file.filter(open -> open.isOf(from)).isEmpty()) {
+      begin(from, line);
+    }
+    RecordsOfFile records = file.orElseThrow();
+    records.goTo(line);
+    if (stated.isPresent()) {
+      RecordScanner record = records.scanner();
+      hash.hash(record.bytes(), record.from(), record.to());
+      firsts.add(hash.first());
+      seconds.add(hash.second());
+      byte[] bytes = stated.get().value().getBytes(StandardCharsets.UTF_8);
+      keyHashes.add(hash.shortHash(bytes));
+    }
+  }
+
+  private void begin(ExportFile from, long line) throws IOException {
+    close();
+    if (!circumstances.areThoseOf(from)) {
+      throw new UnrecognisableException("files of several kinds");
+    }
+    RecordsOfFile records = RecordsOfFile.open(from, circumstances);
+    file = Optional.of(records);
+    records.goTo(line);
+    FileStart here = RecordsOfFile.start(from, records.scanner().offset(), line, hash);
+    if (start.isPresent() && !start.get().equals(here)) {
+      throw new UnrecognisableException("files of several headers");
+    }
+    start = Optional.of(here);
+    fileStarts.add(firsts.size());
+  }
+
+  /**
+   * Keeps the export, if sense could be made of it.
+   *
+   * @param parent the marker up to which the log tells what the detector knows
+   * @param newest the newest date that the source has spoken of, which is this export's
+   * @param detector after its conclusion
+   * @return whether it was kept
+   */
+  public boolean keep(ImportId parent, LocalDate newest, ChangeDetector detector)
+      throws IOException {
+    if (givenUp || start.isEmpty()) {
+      cache.clear();
+      return false;
+    }
+    try (Timelines.Writer timelines =
+            new Timelines.Writer(cache.folder(), cache.newName("timelines"), key);
+        Order.Writer order = new Order.Writer(cache.folder(), cache.newName("order"))) {
+      keep(parent, newest, detector, timelines, order);
+      return true;
+    } catch (UnrecognisableException e) {
+      cache.clear();
+      return false;
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  private void keep(
+      ImportId parent,
+      LocalDate newest,
+      ChangeDetector detector,
+      Timelines.Writer timelines,
+      Order.Writer order)
+      throws IOException {
+    Standings standings = new Standings();
+    detector.remember(
+        (key, timeline, standing) -> standings.take(timelines, key, timeline.get(), standing));
+    List<Integer> starts = order(timelines, order, standings);
+    Stamp stamp =
+        new Stamp(
+            circumstances.inWords(),
+            parent,
+            newest,
+            key,
+            start.orElseThrow(),
+            order.finish(),
+            timelines.finish(),
+            starts,
+            standings.unordered(),
+            detector.listings());
+    cache.keep(stamp, new Changes(Timelines.bound(stamp.timelines())));
+  }
+
+  /** A row is in the order when it says all that its record now says. */
+  private List<Integer> order(Timelines.Writer timelines, Order.Writer order, Standings standings)
+      throws IOException {
+    List<Integer> starts = new ArrayList<>();
+    for (int i = 0; i < firsts.size(); i++) {
+      while (starts.size() < fileStarts.size() && fileStarts.get(starts.size()) == i) {
+        starts.add(order.size());
+      }
+      int number = timelines.find(keyHashes.get(i));
+      if (standings.isPlain(number)) {
+        order.add(firsts.get(i), seconds.get(i), number);
+        standings.isOrdered(number);
+      }
+    }
+    return starts;
+  }
+
+  /** How records stand, by their numbers. */
+  private static final class Standings {
+    private final BitSet plain = new BitSet();
+    private final BitSet unordered = new BitSet();
+
+    void take(
+        Timelines.Writer timelines,
+        RecordKey key,
+        byte[] timeline,
+        ChangeDetector.Standing standing) {
+      try {
+        int number = timelines.add(key, timeline);
+        plain.set(number, standing.plain());
+        unordered.set(number, standing.listed());
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+
+    boolean isPlain(int number) {
+      return number >= 0 && plain.get(number);
+    }
+
+    void isOrdered(int number) {
+      unordered.clear(number);
+    }
+
+    List<Integer> unordered() {
+      return unordered.stream().boxed().toList();
+    }
+  }
+
+  @Override
+  public void close() {
+    try {
+      if (file.isPresent()) {
+        file.get().close();
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

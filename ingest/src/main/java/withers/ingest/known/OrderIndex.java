@@ -1,0 +1,69 @@
+package withers.ingest.known;
+
+import java.util.BitSet;
+
+/** Finds a hash anywhere in an order. Built when first asked; safe for several threads. */
+final class OrderIndex {
+
+  private static final int NOWHERE = -1;
+
+  /** Finds a hash at some places of an order. */
+  static final class Some {
+
+    private final Order order;
+    private final int[] slots;
+
+    Some(Order order, BitSet places) {
+      this.order = order;
+      this.slots = new int[Integer.highestOneBit(places.cardinality() + 1) << 2];
+      places.stream().forEach(place -> put(order, slots, place));
+    }
+
+    /** The first such place of a hash, or -1. */
+    int find(long first, long second) {
+      return OrderIndex.find(order, slots, first, second);
+    }
+  }
+
+  private final Order order;
+  private int[] slots = {};
+
+  OrderIndex(Order order) {
+    this.order = order;
+  }
+
+  /** The first place of a hash, or -1. */
+  int find(long first, long second) {
+    return find(order, slots(), first, second);
+  }
+
+  private static int find(Order order, int[] slots, long first, long second) {
+    int slot = slot(first, slots);
+    while (slots[slot] != 0 && !order.is(slots[slot] - 1, first, second)) {
+      slot = slot + 1 & slots.length - 1;
+    }
+    return slots[slot] == 0 ? NOWHERE : slots[slot] - 1;
+  }
+
+  private static int slot(long first, int[] slots) {
+    return (int) first & slots.length - 1;
+  }
+
+  private synchronized int[] slots() {
+    if (slots.length == 0) {
+      slots = new int[Integer.highestOneBit(order.size() + 1) << 2];
+      for (int i = 0; i < order.size(); i++) {
+        put(order, slots, i);
+      }
+    }
+    return slots;
+  }
+
+  private static void put(Order order, int[] slots, int place) {
+    int slot = slot(order.first(place), slots);
+    while (slots[slot] != 0) {
+      slot = slot + 1 & slots.length - 1;
+    }
+    slots[slot] = place + 1;
+  }
+}

@@ -1,0 +1,173 @@
+package withers.ingest.known;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import withers.id.ImportId;
+import withers.id.RecordKey;
+import withers.ingest.change.ChangeDetector;
+import withers.ingest.change.Remembered;
+import withers.ingest.file.ExportFile;
+
+/**
+ * An export of which every record is either recognised as one that its source's last full export
+ * held, byte for byte, or has to be read. Files are numbered as they were given, from 0.
+ */
+public final class Recognised {
+
+  private final KnownExport known;
+  private final List<ExportFile> files;
+  private final List<Recognition> recognitions;
+  private final BitSet barred;
+  private final BitSet places = new BitSet();
+  private Optional<BitSet> records = Optional.empty();
+
+  /**
+   * @param barred places of the last export that nothing is recognised by
+   */
+  Recognised(
+      KnownExport known, List<ExportFile> files, List<Recognition> recognitions, BitSet barred) {
+    this.known = known;
+    this.barred = barred;
+    this.files = List.copyOf(files);
+    this.recognitions = List.copyOf(recognitions);
+    recognitions.forEach(one -> one.mark(places));
+    recover();
+  }
+
+  /** Records that stand elsewhere are looked for where the files have passed records over. */
+  private void recover() {
+    BitSet left = passedOver();
+    left.andNot(barred);
+    if (left.isEmpty() || recognitions.stream().allMatch(one -> one.unrecognised() == 0)) {
+      return;
+    }
+    OrderIndex.Some some = new OrderIndex.Some(known.order(), left);
+    for (Recognition one : recognitions) {
+      one.recover(some);
+      one.mark(places);
+    }
+  }
+
+  private BitSet passedOver() {
+    BitSet passedOver = new BitSet();
+    passedOver.set(0, known.order().size());
+    passedOver.andNot(places);
+    return passedOver;
+  }
+
+  /** What the source has said so far. */
+  public Remembered remembered() {
+    return known;
+  }
+
+  /** How many rows of a file were recognised. */
+  public long rows(int file) {
+    return recognitions.get(file).count();
+  }
+
+  /** How many rows were recognised. */
+  public long rows() {
+    return recognitions.stream().mapToLong(Recognition::count).sum();
+  }
+
+  /** How many of those did not stand where they were expected. */
+  public long lookedUp() {
+    return recognitions.stream().mapToLong(Recognition::lookedUp).sum();
+  }
+
+  /** The start of a file and those of its records that have to be read. The caller closes it. */
+  public InputStream unread(int file) throws IOException {
+    return new UnreadStream(files.get(file).open(), recognitions.get(file), known.stamp().start());
+  }
+
+  /** Where the rows of {@link #unread(int)} stand in the file. */
+  public UnreadPlaces places(int file) {
+    return new UnreadPlaces(recognitions.get(file), known.stamp().start(), known.newHash());
+  }
+
+  /** Whether what {@link #unread(int)} ends with is the end of the file. */
+  public boolean endsUnread(int file) {
+    return recognitions.get(file).endsUnrecognised();
+  }
+
+  /** Whether a record of this key was recognised. */
+  public boolean hasRecognised(RecordKey key) {
+    int number = known.number(key);
+    return number >= 0 && records().get(number);
+  }
+
+  /**
+   * The same export, with no record of these keys recognised.
+   *
+   * @param keys known ones
+   */
+  public Recognised without(Collection<RecordKey> keys) {
+    Set<Integer> numbers = new HashSet<>();
+    keys.forEach(key -> numbers.add(known.number(key)));
+    BitSet more = placesOf(numbers);
+    more.or(barred);
+    return KnownExports.recognise(known, files, more);
+  }
+
+  private BitSet placesOf(Set<Integer> numbers) {
+    BitSet found = new BitSet();
+    for (int place = 0; place < known.order().size(); place++) {
+      if (numbers.contains(known.order().number(place))) {
+        found.set(place);
+      }
+    }
+    return found;
+  }
+
+  /** The numbers of the records that were recognised. */
+  private BitSet records() {
+    if (records.isEmpty()) {
+      BitSet numbers = new BitSet(known.bound());
+      places.stream().forEach(place -> numbers.set(known.order().number(place)));
+      records = Optional.of(numbers);
+    }
+    return records.get();
+  }
+
+  /** The listed records that were not recognised: those that are not read either are missing. */
+  public List<RecordKey> expected() {
+    BitSet passedOver = passedOver();
+    if (passedOver.isEmpty() && known.stamp().unordered().isEmpty()) {
+      return List.of();
+    }
+    List<RecordKey> keys = new ArrayList<>();
+    known.stamp().unordered().forEach(number -> keys.add(known.key(number)));
+    passedOver.stream()
+        .map(known.order()::number)
+        .filter(number -> !records().get(number))
+        .forEach(number -> keys.add(known.key(number)));
+    return keys;
+  }
+
+  /**
+   * Keeps this export instead of the last one.
+   *
+   * @param parent the marker that made it visible
+   * @param date its export date
+   * @param detector after its conclusion
+   * @return whether it was kept: it is not when too much has changed, and the next import reads all
+   */
+  public boolean keep(ImportId parent, LocalDate date, ChangeDetector detector) throws IOException {
+    Renewal renewal = new Renewal(known);
+    detector.remember(renewal);
+    if (!renewal.isWorthIt()) {
+      known.cache().clear();
+      return false;
+    }
+    renewal.keep(recognitions, parent, date, detector.listings());
+    return true;
+  }
+}

@@ -1,0 +1,172 @@
+package withers.ingest.known;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.zip.CRC32C;
+import withers.id.RecordKey;
+
+/**
+ * The timelines of a source's records in one file, to be had one by one by key or by number. An
+ * entry is its length, its checksum, the key and the timeline; its number tells where it starts.
+ * Behind the entries stands an index by the keys' hashes.
+ */
+final class Timelines {
+
+  /** Entries start at multiples of this. */
+  private static final int STEP = Long.BYTES;
+
+  private static final int HEAD = 2 * Integer.BYTES;
+  private static final int NOTHING = -1;
+
+  private final ByteBuffer bytes;
+  private final int length;
+  private final int checksum;
+  private final RecordHash hash;
+  private boolean indexChecked;
+
+  private Timelines(ByteBuffer bytes, Stamp.Part part, RecordHash hash) {
+    this.bytes = bytes;
+    this.length = part.size();
+    this.checksum = part.checksum();
+    this.hash = hash;
+  }
+
+  static Timelines open(Path folder, Stamp.Part part, HashKey key) throws IOException {
+    return new Timelines(CacheFile.map(folder, part), part, new RecordHash(key));
+  }
+
+  /** The numbers of a file are less than this. */
+  static int bound(Stamp.Part part) {
+    return part.size() / STEP;
+  }
+
+  /** The number of a record, or -1 when there is none of this key. */
+  int find(RecordKey key) {
+    requireIndex();
+    byte[] wanted = bytes(key);
+    int slots = (bytes.capacity() - length) / Integer.BYTES;
+    int slot = slot(hash.shortHash(wanted), slots);
+    for (int number = at(slot); number != NOTHING; number = at(slot)) {
+      if (Arrays.equals(keyBytes(payload(number)), wanted)) {
+        return number;
+      }
+      slot = slot + 1 & slots - 1;
+    }
+    return NOTHING;
+  }
+
+  private int at(int slot) {
+    return bytes.getInt(length + slot * Integer.BYTES) - 1;
+  }
+
+  private static int slot(long hash, int slots) {
+    return (int) hash & slots - 1;
+  }
+
+  private void requireIndex() {
+    if (!indexChecked) {
+      CacheFile.require(bytes.slice(length, bytes.capacity() - length), checksum);
+      indexChecked = true;
+    }
+  }
+
+  RecordKey key(int number) {
+    return new RecordKey(new String(keyBytes(payload(number)), StandardCharsets.UTF_8));
+  }
+
+  byte[] timeline(int number) {
+    ByteBuffer payload = payload(number);
+    payload.position(Short.BYTES + payload.getShort(0));
+    byte[] timeline = new byte[payload.remaining()];
+    payload.get(timeline);
+    return timeline;
+  }
+
+  private ByteBuffer payload(int number) {
+    int at = number * STEP;
+    if (number < 0 || at + HEAD > length || !fits(at, bytes.getInt(at))) {
+      throw new UnrecognisableException("a cache's entry that is none");
+    }
+    ByteBuffer payload = bytes.slice(at + HEAD, bytes.getInt(at)).order(bytes.order());
+    CacheFile.require(payload.duplicate(), bytes.getInt(at + Integer.BYTES));
+    return payload;
+  }
+
+  private boolean fits(int at, int size) {
+    return size >= Short.BYTES && size <= length - at - HEAD;
+  }
+
+  private static byte[] keyBytes(ByteBuffer payload) {
+    byte[] key = new byte[payload.getShort()];
+    payload.get(key);
+    return key;
+  }
+
+  private static byte[] bytes(RecordKey key) {
+    return key.value().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Writes a file of timelines, and tells the number of each by the hash of its key. */
+  static final class Writer implements AutoCloseable {
+
+    private final String name;
+    private final CacheFile file;
+    private final RecordHash hash;
+    private final KeyIndex index = new KeyIndex();
+    private int length;
+
+    Writer(Path folder, String name, HashKey key) throws IOException {
+      this.name = name;
+      this.file = new CacheFile(folder.resolve(name));
+      this.hash = new RecordHash(key);
+    }
+
+    /** Adds an entry and returns its number. */
+    int add(RecordKey key, byte[] timeline) throws IOException {
+      byte[] name = bytes(key);
+      ByteBuffer payload =
+          ByteBuffer.allocate(Short.BYTES + name.length + timeline.length)
+              .order(java.nio.ByteOrder.LITTLE_ENDIAN);
+      payload.putShort((short) name.length).put(name).put(timeline);
+      int number = (int) (file.length() / STEP);
+      index.add(hash.shortHash(name), number);
+      put(payload.array());
+      return number;
+    }
+
+    private void put(byte[] payload) throws IOException {
+      CRC32C crc = new CRC32C();
+      crc.update(payload);
+      file.putInt(payload.length);
+      file.putInt((int) crc.getValue());
+      file.put(payload);
+      file.put(new byte[Math.floorMod(-payload.length, STEP)]);
+      if (file.length() > Integer.MAX_VALUE / 2) {
+        throw new UnrecognisableException("more timelines than a cache can hold");
+      }
+      length = (int) file.length();
+    }
+
+    /** The number of the record whose key has this hash, or -1. */
+    int find(long keyHash) {
+      return index.find(keyHash);
+    }
+
+    Stamp.Part finish() throws IOException {
+      file.startChecksum();
+      for (int number : index.slots()) {
+        file.putInt(number);
+      }
+      int checksum = file.checksum();
+      return new Stamp.Part(name, length, file.length(), checksum);
+    }
+
+    @Override
+    public void close() throws IOException {
+      file.close();
+    }
+  }
+}

@@ -1,0 +1,194 @@
+package withers.bench;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import withers.cli.Console;
+import withers.ingest.ImportReport;
+import withers.ingest.Ingested;
+import withers.ingest.cli.Ingester;
+import withers.ingest.known.BareLoop;
+import withers.workspace.NewWorkspace;
+import withers.workspace.TestNumbers;
+import withers.workspace.Workspace;
+
+/**
+ * The program: one registry's export imported month after month, unchanged and with few rows
+ * changed, beside the bare loop that splits the same file and hashes each record.
+ */
+@Command(
+    name = "reimport",
+    mixinStandardHelpOptions = true,
+    description = "Imports an export again, unchanged and changed, beside the bare loop.")
+final class Reimport implements Callable<Integer> {
+
+  private static final LocalDate FIRST = LocalDate.of(2026, 1, 31);
+  private static final String SOURCE = "coast-registry";
+  private static final int ONE_IN = 200; // 0.5 %
+
+  private final Console console;
+
+  @Option(names = "--rows", defaultValue = "5000000", description = "Rows (${DEFAULT-VALUE}).")
+  private long rows;
+
+  @Option(names = "--rounds", defaultValue = "5", description = "Rounds (${DEFAULT-VALUE}).")
+  private int rounds;
+
+  @Option(names = "--seed", defaultValue = "20260131", description = "Another seed: other files.")
+  private long seed;
+
+  @Option(names = "--folder", required = true, description = "For the files; it stays.")
+  private Path folder = Path.of(".");
+
+  private int months;
+
+  Reimport(Console console) {
+    this.console = console;
+  }
+
+  /**
+   * Runs and ends the JVM with its exit code.
+   *
+   * @param arguments options; {@code --help} tells them
+   */
+  public static void main(String... arguments) {
+    System.exit(new CommandLine(new Reimport(Console.ofThisProcess())).execute(arguments));
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    Path file = folder.resolve("accounts.csv");
+    Path changed = folder.resolve("accounts-changed.csv");
+    Workspace workspace = prepare(file, changed);
+    console.print(setting(file));
+    line("first import", "first", take(workspace, file, false));
+    for (int i = 0; i < rounds; i++) {
+      round(workspace, i % 2 == 0 ? file : changed, i % 2 == 0 ? changed : file);
+    }
+    summary();
+    return 0;
+  }
+
+  private Workspace prepare(Path file, Path changed) throws IOException {
+    Path root = folder.resolve("workspace");
+    Workspace.create(
+        root, new NewWorkspace("Coast", ZoneOffset.UTC, "US", "en", TestNumbers.ACCEPTED));
+    Files.writeString(
+        root.resolve("organisations.yaml"),
+        """
+        organisations:
+          - {id: coordinator, name: Coast, kind: coordinator}
+          - {id: coast-registry, name: Coast Registry, kind: registry}
+        """,
+        StandardCharsets.UTF_8);
+    Files.writeString(root.resolve("sources/" + SOURCE + ".yaml"), RegistryFile.PROFILE);
+    RegistryFile.write(file, rows, seed);
+    RegistryFile.change(file, changed, ONE_IN, seed);
+    Clock noon = Clock.fixed(FIRST.atTime(12, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+    return Workspace.open(root, noon);
+  }
+
+  private String setting(Path file) throws IOException {
+    Machine machine = Machine.here();
+    return text(
+        "%,d rows, %.0f MB; %d processors, load %.1f before; Java %s",
+        rows, Files.size(file) / 1e6, machine.processors(), machine.loadAverage(), machine.java());
+  }
+
+  private final List<Double> bare = new ArrayList<>();
+  private final List<Double> unchanged = new ArrayList<>();
+  private final List<Double> changed = new ArrayList<>();
+
+  /** The bare loop, the last file again, and one with few other rows. */
+  private void round(Workspace workspace, Path last, Path next) throws Exception {
+    Stopwatch watch = new Stopwatch();
+    BareLoop.Hashed hashed = watch.time(() -> BareLoop.over(last, ','));
+    same("records of the bare loop", rows + 1, hashed.records());
+    bare.add(line("split and hash", "", new Took(watch, rows, rows, 0)));
+    Took again = take(workspace, last, true);
+    same("changed rows", 0, again.rows - again.recognised);
+    unchanged.add(line("import unchanged", "", again));
+    changed.add(line("import, 0.5 % changed", "", take(workspace, next, true)));
+  }
+
+  private record Took(Stopwatch watch, long rows, long recognised, long applied) {}
+
+  private Took take(Workspace workspace, Path file, boolean again) throws Exception {
+    LocalDate date = FIRST.plusMonths(months++);
+    Path export = folder.resolve("accounts-%s.csv".formatted(date));
+    Files.createLink(export, file);
+    Ingester.Request request =
+        new Ingester.Request(
+            List.of(export), Optional.empty(), Optional.empty(), Optional.empty(), Set.of());
+    Stopwatch watch = new Stopwatch();
+    Ingested ingested =
+        workspace.whileLocked(
+            "bench", () -> watch.time(() -> new Ingester(workspace, console).run(request)));
+    Files.delete(export);
+    ImportReport report = only(ingested);
+    same("rows", rows, report.tally().read());
+    if (again && report.reuse().recognised() == 0) {
+      throw new IllegalStateException("Expected recognised rows, but found none");
+    }
+    return new Took(watch, rows, report.reuse().recognised(), report.tally().applied());
+  }
+
+  private static ImportReport only(Ingested ingested) {
+    if (ingested.reports().size() != 1) {
+      throw new IllegalStateException("Expected one import, but found " + ingested);
+    }
+    return ingested.reports().get(0);
+  }
+
+  private static void same(String what, long expected, long found) {
+    if (expected != found) {
+      throw new IllegalStateException(
+          "Expected %d %s, but found %d".formatted(expected, what, found));
+    }
+  }
+
+  private double line(String what, String remark, Took took) {
+    console.print(
+        text(
+            "%-24s %8.2f s %8.2f CPU s %,14.0f rows/s  %,d recognised, %,d applied %s",
+            what,
+            took.watch.seconds(),
+            took.watch.processorSeconds(),
+            took.rows / took.watch.seconds(),
+            took.recognised,
+            took.applied,
+            remark));
+    return took.watch.seconds();
+  }
+
+  private void summary() {
+    double loop = median(bare);
+    double same = median(unchanged);
+    double other = median(changed);
+    console.print(
+        text(
+            "medians: unchanged at %.2f of the bare loop's rate; 0.5 %% changed takes %.2f times as long as unchanged",
+            loop / same, other / same));
+  }
+
+  private static double median(List<Double> values) {
+    return values.stream().sorted().skip(values.size() / 2).findFirst().orElseThrow();
+  }
+
+  private static String text(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}
