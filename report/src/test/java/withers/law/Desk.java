@@ -24,6 +24,7 @@ import withers.ingest.ExportSorter;
 import withers.ingest.ImportReport;
 import withers.ingest.Importer;
 import withers.ingest.SortedExports;
+import withers.ingest.known.KnownExports;
 import withers.ingest.profile.Profiles;
 import withers.log.memory.MemoryEventLog;
 import withers.run.Outcome;
@@ -54,6 +55,15 @@ final class Desk {
    * @param folder the workspace's settings, directory and profiles
    */
   Desk(Path folder) {
+    this(folder, Optional.empty());
+  }
+
+  /** A desk with nothing imported, at which unchanged records are recognised by their bytes. */
+  static Desk knowing(Path folder, Path kept) {
+    return new Desk(folder, Optional.of(new KnownExports(kept)));
+  }
+
+  private Desk(Path folder, Optional<KnownExports> known) {
     this.workspace = Workspace.open(folder, CLOCK);
     this.profiles = Profiles.read(workspace.paths().sources(), workspace.directory());
     this.importer =
@@ -65,7 +75,8 @@ final class Desk {
             CLOCK,
             () -> new ImportId(new UUID(1, ++imports)),
             step -> {},
-            BATCH);
+            BATCH,
+            known);
   }
 
   /** Imports files that arrive together. */

@@ -48,6 +48,27 @@ class LawOfTheExportsTest {
   }
 
   @Test
+  void recognising_unchanged_records_does_not_change_a_byte(@TempDir Path folder)
+      throws IOException {
+    long recognised = 0;
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Deliveries exports = new Deliveries(folder.resolve("seed-" + seed), seed, ANIMALS);
+      Desk reading = imported(exports, exports.straight());
+      Desk knowing =
+          Desk.knowing(exports.workspace(), folder.resolve("seed-" + seed).resolve("kept"));
+      for (List<Path> delivery : exports.straight()) {
+        recognised +=
+            knowing.take(delivery).stream().mapToLong(one -> one.reuse().recognised()).sum();
+      }
+
+      assertThat(Desk.canonical(knowing.outcome(AS_OF, 1)))
+          .as("seed " + seed)
+          .isEqualTo(Desk.canonical(reading.outcome(AS_OF, 1)));
+    }
+    assertThat(recognised).as("rows recognised").isGreaterThan(SEEDS);
+  }
+
+  @Test
   void importing_everything_again_adds_nothing_and_says_so(@TempDir Path folder)
       throws IOException {
     Deliveries exports = new Deliveries(folder, 1, 200);
