@@ -51,7 +51,7 @@ class LawOfTheExportsTest {
   void recognising_unchanged_records_does_not_change_a_byte(@TempDir Path folder)
       throws IOException {
     long recognised = 0;
-    for (long seed = 0; seed < SEEDS; seed++) {
+    for (long seed = 0; seed < SEEDS / 4; seed++) {
       Deliveries exports = new Deliveries(folder.resolve("seed-" + seed), seed, ANIMALS);
       Desk reading = imported(exports, exports.straight());
       Desk knowing =
