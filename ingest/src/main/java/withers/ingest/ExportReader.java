@@ -14,13 +14,10 @@ import withers.ingest.file.ExportFile;
 import withers.ingest.join.JoinedRows;
 import withers.ingest.profile.SourceProfile;
 import withers.ingest.quarantine.CorrectedRows;
-import withers.ingest.rows.Header;
 import withers.ingest.rows.Row;
 import withers.ingest.rows.Rows;
 import withers.ingest.translate.RowTranslator;
 import withers.ingest.translate.Surroundings;
-import withers.ingest.translate.Translation;
-import withers.source.InputRefusedException;
 
 /** Reads the files of an export, row by row. */
 final class ExportReader implements RowSource {

@@ -97,7 +97,8 @@ final class RegistryFile {
     if (phone) {
       fields[FIELD_PHONE] = phone(random);
     } else {
-      fields[FIELD_REGISTERED] = "2025-%02d-%02d".formatted(1 + random.nextInt(12), 1 + random.nextInt(28));
+      fields[FIELD_REGISTERED] =
+          "2025-%02d-%02d".formatted(1 + random.nextInt(12), 1 + random.nextInt(28));
     }
     return String.join(",", fields);
   }
