@@ -228,7 +228,16 @@ final class ImportAttempt {
             ? detector.disappearances().at(set.exportDate())
             : Optional.empty();
     return new ImportReport(
-        set, result, tally, file, gap, rows, Optional.empty(), detector.repeatedKeys(), remarks, reuse());
+        set,
+        result,
+        tally,
+        file,
+        gap,
+        rows,
+        Optional.empty(),
+        detector.repeatedKeys(),
+        remarks,
+        reuse());
   }
 
   private ImportReport.Reuse reuse() {
