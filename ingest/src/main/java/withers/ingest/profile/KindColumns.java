@@ -44,7 +44,7 @@ import withers.source.SourceKind;
  * @param needed columns that must be in the file or fixed
  * @param groups of columns of which the file must have at least one whole
  */
-record KindColumns(
+public record KindColumns(
     List<ColumnName> needed,
     List<ColumnName> optional,
     List<PartyName> neededParties,
@@ -113,7 +113,8 @@ record KindColumns(
           List.of(PartyName.REPORTER, PartyName.HOLDER),
           List.of());
 
-  static KindColumns of(SourceKind kind) {
+  /** What a kind of source can have and must have. */
+  public static KindColumns of(SourceKind kind) {
     return switch (kind) {
       case CLINIC_PATIENTS -> CLINIC;
       case SHELTER_MOVEMENTS -> SHELTER;
@@ -124,11 +125,13 @@ record KindColumns(
     };
   }
 
-  List<ColumnName> columns() {
+  /** All columns, needed ones first. */
+  public List<ColumnName> columns() {
     return Stream.concat(needed.stream(), optional.stream()).toList();
   }
 
-  List<PartyName> parties() {
+  /** All people and organisations, needed ones first. */
+  public List<PartyName> parties() {
     return Stream.concat(neededParties.stream(), optionalParties.stream()).toList();
   }
 

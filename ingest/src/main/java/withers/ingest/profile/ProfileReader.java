@@ -28,6 +28,7 @@ final class ProfileReader {
   SourceProfile read(SourceId id, String digest, Fields fields) {
     OrganisationId organisation = organisation(fields);
     SourceKind kind = fields.choice("kind", SourceKind.class);
+    OpenQuestions.refuse(fields, problems);
     fields.require("files");
     fields.require("key");
     ExtentRule extent = ExtentReader.extent(fields);
