@@ -6,6 +6,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import withers.cli.InitCommand;
 import withers.ingest.cli.IngestCommand;
+import withers.ingest.cli.InspectCommand;
 import withers.ingest.cli.RekeyCommand;
 import withers.reconcile.cli.ReconcileCommand;
 import withers.reconcile.cli.TraceCommand;
@@ -18,6 +19,7 @@ import withers.reconcile.cli.TraceCommand;
     subcommands = {
       InitCommand.class,
       IngestCommand.class,
+      InspectCommand.class,
       RekeyCommand.class,
       ReconcileCommand.class,
       ReportCommand.class,
