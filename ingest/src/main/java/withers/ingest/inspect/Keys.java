@@ -54,7 +54,7 @@ record Keys(Table table, Board board, Search.Found found) {
   /** Other columns that could be the key nearly as well, and are nothing else for sure. */
   private List<Candidate> rivals(Candidate chosen) {
     return board.candidates().stream()
-        .filter(other -> other.field().use() == Use.KEY && other != chosen)
+        .filter(other -> other.field().use() == Use.KEY && !other.equals(chosen))
         .filter(other -> chosen.score() - other.score() < Caution.SURE_FIELD)
         .filter(other -> found.of(other.column()).map(c -> c.score() < 4).orElse(true))
         .toList();

@@ -51,7 +51,7 @@ public record VariantFile(Path path, char delimiter, Charset charset, boolean ma
             .collect(Collectors.joining());
     byte[] bytes = text.getBytes(charset);
     Path path = folder.resolve(variant.file());
-    write(path, marked ? ("\uFEFF".getBytes(charset)) : new byte[0], bytes);
+    write(path, marked ? "\uFEFF".getBytes(charset) : new byte[0], bytes);
     return new VariantFile(path, delimiter, charset, marked, new String(bytes, charset));
   }
 
