@@ -1,5 +1,8 @@
 package withers.ingest.file;
 
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 import java.nio.charset.Charset;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -10,6 +13,10 @@ import java.util.Arrays;
  */
 final class ByteScan {
 
+  private static final VarHandle LONGS =
+      MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
+  private static final long TOPS = 0x8080808080808080L;
+  private static final long LINE_FEEDS = 0x0A0A0A0A0A0A0A0AL;
   private static final int HEAD = 1 << 16;
 
   private final MessageDigest sha = sha256();
@@ -29,12 +36,34 @@ final class ByteScan {
       head = Arrays.copyOf(bytes, Math.min(length, HEAD));
     }
     for (int i = 0; i < length; i++) {
-      take(bytes[i] & 0xFF);
+      i = passOverPlain(bytes, i, length);
+      if (i < length) {
+        take(bytes[i] & 0xFF);
+      }
     }
     size += length;
     for (int i = Math.max(0, length - Integer.BYTES); i < length; i++) {
       tail = tail << Byte.SIZE | bytes[i] & 0xFF;
     }
+  }
+
+  /** Goes on by eight bytes, counting lines, as long as all of them are ASCII and none is NUL. */
+  private int passOverPlain(byte[] bytes, int from, int length) {
+    int at = from;
+    while (awaited == 0 && at <= length - Long.BYTES) {
+      long word = (long) LONGS.get(bytes, at);
+      if ((word & TOPS) != 0 || zeros(word) != 0) {
+        return at;
+      }
+      line += Long.bitCount(zeros(word ^ LINE_FEEDS));
+      at += Long.BYTES;
+    }
+    return at;
+  }
+
+  /** The top bit of each byte that is zero, in a word of which no byte has its top bit set. */
+  private static long zeros(long word) {
+    return ~(word + ~TOPS) & TOPS;
   }
 
   private void take(int b) {

@@ -57,6 +57,29 @@ class ByteScanTest {
     }
   }
 
+  /** Eight bytes at a time or one by one. */
+  @Test
+  void finds_the_line_of_a_bad_byte_wherever_it_stands() {
+    long seed = 20310131;
+    Random random = new Random(seed);
+    for (int i = 0; i < 20_000; i++) {
+      int good = random.nextInt(60);
+      byte[] bytes = new byte[good + 1];
+      long line = 1;
+      for (int b = 0; b < good; b++) {
+        bytes[b] = (byte) (random.nextInt(5) == 0 ? '\n' : 'a' + random.nextInt(3));
+        line += bytes[b] == '\n' ? 1 : 0;
+      }
+      bytes[good] = (byte) 0xFF;
+      ByteScan scan = new ByteScan();
+      scan.take(bytes, bytes.length);
+
+      assertThat(scan.lineOfFirstBadByte())
+          .as("seed %d, bytes %s", seed, HexFormat.of().formatHex(bytes))
+          .isEqualTo(line);
+    }
+  }
+
   private static boolean isUtf8(byte[] bytes) {
     try {
       StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes));
