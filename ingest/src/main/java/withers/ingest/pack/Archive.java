@@ -100,7 +100,7 @@ public final class Archive implements Closeable {
     String path = entry.getName().replace('\\', '/');
     return entry.isDirectory()
         ? ""
-        : path.substring(path.lastIndexOf('/') + 1).replaceAll("\\p{Cntrl}", "?");
+        : path.substring(path.lastIndexOf('/') + 1).replaceAll("[\\p{Cc}\\p{Cf}]", "?");
   }
 
   /**

@@ -9,6 +9,7 @@ import withers.source.InputRefusedException;
 final class XlsxRefusals {
 
   private static final int MOST_NAMED = 3;
+  private static final int LONGEST_NAME = 31; // what spreadsheet programs allow: common practice
 
   private XlsxRefusals() {}
 
@@ -56,9 +57,17 @@ final class XlsxRefusals {
     String names =
         sheets.stream()
             .limit(MOST_NAMED)
-            .map("\"%s\""::formatted)
+            .map(XlsxRefusals::shown)
             .collect(Collectors.joining(", "));
     return sheets.size() > MOST_NAMED ? names + " and others" : names;
+  }
+
+  /** A sheet's name is whatever its file says, which may be no name at all. */
+  private static String shown(String sheet) {
+    String printable = sheet.replaceAll("[\\p{Cc}\\p{Cf}\"]", "?");
+    return printable.length() > LONGEST_NAME
+        ? "\"%s...\"".formatted(printable.substring(0, LONGEST_NAME))
+        : "\"%s\"".formatted(printable);
   }
 
   private static InputRefusedException refused(

@@ -4,6 +4,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import withers.source.InputRefusedException;
 
@@ -21,6 +22,8 @@ final class Law {
           StandardCharsets.UTF_16LE,
           StandardCharsets.UTF_16BE);
 
+  private static final Pattern NOTHING = Pattern.compile("(?!)");
+
   private Law() {}
 
   static void require(boolean holds, String law) {
@@ -29,22 +32,29 @@ final class Law {
     }
   }
 
+  /** As {@link #readTwice(byte[], Pattern, Supplier)}, where a message may name nothing. */
+  static String readTwice(byte[] input, Supplier<String> reading) {
+    return readTwice(input, NOTHING, reading);
+  }
+
   /**
    * What a reading tells; the same when it is read once more. A refusal is a reading as well, if it
    * is said in words that give nothing of the input away.
+   *
+   * @param names where a message names a sheet or an entry, which it may
    */
-  static String readTwice(byte[] input, Supplier<String> reading) {
-    String once = read(input, reading);
-    require(once.equals(read(input, reading)), "what is read twice is read the same");
+  static String readTwice(byte[] input, Pattern names, Supplier<String> reading) {
+    String once = read(input, names, reading);
+    require(once.equals(read(input, names, reading)), "what is read twice is read the same");
     return once;
   }
 
-  private static String read(byte[] input, Supplier<String> reading) {
+  private static String read(byte[] input, Pattern names, Supplier<String> reading) {
     try {
       return reading.get();
     } catch (InputRefusedException refused) {
       String message = String.valueOf(refused.getMessage());
-      requireDiscreet(message, input);
+      requireDiscreet(names.matcher(message).replaceAll("..."), input);
       return message;
     }
   }
@@ -52,6 +62,7 @@ final class Law {
   /** A message is one sentence or two of ours, and nothing of the input. */
   static void requireDiscreet(String message, byte[] input) {
     require(message.startsWith("Expected "), "a refusal says what was expected");
+    require(message.chars().noneMatch(Character::isISOControl), "a refusal can be printed");
     require(message.length() <= LONGEST_MESSAGE, "a refusal is short");
     List<String> texts = CHARSETS.stream().map(charset -> new String(input, charset)).toList();
     require(

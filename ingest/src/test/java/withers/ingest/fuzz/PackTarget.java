@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.zip.GZIPInputStream;
 import withers.ingest.pack.PackedFile;
 import withers.ingest.pack.Packing;
@@ -21,6 +22,7 @@ public final class PackTarget {
   private static final long MOST_FREE = 2 << 20;
 
   private static final int MOST_DENSE = 200;
+  private static final Pattern ENTRY = Pattern.compile("\\(input\\.gz/.*\\): ");
 
   private PackTarget() {}
 
@@ -28,7 +30,7 @@ public final class PackTarget {
   public static void fuzzerTestOneInput(byte[] input) {
     try (Scratch scratch = new Scratch()) {
       Path file = scratch.file("input.gz", input);
-      Law.readTwice(input, () -> read(file, input));
+      Law.readTwice(input, ENTRY, () -> read(file, input));
     }
   }
 

@@ -25,6 +25,7 @@ public final class WorkbookTarget {
   private static final FileFormat ONLY_SHEET = format(Optional.empty());
   private static final FileFormat SHEET_NAMED = format(Optional.of("Patients"));
   private static final Pattern PART = Pattern.compile("(?m)^=== ([\\w/.\\[\\]-]{1,60})\n");
+  private static final Pattern SHEETS = Pattern.compile("\"[^\"]{0,31}(\\.\\.\\.)?\"");
   private static final byte[] SOUND =
       Workbooks.ofSheet(
           sheet -> {
@@ -40,8 +41,8 @@ public final class WorkbookTarget {
     byte[] workbook = isZip(input) ? input : packed(new String(input, StandardCharsets.UTF_8));
     try (Scratch scratch = new Scratch()) {
       Path file = scratch.file("input.xlsx", workbook);
-      Law.readTwice(input, () -> read(file, ONLY_SHEET, List.of("No", "Chip")));
-      Law.readTwice(input, () -> read(file, SHEET_NAMED, List.of()));
+      Law.readTwice(input, SHEETS, () -> read(file, ONLY_SHEET, List.of("No", "Chip")));
+      Law.readTwice(input, SHEETS, () -> read(file, SHEET_NAMED, List.of()));
     }
   }
 
