@@ -4,12 +4,10 @@ import java.lang.invoke.MethodHandles;
 import java.lang.invoke.VarHandle;
 import java.nio.ByteOrder;
 import java.nio.charset.Charset;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 
 /**
- * Looks at bytes one after another: their digest, and whether they can be UTF-8 text (RFC 3629).
+ * Looks at bytes one after another: whether they can be UTF-8 text (RFC 3629), and how they end.
  */
 final class ByteScan {
 
@@ -19,7 +17,6 @@ final class ByteScan {
   private static final long LINE_FEEDS = 0x0A0A0A0A0A0A0A0AL;
   private static final int HEAD = 1 << 16;
 
-  private final MessageDigest sha = sha256();
   private long size;
   private long line = 1;
   private long badLine;
@@ -31,7 +28,6 @@ final class ByteScan {
   private int highest = 0xBF;
 
   void take(byte[] bytes, int length) {
-    sha.update(bytes, 0, length);
     if (size == 0) {
       head = Arrays.copyOf(bytes, Math.min(length, HEAD));
     }
@@ -155,17 +151,5 @@ final class ByteScan {
       last = charset.name().endsWith("LE") ? Integer.reverseBytes(tail) : tail;
     }
     return last == '\n' || last == '\r';
-  }
-
-  byte[] digest() {
-    return sha.digest();
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("This Java has no SHA-256", e);
-    }
   }
 }

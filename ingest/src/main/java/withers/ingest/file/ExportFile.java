@@ -6,7 +6,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.HexFormat;
 import java.util.List;
 import withers.ingest.pack.PackedFile;
 import withers.ingest.pack.Signature;
@@ -47,7 +46,7 @@ public record ExportFile(
     WORKBOOK
   }
 
-  private static final int BUFFER = 1 << 16;
+  private static final int BUFFER = 1 << 18;
 
   /**
    * Looks a file through that is not packed.
@@ -69,7 +68,7 @@ public record ExportFile(
     ByteScan scan = new ByteScan();
     try {
       Content content = content(place);
-      scan(place, scan);
+      String sha256 = scan(place, scan);
       CharsetChoice choice =
           content == Content.TEXT
               ? CharsetChoice.of(place, scan, format.text().charset())
@@ -77,7 +76,7 @@ public record ExportFile(
       return new ExportFile(
           place,
           place.name(),
-          HexFormat.of().formatHex(scan.digest()),
+          sha256,
           content,
           choice.charset(),
           scan.size(),
@@ -96,13 +95,25 @@ public record ExportFile(
     return place.isWorkbook(first) ? Content.WORKBOOK : Content.TEXT;
   }
 
-  private static void scan(PackedFile place, ByteScan scan) throws IOException {
+  /** Looks at all bytes, and digests them meanwhile. */
+  private static String scan(PackedFile place, ByteScan scan) throws IOException {
+    DigestBeside digest = new DigestBeside();
     try (InputStream in = place.open()) {
       byte[] buffer = new byte[BUFFER];
-      for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
+      byte[] other = new byte[BUFFER];
+      for (int read = fill(in, buffer); read > 0; read = fill(in, buffer)) {
+        digest.take(buffer, read);
         scan.take(buffer, read);
+        byte[] swap = buffer;
+        buffer = other;
+        other = swap;
       }
     }
+    return digest.hex();
+  }
+
+  private static int fill(InputStream in, byte[] buffer) throws IOException {
+    return in.readNBytes(buffer, 0, buffer.length);
   }
 
   /** The same file, when its end plays no part. */
