@@ -8,8 +8,8 @@ public enum ExitCode {
   DONE(0, "Done, and nothing needs a person."),
   ATTENTION(
       1,
-      "Done, but something needs a person: rows went to quarantine, disappearances are withheld, a threshold was missed,"
-          + " or a number is unknown. The message says what."),
+      "Done, but something needs a person: rows went to quarantine, a file was left for"
+          + " next time, disappearances are withheld, a threshold was missed, or a number is unknown. The message says what."),
   USAGE(2, "The command line was not understood. Nothing was changed."),
   CONFIGURATION(
       3, "The workspace or its configuration has mistakes; all are listed. Nothing was changed."),
