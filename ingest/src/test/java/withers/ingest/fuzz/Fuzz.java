@@ -29,10 +29,9 @@ final class Fuzz {
   }
 
   /**
-   * Fuzzes, or keeps what was found.
+   * Fuzzes.
    *
-   * @param args seconds for each target, then the targets' names, or {@code all}; {@code keep}
-   *     instead of seconds adds to the kept inputs the fewest that reach what those do not
+   * @param args seconds for each target, then the targets' names, or {@code all}
    */
   public static void main(String[] args) throws IOException, InterruptedException {
     List<Target> found = new ArrayList<>();
@@ -54,7 +53,7 @@ final class Fuzz {
 
   private boolean harms(String seconds) throws IOException, InterruptedException {
     List<String> command = command();
-    command.addAll(seconds.equals("keep") ? keep() : search(seconds));
+    command.addAll(search(seconds));
     int status = new ProcessBuilder(command).inheritIO().start().waitFor();
     try (Stream<Path> files = Files.list(findings)) {
       return status != 0 || files.findAny().isPresent();
@@ -92,9 +91,5 @@ final class Fuzz {
         "-print_final_stats=1",
         folder.toString(),
         target.corpus().toString());
-  }
-
-  private List<String> keep() {
-    return List.of("-set_cover_merge=1", target.corpus().toString(), folder.toString());
   }
 }
