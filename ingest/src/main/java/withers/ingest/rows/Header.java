@@ -68,7 +68,9 @@ public record Header(String file, long line, List<String> names) {
         missing.size() == 1
             ? Nearest.to(spelling(missing.get(0)), names.stream().map(Header::spelling).toList())
             : Optional.empty();
-    return near.map("the nearest is \"%s\"; "::formatted).orElse("")
+    return near.map(name -> name.replaceAll("[\\p{Cc}\\p{Cf}]", "?"))
+            .map("the nearest is \"%s\"; "::formatted)
+            .orElse("")
         + "if the export's layout has changed, change the profile";
   }
 
