@@ -56,26 +56,28 @@ UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'REUNION', 'reunited',
 -- The rows that could not be understood: they say nothing, and do not tell either that their record is gone.
 CREATE TABLE put_aside AS
 WITH any_row AS (
-  SELECT source, exported, key, chip, NULL AS animal_id, readable FROM patient
-  UNION ALL SELECT source, exported, key, chip, animal_id, readable FROM stay
-  UNION ALL SELECT source, exported, key, chip, animal_id, readable FROM movement
-  UNION ALL SELECT source, exported, key, chip, NULL, readable FROM sale
-  UNION ALL SELECT source, exported, key, chip, NULL, readable FROM registration_row
-  UNION ALL SELECT source, exported, key, chip, NULL, readable FROM report_row)
+  SELECT source, exported, key, chip, chip2, NULL AS animal_id, readable FROM patient
+  UNION ALL SELECT source, exported, key, chip, NULL, animal_id, readable FROM stay
+  UNION ALL SELECT source, exported, key, chip, NULL, animal_id, readable FROM movement
+  UNION ALL SELECT source, exported, key, chip, NULL, NULL, readable FROM sale
+  UNION ALL SELECT source, exported, key, chip, NULL, NULL, readable FROM registration_row
+  UNION ALL SELECT source, exported, key, chip, NULL, NULL, readable FROM report_row)
 SELECT DISTINCT source, exported, key
 FROM any_row a JOIN number_read r ON r.cell IS NOT DISTINCT FROM a.chip
-WHERE NOT a.readable OR r.reading = 'nonsense' OR (r.reading = 'nothing' AND a.animal_id IS NULL);
+LEFT JOIN number_read r2 ON r2.cell = a.chip2
+WHERE NOT a.readable OR r.reading = 'nonsense' OR coalesce(r2.reading, '') = 'nonsense' OR (r.reading = 'nothing' AND a.animal_id IS NULL);
 
 -- The same, about what it speaks of: a number, a damaged number (subject: what it may be), or an animal by its id. A row
--- that names two numbers says of each that the other is on the same animal.
+-- that names two numbers says of each that the other is on the same animal, if the other can be read; and of a second
+-- one that is damaged how the animal is described.
 CREATE TABLE told AS
 WITH told_of AS (
-  SELECT t.*, r.reading, r.n, r.candidates, r2.n AS n2
+  SELECT t.*, r.reading, r.n, r.candidates, r2.n AS n2, r2.reading AS reading2, r2.candidates AS candidates2
   FROM told_by_row t
   JOIN counted_export USING (source, exported)
   ANTI JOIN put_aside USING (source, exported, key)
   JOIN number_read r ON r.cell IS NOT DISTINCT FROM t.chip
-  LEFT JOIN number_read r2 ON r2.cell = t.chip2 AND r2.reading = 'number'),
+  LEFT JOIN number_read r2 ON r2.cell = t.chip2 AND r2.reading IN ('number', 'damaged')),
 about_what AS (
   SELECT *, CASE reading WHEN 'number' THEN 'chip' WHEN 'damaged' THEN 'damaged' ELSE 'animal' END AS about,
     CASE reading WHEN 'nothing' THEN animal_id ELSE n END AS subject
@@ -90,10 +92,14 @@ said AS (
   UNION ALL
   SELECT source, exported, key, 'PAIRING', 'paired', NULL, NULL, nobody(), nobody(), NULL, n2, NULL, about, subject,
     candidates
-  FROM about_what WHERE slot = 'ANIMAL' AND n2 <> n
+  FROM about_what WHERE slot = 'ANIMAL' AND reading2 = 'number' AND n2 <> n
   UNION ALL
-  SELECT source, exported, key, 'PAIRING', 'paired', NULL, NULL, nobody(), nobody(), NULL, n, NULL, 'chip', n2, []
-  FROM told_of WHERE slot = 'ANIMAL' AND reading = 'number' AND n2 <> n)
+  SELECT source, exported, key, 'PAIRING', 'paired', NULL, NULL, nobody(), nobody(), NULL, n, NULL,
+    CASE reading2 WHEN 'number' THEN 'chip' ELSE 'damaged' END, n2, candidates2
+  FROM told_of WHERE slot = 'ANIMAL' AND reading = 'number' AND n2 <> n
+  UNION ALL
+  SELECT source, exported, key, 'ANIMAL', fact, day, basis, giver, who, client, NULL, rest, 'damaged', n2, candidates2
+  FROM told_of WHERE slot = 'ANIMAL' AND reading2 = 'damaged' AND n2 <> n)
 SELECT p.* EXCLUDE (giver, who), g.someone AS giver, w.someone AS who,
   concat_ws('|', p.fact, p.day, p.basis, p.giver::VARCHAR, p.who::VARCHAR, p.client, p.other, p.rest) AS content
 FROM said p

@@ -85,7 +85,8 @@ UNION ALL SELECT source, 'damaged', subject, number, known_since FROM repaired;
 
 CREATE TABLE placed AS
 SELECT p.number, s.* EXCLUDE (candidates) REPLACE (greatest(s.first_stated, p.since) AS first_stated)
-FROM of_numbers s JOIN place p USING (source, about, subject);
+FROM of_numbers s JOIN place p USING (source, about, subject)
+WHERE s.fact <> 'paired' OR s.other <> p.number;
 
 -- ... and by those that found their number, too.
 CREATE TABLE carried AS

@@ -66,19 +66,24 @@ WHERE new_enough(k.registries_at, greatest(k.start, v.first_stated), k.change)
   AND EXISTS (FROM live_registration l WHERE l.animal = k.animal AND verdict(l.who, v.who) = 'details differ')
   AND NOT EXISTS (FROM judged_registration j WHERE j.animal = k.animal AND j.closeness = 5);
 
--- A record that is still listed and whose number can't be read without guessing, or lost digits; neither the record nor
--- the animal that it was placed on tells of a death.
+-- A record that is still listed and whose number can't be read without guessing, or lost digits; neither the record,
+-- under any damaged number of its, nor the animal that it was placed on or is paired with tells of a death.
 CREATE VIEW damaged_record AS
 WITH damaged AS (
-  SELECT i.source, i.key, i.about, i.subject, bool_or(i.fact = 'died') AS died
+  SELECT i.source, i.key, i.about, i.subject, bool_or(i.fact = 'died') AS died,
+    list(i.other) FILTER (i.fact = 'paired') AS others
   FROM in_effect i ANTI JOIN unlisted USING (source, key, about, subject)
   WHERE i.about = 'damaged' OR (i.about = 'chip' AND i.subject IN (FROM cut_number))
-  GROUP BY ALL)
+  GROUP BY ALL),
+of_dead AS (
+  SELECT source, key FROM damaged WHERE died
+  UNION
+  SELECT d.source, d.key FROM damaged d
+  LEFT JOIN repaired r ON d.about = 'damaged' AND r.source = d.source AND r.subject = d.subject
+  JOIN carried c ON c.number = r.number OR list_contains(d.others, c.number)
+  JOIN animal a ON a.animal = c.animal WHERE a.died)
 SELECT d.source, d.key, d.subject, e.owner AS organisation
-FROM damaged d JOIN source e ON e.id = d.source
-LEFT JOIN repaired r ON d.about = 'damaged' AND r.source = d.source AND r.subject = d.subject
-LEFT JOIN carried c ON c.number = r.number LEFT JOIN animal a ON a.animal = c.animal
-WHERE NOT d.died AND NOT coalesce(a.died, false);
+FROM damaged d JOIN source e ON e.id = d.source ANTI JOIN of_dead o ON o.source = d.source AND o.key = d.key;
 
 -- One row per animal: the first kind in the order of the table.
 CREATE VIEW finding_of_animal AS

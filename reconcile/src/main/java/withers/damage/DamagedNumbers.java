@@ -4,9 +4,12 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import withers.cases.Anchor;
 import withers.chip.ChipNumber;
 import withers.chip.LostDigits;
@@ -41,18 +44,29 @@ public record DamagedNumbers(Sources sources, KnownNumbers known, Predicate<Chip
 
   /** The findings, one for each record, in order of source and key. */
   public List<Finding> judge(Collection<DamagedRecord> records) {
+    Set<Identity> ofDead =
+        records.stream()
+            .filter(this::isOfDead)
+            .map(DamagedNumbers::identity)
+            .collect(Collectors.toSet());
     Map<Identity, DamagedRecord> byKey = new TreeMap<>();
     BinaryOperator<DamagedRecord> telling = BinaryOperator.minBy(DamagedRecord.MOST_TELLING);
     for (DamagedRecord record : records) {
-      if (holds(record)) {
-        byKey.merge(new Identity(record.source(), record.key()), record, telling);
+      if (!ofDead.contains(identity(record))) {
+        byKey.merge(identity(record), record, telling);
       }
     }
     return byKey.values().stream().map(this::finding).toList();
   }
 
-  private boolean holds(DamagedRecord record) {
-    return !record.isOfDead() && record.place().filter(isDead).isEmpty();
+  private static Identity identity(DamagedRecord record) {
+    return new Identity(record.source(), record.key());
+  }
+
+  /** A row's two numbers are one animal's: a death under either speaks for both. */
+  private boolean isOfDead(DamagedRecord record) {
+    return record.isOfDead()
+        || Stream.concat(record.place().stream(), record.pairedWith()).anyMatch(isDead);
   }
 
   private Finding finding(DamagedRecord record) {

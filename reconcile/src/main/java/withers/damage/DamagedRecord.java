@@ -3,6 +3,7 @@ package withers.damage;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.chip.LostDigits;
 import withers.fact.Fact;
@@ -45,6 +46,14 @@ public record DamagedRecord(
   /** Whether it tells of a death. */
   boolean isOfDead() {
     return says.stream().anyMatch(stated -> stated.fact() instanceof Fact.Died);
+  }
+
+  /** The numbers that the same animal carries, by this record. */
+  Stream<ChipNumber> pairedWith() {
+    return says.stream()
+        .map(Stated::fact)
+        .filter(Fact.PairedWith.class::isInstance)
+        .map(fact -> ((Fact.PairedWith) fact).other());
   }
 
   /** The statement that had the number so first. */

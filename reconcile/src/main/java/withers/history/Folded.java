@@ -3,6 +3,9 @@ package withers.history;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import withers.chip.ChipNumber;
+import withers.fact.Fact;
 
 /**
  * What is in effect of all that was said about one subject.
@@ -18,5 +21,13 @@ public record Folded(List<Kept> kept, Optional<LocalDate> turned) {
 
   public Folded {
     kept = List.copyOf(kept);
+  }
+
+  /** The chips that the same animal carries, by these statements. */
+  public Stream<ChipNumber> pairedWith() {
+    return kept.stream()
+        .map(one -> one.stated().fact())
+        .filter(Fact.PairedWith.class::isInstance)
+        .map(fact -> ((Fact.PairedWith) fact).other());
   }
 }

@@ -26,7 +26,8 @@ public record History(ChipNumber chip, List<Statement> statements, Optional<Loca
   }
 
   /**
-   * The history of a chip from statements that were placed on its number.
+   * The history of a chip from statements that were placed on its number. That it is paired with
+   * itself says nothing: the record has one number twice, once damaged.
    *
    * @param placedSince the export date that first stated what places them
    */
@@ -34,6 +35,7 @@ public record History(ChipNumber chip, List<Statement> statements, Optional<Loca
     return new History(
         chip,
         folded.kept().stream()
+            .filter(k -> !k.stated().fact().equals(new Fact.PairedWith(chip)))
             .map(k -> statement(chip, k, later(k.stated().exportDate(), placedSince)))
             .toList(),
         folded.turned().map(turned -> later(turned, placedSince)));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.codec.Streams;
 import withers.fact.ChipEvent;
@@ -34,14 +35,20 @@ final class Unplaced {
   record OfAnimal(AnimalId animal, Folded folded) {}
 
   /** What one source says about a number that it damaged. */
-  record OfDamaged(SourceId source, Subject.Damaged number, Folded folded) {}
+  record OfDamaged(SourceId source, Subject.Damaged number, Folded folded) {
+
+    /** The numbers that it may be, and those that the same animal carries by its record. */
+    private Stream<ChipNumber> names() {
+      return Stream.concat(number.candidates().stream(), folded.pairedWith());
+    }
+  }
 
   private record About(SourceId source, Subject subject) {}
 
   private final List<OfAnimal> animals = new ArrayList<>();
   private final List<OfDamaged> damaged = new ArrayList<>();
   private final Set<AnimalId> animalIds = new HashSet<>();
-  private final Set<ChipNumber> candidates = new HashSet<>();
+  private final Set<ChipNumber> named = new HashSet<>();
 
   private Unplaced() {}
 
@@ -73,9 +80,13 @@ final class Unplaced {
       animals.add(new OfAnimal(id, folded));
       animalIds.add(id);
     } else if (about.subject instanceof Subject.Damaged number) {
-      damaged.add(new OfDamaged(about.source, number, folded));
-      candidates.addAll(number.candidates());
+      add(new OfDamaged(about.source, number, folded));
     }
+  }
+
+  private void add(OfDamaged one) {
+    damaged.add(one);
+    one.names().forEach(named::add);
   }
 
   List<OfAnimal> animals() {
@@ -103,15 +114,17 @@ final class Unplaced {
 
   /** Whether something unplaced may belong to this chip. */
   boolean concerns(History history) {
-    return candidates.contains(history.chip()) || isLinked(history);
+    return named.contains(history.chip()) || isLinked(history);
   }
 
-  /** All candidates of the damaged numbers that have one of these chips among theirs. */
+  /**
+   * The other candidates of the damaged numbers that have one of these chips among theirs, or are
+   * paired with one.
+   */
   Set<ChipNumber> rivals(Set<ChipNumber> chips) {
     return damaged.stream()
-        .map(one -> one.number.candidates())
-        .filter(all -> all.stream().anyMatch(chips::contains))
-        .flatMap(List::stream)
+        .filter(one -> one.names().anyMatch(chips::contains))
+        .flatMap(one -> one.number.candidates().stream())
         .filter(chip -> !chips.contains(chip))
         .collect(Collectors.toSet());
   }

@@ -54,9 +54,16 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
   Stream<ChipEvent> events() {
     String verb = words.get(4).split("/")[0];
     if (verb.equals("paired")) {
-      return Stream.of(pairing(word(2), word(5)), pairing(word(5), word(2)));
+      return pairings(word(2), word(5));
     }
     return Stream.of(event(subject(word(2)), slot(verb), date(verb), fact(verb)));
+  }
+
+  /** Said of either number, but only with a number that was read. */
+  private Stream<ChipEvent> pairings(String one, String other) {
+    return subject(one).chip().isPresent()
+        ? Stream.of(pairing(one, other), pairing(other, one))
+        : Stream.of(pairing(one, other));
   }
 
   private ChipEvent pairing(String one, String other) {

@@ -91,7 +91,7 @@ public final class RandomWorld {
               subject,
               "n" + chip,
               oneOf(List.of("gone", "gone", "still")));
-      case 15 -> add("clinic", round, "C" + chip, "p" + chip, pairingOrDeath(chip, day));
+      case 15 -> add("clinic", round, subject, "p" + chip, pairingOrDeath(chip, day));
       case 16 ->
           add(
               "shelter",

@@ -89,7 +89,7 @@ final class Turmoil {
     String first = group.columns().get(0);
     switch (group.kind()) {
       case "number" -> row.compute(first, (header, number) -> misread(number, other.get(first)));
-      case "second" -> row.put(first, chance(300) ? "" : other.get(layout.numberColumn()));
+      case "second" -> row.put(first, second(other.get(layout.numberColumn())));
       case "absent" ->
           row.compute(first, (header, number) -> number.isEmpty() ? other.get(first) : "");
       case "day" -> row.compute(first, (header, day) -> moved(day, layout, exported));
@@ -101,6 +101,13 @@ final class Turmoil {
           group.columns().forEach(column -> row.put(column, other.get(column)));
       default -> throw new IllegalArgumentException(group.toString());
     }
+  }
+
+  private String second(String number) {
+    if (chance(300)) {
+      return "";
+    }
+    return chance(300) ? misread(number, number) : number;
   }
 
   private String misread(String number, String another) {

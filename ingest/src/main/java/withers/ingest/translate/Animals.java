@@ -2,7 +2,6 @@ package withers.ingest.translate;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import withers.chip.ChipNumber;
 import withers.fact.Fact;
 import withers.fact.Slot;
 import withers.fact.Species;
@@ -37,7 +36,7 @@ final class Animals {
           .ifPresent(id -> row.state(subject, Slot.LINK, Optional.empty(), new Fact.Linked(id)));
     }
     row.number(ColumnName.SECOND_CHIP)
-        .flatMap(Subject::chip)
+        .filter(second -> !second.equals(subject))
         .ifPresent(second -> pair(row, subject, second));
     row.day(ColumnName.DIED).ifPresent(day -> died(row, subject, Optional.of(day)));
   }
@@ -50,19 +49,23 @@ final class Animals {
         row.day(ColumnName.BORN));
   }
 
-  private static void pair(RowInHand row, Subject subject, ChipNumber second) {
-    Optional<ChipNumber> first = subject.chip();
-    if (first.isPresent() && first.get().equals(second)) {
-      return;
+  /**
+   * Says of either number that the animal carries the other, as far as the other can be read. A
+   * damaged one also has the description, so that it is told of even when neither can be.
+   */
+  private static void pair(RowInHand row, Subject subject, Subject second) {
+    if (second instanceof Subject.Damaged) {
+      row.state(second, Slot.ANIMAL, Optional.empty(), described(row));
     }
-    row.state(subject, Slot.PAIRING, Optional.empty(), new Fact.PairedWith(second));
-    first.ifPresent(
-        number ->
-            row.state(
-                new Subject.Chip(second),
-                Slot.PAIRING,
-                Optional.empty(),
-                new Fact.PairedWith(number)));
+    carriesToo(row, subject, second);
+    carriesToo(row, second, subject);
+  }
+
+  private static void carriesToo(RowInHand row, Subject one, Subject other) {
+    other
+        .chip()
+        .ifPresent(
+            number -> row.state(one, Slot.PAIRING, Optional.empty(), new Fact.PairedWith(number)));
   }
 
   static void died(RowInHand row, Subject subject, Optional<LocalDate> day) {

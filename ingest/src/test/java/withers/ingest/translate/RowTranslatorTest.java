@@ -91,6 +91,45 @@ class RowTranslatorTest {
   }
 
   @Test
+  void a_damaged_second_number_is_told_of_and_of_what_else_the_animal_carries() {
+    assertThat(
+            clinic()
+                .of(
+                    CLINIC,
+                    "7,999010000000017,9990100000O0025,Pip,Cat,,,,03/02/2031,,,,,,Ada,,,,,,,",
+                    "8,999010000000017,9.9901E+14,,,,,,,,,,,,,,,,,,,",
+                    "9,9990100000O0017,999010000000025,,,,,,,,,,,,,,,,,,,"))
+        .containsExactly(
+            "7: ANIMAL of 999010000000017: CAT Pip; LINK of 999010000000017: Linked[animalId=7];"
+                + " ANIMAL of '9990100000O0025' [999010000000025]: CAT Pip;"
+                + " PAIRING of '9990100000O0025' [999010000000025]: PairedWith[other=999010000000017];"
+                + " VISIT of 999010000000017 on 2031-02-03: with <Ada>",
+            "8: ANIMAL of 999010000000017: UNSTATED; LINK of 999010000000017: Linked[animalId=8];"
+                + " ANIMAL of '9.9901E+14' []: UNSTATED;"
+                + " PAIRING of '9.9901E+14' []: PairedWith[other=999010000000017]",
+            "9: ANIMAL of '9990100000O0017' [999010000000017]: UNSTATED;"
+                + " LINK of '9990100000O0017' [999010000000017]: Linked[animalId=9];"
+                + " PAIRING of '9990100000O0017' [999010000000017]: PairedWith[other=999010000000025]");
+  }
+
+  @Test
+  void of_two_damaged_numbers_neither_is_lost_and_one_that_stands_twice_is_told_of_once() {
+    assertThat(
+            clinic()
+                .of(
+                    CLINIC,
+                    "7,9990100000O0017,9.9901E+14,,,,,,,,,,,,,,,,,,,",
+                    "8,9.9901E+14,9.9901E+14,,,,,,,,,,,,,,,,,,,",
+                    "9,none,9.9901E+14,,,,,,,,,,,,,,,,,,,"))
+        .containsExactly(
+            "7: ANIMAL of '9990100000O0017' [999010000000017]: UNSTATED;"
+                + " LINK of '9990100000O0017' [999010000000017]: Linked[animalId=7];"
+                + " ANIMAL of '9.9901E+14' []: UNSTATED",
+            "8: ANIMAL of '9.9901E+14' []: UNSTATED; LINK of '9.9901E+14' []: Linked[animalId=8]",
+            "9: ANIMAL of '9.9901E+14' []: UNSTATED; LINK of '9.9901E+14' []: Linked[animalId=9]");
+  }
+
+  @Test
   void damaged_numbers_keep_their_text_and_rows_without_a_number_their_animal_id() {
     assertThat(
             clinic()
