@@ -1,16 +1,16 @@
 package withers.ingest.quarantine;
 
+import static withers.text.HarmlessText.GUARD;
+
+import withers.text.HarmlessText;
+
 /**
  * Cells that a spreadsheet shows and keeps as they are. An apostrophe goes before what a
- * spreadsheet would run as a formula (= + - @, tab, carriage return, line feed, NUL and the
- * full-width twins of the signs: OWASP's page on CSV injection and ASVS 5.0, 1.2.10, united; also
- * behind blanks), and before what it would turn into a number or a day and write back otherwise:
- * fifteen digits lose the last of them, 036 loses its zero, 3/4 becomes a day.
+ * spreadsheet would run as a formula ({@link HarmlessText}), and before what it would turn into a
+ * number or a day and write back otherwise: fifteen digits lose the last of them, 036 loses its
+ * zero, 3/4 becomes a day.
  */
 final class Verbatim {
-
-  private static final String GUARD = "'";
-  private static final String FORMULA_STARTS = "=+-@\t\r\n\0＝＋－＠";
 
   /** No spreadsheet takes a longer text for a number or a day, unless it has no letter. */
   private static final int LONGEST_DAY = 40;
@@ -22,7 +22,7 @@ final class Verbatim {
 
   /** A cell of ours, which is no number: guarded against formulas. */
   static String text(String text) {
-    return text.startsWith(GUARD) || startsLikeFormula(text) ? GUARD + text : text;
+    return text.startsWith(GUARD) || HarmlessText.startsLikeFormula(text) ? GUARD + text : text;
   }
 
   /** A cell of the export, guarded against formulas and against conversion. */
@@ -34,24 +34,6 @@ final class Verbatim {
   /** What was guarded; what was not is itself, but for one apostrophe in front. */
   static String undo(String guarded) {
     return guarded.startsWith(GUARD) ? guarded.substring(GUARD.length()) : guarded;
-  }
-
-  private static boolean startsLikeFormula(String text) {
-    int first = 0;
-    while (first < text.length() && isBlank(text.charAt(first))) {
-      first++;
-    }
-    return startsWithOne(text, 0) || startsWithOne(text, first);
-  }
-
-  private static boolean startsWithOne(String text, int at) {
-    return at < text.length() && FORMULA_STARTS.indexOf(text.charAt(at)) >= 0;
-  }
-
-  private static boolean isBlank(char c) {
-    return Character.isWhitespace(c)
-        || Character.isSpaceChar(c)
-        || Character.getType(c) == Character.FORMAT;
   }
 
   private static boolean hasDigit(String text) {

@@ -13,6 +13,7 @@ import withers.report.list.FollowUp;
 import withers.report.list.FollowUpList;
 import withers.report.list.Task;
 import withers.report.text.Texts;
+import withers.text.HarmlessText;
 
 /**
  * A list as a table: a row for each follow-up, a cell for each {@link Column}. Several things in

@@ -9,9 +9,9 @@ import org.dhatim.fastexcel.Worksheet;
 import withers.report.list.Cautions;
 import withers.report.list.FollowUpList;
 import withers.report.table.Column;
-import withers.report.table.HarmlessText;
 import withers.report.table.ListTable;
 import withers.report.text.Texts;
+import withers.text.HarmlessText;
 
 /**
  * A list as a workbook: a sheet with a row for each follow-up, and one with what to keep in mind.

@@ -1,4 +1,4 @@
-package withers.report.table;
+package withers.text;
 
 /**
  * Makes cells that spreadsheets take for text. A cell that begins like a formula is given a leading
@@ -7,8 +7,10 @@ package withers.report.table;
  */
 public final class HarmlessText {
 
+  /** What goes before a cell that is guarded. */
+  public static final String GUARD = "'";
+
   private static final String FORMULA_STARTS = "=+-@\t\r\n\0＝＋－＠";
-  private static final String GUARD = "'";
 
   private HarmlessText() {}
 
@@ -17,7 +19,8 @@ public final class HarmlessText {
     return startsLikeFormula(text) ? GUARD + text : text;
   }
 
-  private static boolean startsLikeFormula(String text) {
+  /** Whether a spreadsheet may run it. */
+  public static boolean startsLikeFormula(String text) {
     int first = 0;
     while (first < text.length() && isBlank(text.charAt(first))) {
       first++;

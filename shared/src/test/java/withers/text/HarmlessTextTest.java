@@ -1,4 +1,4 @@
-package withers.report.table;
+package withers.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
