@@ -34,17 +34,39 @@ record CorrectionsFinder(Profiles profiles, Optional<LocalDate> given) {
   record Corrections(SourceProfile profile, LocalDate date, FileFormat format, ExportFile file) {}
 
   /**
+   * How a spreadsheet saved it.
+   *
+   * @param delimiter of text
+   * @param sheet of a spreadsheet
+   */
+  private record Saved(Optional<Delimiter> delimiter, Optional<String> sheet) {
+
+    static Optional<Saved> as(Path path) {
+      Optional<Saved> text =
+          QuarantineSign.delimiter(path).map(one -> new Saved(Optional.of(one), Optional.empty()));
+      return text.or(
+          () ->
+              QuarantineSign.sheet(path)
+                  .map(name -> new Saved(Optional.empty(), Optional.of(name))));
+    }
+
+    FileFormat format(Optional<Charset> charset, DatePattern date) {
+      TextFormat text = new TextFormat(delimiter, Optional.of(Quoting.DOUBLE), charset);
+      return new FileFormat(text, date).onSheet(sheet);
+    }
+  }
+
+  /**
    * What a file is, if it is a quarantine file.
    *
    * @throws InputRefusedException when it is one that can't be taken
    */
   Optional<Corrections> find(Incoming incoming, Optional<SourceProfile> named) {
-    return QuarantineSign.delimiter(incoming.path())
-        .map(delimiter -> read(incoming, delimiter, named));
+    return Saved.as(incoming.path()).map(saved -> read(incoming, saved, named));
   }
 
-  private Corrections read(Incoming incoming, Delimiter delimiter, Optional<SourceProfile> named) {
-    CorrectedRows.About about = about(incoming.path(), delimiter);
+  private Corrections read(Incoming incoming, Saved saved, Optional<SourceProfile> named) {
+    CorrectedRows.About about = about(incoming.path(), saved);
     SourceProfile profile = profile(incoming.name(), about);
     named
         .filter(other -> !other.id().equals(profile.id()))
@@ -52,8 +74,7 @@ record CorrectionsFinder(Profiles profiles, Optional<LocalDate> given) {
     given
         .filter(date -> !date.equals(about.exportDate()))
         .ifPresent(date -> refuse(date + " as export date", "" + about.exportDate(), incoming));
-    FileFormat format =
-        format(delimiter, profile.format().text().charset(), profile.format().date());
+    FileFormat format = saved.format(profile.format().text().charset(), profile.format().date());
     ExportFile file = ExportFile.inspect(incoming.path(), format);
     return new Corrections(profile, about.exportDate(), format, file);
   }
@@ -61,19 +82,13 @@ record CorrectionsFinder(Profiles profiles, Optional<LocalDate> given) {
   /**
    * Source and date are plain letters and digits, the same in all character sets that it may be.
    */
-  private static CorrectedRows.About about(Path path, Delimiter delimiter) {
+  private static CorrectedRows.About about(Path path, Saved saved) {
     FileFormat any =
-        format(delimiter, Optional.of(StandardCharsets.ISO_8859_1), DatePattern.of("yyyy-MM-dd"));
+        saved.format(Optional.of(StandardCharsets.ISO_8859_1), DatePattern.of("yyyy-MM-dd"));
     ExportFile file = ExportFile.inspect(path, any);
     try (Rows rows = OpenExport.rows(file, any, List.of(), bytes -> {})) {
       return CorrectedRows.about(rows);
     }
-  }
-
-  private static FileFormat format(
-      Delimiter delimiter, Optional<Charset> charset, DatePattern date) {
-    TextFormat text = new TextFormat(Optional.of(delimiter), Optional.of(Quoting.DOUBLE), charset);
-    return new FileFormat(text, date);
   }
 
   private SourceProfile profile(String name, CorrectedRows.About about) {

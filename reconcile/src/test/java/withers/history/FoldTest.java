@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
+import withers.fact.Fact;
 import withers.fact.Slot;
 import withers.log.LogSnapshot;
 import withers.run.AnimalReader;
@@ -320,6 +321,23 @@ class FoldTest {
         """;
 
     assertThat(animal(World.of(lines)).turned()).contains(LocalDate.of(2026, 8, 31));
+  }
+
+  @Test
+  void an_animal_is_read_whole_from_the_number_that_a_damaged_one_is_paired_with() {
+    String lines =
+        """
+        clinic 2026-07-31 C1 p1 visit 2026-02-01 Ada
+        clinic 2026-07-31 ?C2,C3 p1 paired C1
+        north  2026-08-31 C3 n1 registered 2026-01-01 Ada
+        """;
+
+    Animal animal = animal(World.of(lines));
+
+    assertThat(animal.chips()).containsExactly(Chips.chip(1), Chips.chip(3));
+    assertThat(animal.stating(Fact.PairedWith.class))
+        .extracting(Statement::chip, Statement::firstStated)
+        .containsExactly(tuple(Chips.chip(3), LocalDate.of(2026, 8, 31)));
   }
 
   private static final String REGISTERED = "north 2026-07-31 C1 n1 registered 2026-01-01 Ada\n";

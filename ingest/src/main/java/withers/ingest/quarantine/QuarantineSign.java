@@ -9,9 +9,11 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import withers.ingest.pack.Signature;
 import withers.ingest.sniff.Delimiter;
+import withers.ingest.xlsx.SheetFinder;
 
-/** Recognises quarantine files, whatever delimiter a spreadsheet has saved them with. */
+/** Recognises quarantine files, whatever delimiter or form a spreadsheet has saved them with. */
 public final class QuarantineSign {
 
   private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
@@ -19,12 +21,19 @@ public final class QuarantineSign {
 
   private QuarantineSign() {}
 
-  /** The delimiter of a quarantine file; empty when the file is none. */
+  /** The delimiter of a quarantine file that is text; empty when the file is none. */
   public static Optional<Delimiter> delimiter(Path file) {
     String start = start(file);
     return Arrays.stream(Delimiter.values())
         .filter(delimiter -> hasOurColumns(start, delimiter.sign()))
         .findFirst();
+  }
+
+  /** The sheet of a quarantine file that was saved as a spreadsheet; empty when it is none. */
+  public static Optional<String> sheet(Path file) {
+    return Signature.of(file) == Signature.ZIP
+        ? SheetFinder.beginningWith(file, QuarantineColumns.OURS)
+        : Optional.empty();
   }
 
   private static String start(Path file) {

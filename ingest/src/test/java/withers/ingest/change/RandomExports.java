@@ -131,8 +131,29 @@ final class RandomExports {
         said.add(said(new Subject.Chip(other), Slot.PAIRING, new Fact.PairedWith(chip.number())));
       }
     }
+    if (random.nextInt(6) == 0) {
+      said.addAll(damagedBeside(subject));
+    }
     Collections.shuffle(said, random);
     return List.copyOf(said);
+  }
+
+  /** What a row says of a second number that is damaged. */
+  private List<Said> damagedBeside(Subject first) {
+    Subject second = damaged(random.nextInt(2));
+    if (second.equals(first) || first instanceof Subject.Animal) {
+      return List.of();
+    }
+    List<Said> said = new ArrayList<>();
+    said.add(
+        said(
+            second,
+            Slot.ANIMAL,
+            new Fact.Described(Species.CAT, name(), Optional.empty(), Optional.empty())));
+    first
+        .chip()
+        .ifPresent(number -> said.add(said(second, Slot.PAIRING, new Fact.PairedWith(number))));
+    return said;
   }
 
   private Said said(Subject subject, Slot slot, Fact fact) {
@@ -142,11 +163,16 @@ final class RandomExports {
 
   private Subject subject() {
     return switch (random.nextInt(8)) {
-      case 0 -> new Subject.Damaged("9990000O0001001", List.of(NUMBERS.get(0)));
-      case 1 -> new Subject.Damaged("9.99E+14", List.of());
+      case 0, 1 -> damaged(random.nextInt(2));
       case 2, 3 -> new Subject.Animal("a" + random.nextInt(2));
       default -> new Subject.Chip(number());
     };
+  }
+
+  private static Subject damaged(int which) {
+    return which == 0
+        ? new Subject.Damaged("9990000O0001001", List.of(NUMBERS.get(0)))
+        : new Subject.Damaged("9.99E+14", List.of());
   }
 
   private ChipNumber number() {

@@ -3,18 +3,23 @@ package withers.ingest.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withers.ingest.cli.TestWorkspace.Said;
+import withers.ingest.xlsx.Workbooks;
 
 /** Rows that were put right in their quarantine file, and ingested again. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -139,6 +144,57 @@ class QuarantineCommandTest {
     assertThat(workspace.ingest().out())
         .startsWith(
             "harbour-clinic 2031-01-31, rows put right: read 3 = 0 unchanged + 1 applied + 2 rejected\n");
+  }
+
+  @Test
+  void saved_as_a_spreadsheet_it_is_read_by_the_spreadsheet_reader() throws IOException {
+    put("Pip,(missing),(missing),(missing)", "Pip,2031-01-06,Bela,");
+    put("(empty),(empty)", ",");
+    Path workbook = savedAsWorkbook("put right.xlsx", "'5 January", "");
+
+    assertThat(workspace.ingest(workbook.toString()))
+        .isEqualTo(
+            new Said(
+                0,
+                "harbour-clinic 2031-01-31, rows put right: read 3 = 0 unchanged + 3 applied + 0 rejected\n",
+                ""));
+  }
+
+  @Test
+  void a_spreadsheet_of_it_is_no_export_whatever_its_name_is() throws IOException {
+    Path workbook = savedAsWorkbook("harbour-2031-03-31.csv", "'5 January", "2031-01-05");
+
+    Said said = workspace.ingest(workbook.toString());
+
+    assertThat(said.out())
+        .isEqualTo(
+            "harbour-clinic 2031-01-31, rows put right: read 3 = 0 unchanged + 1 applied + 2 rejected\n");
+    Path rest = files().stream().filter(file -> !file.equals(quarantine)).findAny().orElseThrow();
+    assertThat(Files.readAllLines(rest)).isEqualTo(Files.readAllLines(quarantine).subList(0, 3));
+  }
+
+  /** As Apache POI writes it, with a sheet of notes in front and a blank row above. */
+  private Path savedAsWorkbook(String name, String wrong, String right) throws IOException {
+    List<String> lines = Files.readAllLines(quarantine);
+    byte[] workbook =
+        Workbooks.of(
+            book -> {
+              Workbooks.row(book.createSheet("Notes"), "source", "called the clinic");
+              XSSFSheet sheet = book.createSheet("To do");
+              Workbooks.row(sheet, "");
+              for (String line : lines) {
+                Workbooks.row(sheet, cells(line.replace(wrong, right)));
+              }
+            });
+    return Files.write(folder.resolve(name), workbook);
+  }
+
+  private static Object[] cells(String line) {
+    try (CSVParser parser = CSVParser.parse(line.replace("\uFEFF", ""), CSVFormat.RFC4180)) {
+      return parser.getRecords().get(0).toList().toArray();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   @Test

@@ -1,0 +1,88 @@
+package withers.ingest.xlsx;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import javax.xml.stream.XMLStreamException;
+import withers.ingest.pack.Archive;
+import withers.ingest.pack.PackedFile;
+import withers.source.InputRefusedException;
+
+/** Finds a sheet by what its first row begins with; the rest of a spreadsheet is not read. */
+public final class SheetFinder {
+
+  private final Archive archive;
+  private final WorkbookParts parts;
+
+  private SheetFinder(Archive archive, WorkbookParts parts) {
+    this.archive = archive;
+    this.parts = parts;
+  }
+
+  /**
+   * The name of the first shown sheet that begins with these cells. Empty when there is none, and
+   * also when the file is no spreadsheet that can be read: that is for its reader to say.
+   */
+  public static Optional<String> beginningWith(Path file, List<String> cells) {
+    PackedFile place = PackedFile.plain(file);
+    try (Archive archive = Archive.open(place.channel(), place.name())) {
+      return archive.isWorkbook()
+          ? new SheetFinder(archive, WorkbookParts.read(archive)).find(cells)
+          : Optional.empty();
+    } catch (IOException
+        | XMLStreamException
+        | InputRefusedException
+        | IllegalArgumentException no) {
+      return Optional.empty();
+    }
+  }
+
+  private Optional<String> find(List<String> cells) throws IOException, XMLStreamException {
+    for (WorkbookParts.SheetPart sheet : parts.sheets()) {
+      Optional<InputStream> part = archive.part(sheet.path());
+      if (sheet.isShown() && part.isPresent() && begins(part.get(), cells)) {
+        return Optional.of(sheet.name());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean begins(InputStream sheet, List<String> cells)
+      throws IOException, XMLStreamException {
+    FirstRow row = FirstRow.read(sheet, cells.size());
+    return row.cells(sharedTexts(row.shared())).equals(cells);
+  }
+
+  private Map<Integer, String> sharedTexts(Collection<Integer> wanted)
+      throws IOException, XMLStreamException {
+    Optional<InputStream> stream =
+        parts.sharedTexts().isPresent() && !wanted.isEmpty()
+            ? archive.part(parts.sharedTexts().get())
+            : Optional.empty();
+    return stream.isPresent() ? texts(stream.get(), new HashSet<>(wanted)) : Map.of();
+  }
+
+  private static Map<Integer, String> texts(InputStream shared, Set<Integer> wanted)
+      throws IOException, XMLStreamException {
+    Map<Integer, String> texts = new HashMap<>();
+    int last = Collections.max(wanted);
+    int at = -1;
+    try (PartReader part = new PartReader(shared, Bounds.SHARED_TEXTS)) {
+      while (at <= last && part.next()) {
+        at += part.starts("si") ? 1 : 0;
+        if (part.ends("t") && wanted.contains(at)) {
+          texts.merge(at, part.text().toString(), String::concat);
+        }
+      }
+    }
+    return texts;
+  }
+}
