@@ -106,6 +106,11 @@ FROM said p
 JOIN someone g ON g.source = p.source AND g.wording = p.giver::VARCHAR
 JOIN someone w ON w.source = p.source AND w.wording = p.who::VARCHAR;
 
+-- Second numbers that are damaged beside a first that can be read.
+CREATE VIEW damaged_second AS
+SELECT d.* FROM told d JOIN told f USING (source, exported, key)
+WHERE d.about = 'damaged' AND d.slot = 'PAIRING' AND f.about = 'chip' AND f.slot = 'ANIMAL';
+
 -- A record, and the exports that state it.
 CREATE TABLE stated AS SELECT DISTINCT source, key, about, subject, exported FROM told;
 

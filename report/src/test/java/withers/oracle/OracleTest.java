@@ -73,6 +73,7 @@ class OracleTest {
               "unlisted",
               "link",
               "repaired",
+              "damaged_second",
               "cut_number",
               "taken_at_its_word",
               "damaged_record",

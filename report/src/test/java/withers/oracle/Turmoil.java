@@ -107,7 +107,7 @@ final class Turmoil {
     if (chance(300)) {
       return "";
     }
-    return chance(300) ? misread(number, number) : number;
+    return chance(600) && number.length() >= 9 ? withLetter(number) : number;
   }
 
   private String misread(String number, String another) {
@@ -124,11 +124,15 @@ final class Turmoil {
     return switch (random.nextInt(6)) {
       case 0 -> replaced(number, at, (char) ('0' + random.nextInt(10)));
       case 1 -> replaced(replaced(number, at, number.charAt(at - 1)), at - 1, number.charAt(at));
-      case 2 -> number.substring(0, 4) + number.substring(4).replaceFirst("0", "O");
+      case 2 -> withLetter(number);
       case 3 -> number.substring(0, number.length() - 6) + "000000";
       case 4 -> number.matches("[0-9]{15}") ? scientific(number) : another;
       default -> another;
     };
+  }
+
+  private static String withLetter(String number) {
+    return number.substring(0, 4) + number.substring(4).replaceFirst("0", "O");
   }
 
   /** What a spreadsheet shows: six digits, cut here though it may round. */
