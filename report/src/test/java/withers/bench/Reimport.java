@@ -21,6 +21,8 @@ import withers.ingest.ImportReport;
 import withers.ingest.Ingested;
 import withers.ingest.cli.Ingester;
 import withers.ingest.known.BareLoop;
+import withers.log.EventLog;
+import withers.log.sqlite.SqliteEventLog;
 import withers.workspace.NewWorkspace;
 import withers.workspace.TestNumbers;
 import withers.workspace.Workspace;
@@ -53,6 +55,9 @@ final class Reimport implements Callable<Integer> {
   @Option(names = "--folder", required = true, description = "For the files; it stays.")
   private Path folder = Path.of(".");
 
+  @Option(names = "--go-on", description = "With what an earlier run left in the folder.")
+  private boolean goOn;
+
   private int months;
 
   Reimport(Console console) {
@@ -72,14 +77,26 @@ final class Reimport implements Callable<Integer> {
   public Integer call() throws Exception {
     Path file = folder.resolve("accounts.csv");
     Path changed = folder.resolve("accounts-changed.csv");
-    Workspace workspace = prepare(file, changed);
+    Workspace workspace = goOn ? earlier() : prepare(file, changed);
     console.print(setting(file));
-    line("first import", "first", take(workspace, file, false));
+    line(goOn ? "warming up" : "first import", "first", take(workspace, file, false));
     for (int i = 0; i < rounds; i++) {
       round(workspace, i % 2 == 0 ? file : changed, i % 2 == 0 ? changed : file);
     }
     summary();
     return 0;
+  }
+
+  private Workspace earlier() {
+    Workspace workspace = Workspace.open(folder.resolve("workspace"), noon());
+    try (EventLog log = SqliteEventLog.open(workspace.paths().eventLog())) {
+      months = log.snapshot().markers().size();
+    }
+    return workspace;
+  }
+
+  private static Clock noon() {
+    return Clock.fixed(FIRST.atTime(12, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
   }
 
   private Workspace prepare(Path file, Path changed) throws IOException {
@@ -97,8 +114,7 @@ final class Reimport implements Callable<Integer> {
     Files.writeString(root.resolve("sources/" + SOURCE + ".yaml"), RegistryFile.PROFILE);
     RegistryFile.write(file, rows, seed);
     RegistryFile.change(file, changed, ONE_IN, seed);
-    Clock noon = Clock.fixed(FIRST.atTime(12, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
-    return Workspace.open(root, noon);
+    return Workspace.open(root, noon());
   }
 
   private String setting(Path file) throws IOException {

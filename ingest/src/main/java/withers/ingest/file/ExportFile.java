@@ -18,7 +18,7 @@ import withers.source.InputRefusedException;
  *
  * @param place where its bytes are
  * @param name its name without folders; an archive's entry has both names
- * @param sha256 digest of its bytes, unpacked, lower-case hexadecimal
+ * @param digest of its bytes, unpacked
  * @param content what it is
  * @param charset of text: UTF-8 when the bytes are that, else what the profile names, else what was
  *     found out
@@ -29,7 +29,7 @@ import withers.source.InputRefusedException;
 public record ExportFile(
     PackedFile place,
     String name,
-    String sha256,
+    FileDigest digest,
     Content content,
     Charset charset,
     long size,
@@ -68,7 +68,8 @@ public record ExportFile(
     ByteScan scan = new ByteScan();
     try {
       Content content = content(place);
-      String sha256 = scan(place, scan);
+      FileDigest digest = FileDigest.of(place);
+      scan(place, scan);
       CharsetChoice choice =
           content == Content.TEXT
               ? CharsetChoice.of(place, scan, format.text().charset())
@@ -76,7 +77,7 @@ public record ExportFile(
       return new ExportFile(
           place,
           place.name(),
-          sha256,
+          digest,
           content,
           choice.charset(),
           scan.size(),
@@ -95,30 +96,23 @@ public record ExportFile(
     return place.isWorkbook(first) ? Content.WORKBOOK : Content.TEXT;
   }
 
-  /** Looks at all bytes, and digests them meanwhile. */
-  private static String scan(PackedFile place, ByteScan scan) throws IOException {
-    DigestBeside digest = new DigestBeside();
+  private static void scan(PackedFile place, ByteScan scan) throws IOException {
     try (InputStream in = place.open()) {
       byte[] buffer = new byte[BUFFER];
-      byte[] other = new byte[BUFFER];
-      for (int read = fill(in, buffer); read > 0; read = fill(in, buffer)) {
-        digest.take(buffer, read);
+      for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
         scan.take(buffer, read);
-        byte[] swap = buffer;
-        buffer = other;
-        other = swap;
       }
     }
-    return digest.hex();
   }
 
-  private static int fill(InputStream in, byte[] buffer) throws IOException {
-    return in.readNBytes(buffer, 0, buffer.length);
+  /** The digest in lower-case hexadecimal. */
+  public String sha256() {
+    return digest.hex();
   }
 
   /** The same file, when its end plays no part. */
   public ExportFile withoutItsEnd() {
-    return new ExportFile(place, name, sha256, content, charset, size, true, remarks);
+    return new ExportFile(place, name, digest, content, charset, size, true, remarks);
   }
 
   /** The file's bytes, unpacked. The caller closes them. */

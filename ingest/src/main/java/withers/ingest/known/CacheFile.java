@@ -64,9 +64,14 @@ final class CacheFile implements AutoCloseable {
     }
   }
 
+  /** What is small is gathered: a call of the system for each would take longer than copying. */
   void put(ByteBuffer bytes) throws IOException {
-    flush();
-    write(bytes);
+    if (bytes.remaining() <= BUFFER / 4) {
+      room(bytes.remaining()).put(bytes);
+    } else {
+      flush();
+      write(bytes);
+    }
   }
 
   private ByteBuffer room(int bytes) throws IOException {
