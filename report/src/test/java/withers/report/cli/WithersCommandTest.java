@@ -52,7 +52,8 @@ class WithersCommandTest {
   @Test
   void every_command_s_help_shows_an_example() {
     assertThat(command.getSubcommands())
-        .containsOnlyKeys("init", "ingest", "rekey", "reconcile", "report", "run", "trace", "demo");
+        .containsOnlyKeys(
+            "init", "ingest", "inspect", "rekey", "reconcile", "report", "run", "trace", "demo");
     UsageCheck.everyCommandShowsAnExample(command);
   }
 
