@@ -22,7 +22,7 @@ import withers.run.Outcome;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class LawOfTheExportsTest {
 
-  private static final int SEEDS = Integer.getInteger("law.seeds", 200);
+  private static final int SEEDS = Integer.getInteger("law.seeds", 80);
   private static final int ANIMALS = 25;
   private static final LocalDate AS_OF = LocalDate.of(2026, 11, 2);
 
