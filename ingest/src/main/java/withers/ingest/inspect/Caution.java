@@ -37,6 +37,9 @@ record Caution(boolean isWordless) {
 
   /** What is enough to take this candidate, where another assignment is the next best. */
   double enough(Candidate candidate, Search.Found other) {
+    if (isWordless && !isTold(candidate.field().use())) {
+      return Double.POSITIVE_INFINITY; // names look alike, an animal's and anybody's
+    }
     if (isWordless) {
       return WORDLESS * (candidate.field().isPrecious() ? SURE_PRECIOUS : SURE_FIELD);
     }
@@ -46,5 +49,10 @@ record Caution(boolean isWordless) {
       return candidate.header() > 2 ? SURE_OF_HEADER : SURE_OF_CELLS;
     }
     return candidate.field().isPrecious() ? SURE_PRECIOUS : SURE_FIELD;
+  }
+
+  /** Whether cells alone can tell. */
+  private static boolean isTold(Use use) {
+    return use == Use.CHIP || use == Use.DAY;
   }
 }

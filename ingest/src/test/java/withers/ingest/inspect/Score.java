@@ -112,7 +112,14 @@ final class Score {
         proposal.questions().stream()
             .flatMap(q -> q.choices().stream())
             .anyMatch(c -> truth.stream().anyMatch(h -> c.equals(path + ": \"" + h + '"')));
-    return kind || itself || column || shown;
+    return kind || itself || column || shown || isDoubted(truth, proposal);
+  }
+
+  /** Whether it is asked what the column is, taken for another field so far. */
+  private static boolean isDoubted(Set<String> truth, Proposal proposal) {
+    return proposal.questions().stream()
+        .flatMap(question -> question.choices().stream().limit(1))
+        .anyMatch(first -> truth.stream().anyMatch(h -> first.endsWith(": \"" + h + '"')));
   }
 
   private static Map<String, Set<String>> found(Proposal proposal) {
