@@ -66,8 +66,16 @@ final class Law {
     require(message.length() <= LONGEST_MESSAGE, "a refusal is short");
     List<String> texts = CHARSETS.stream().map(charset -> new String(input, charset)).toList();
     require(
-        runs(message).noneMatch(run -> texts.stream().anyMatch(text -> text.contains(run))),
+        runs(told(message, texts))
+            .noneMatch(run -> texts.stream().anyMatch(text -> text.contains(run))),
         "a refusal shows no cell");
+  }
+
+  /** The fuzzer learns words that it sees compared: the advice that ends a message is ours. */
+  private static String told(String message, List<String> texts) {
+    int advice = message.lastIndexOf("): ");
+    boolean isLearnt = texts.stream().anyMatch(text -> text.contains("Nothing was changed"));
+    return isLearnt && advice >= 0 ? message.substring(0, advice) : message;
   }
 
   private static Stream<String> runs(String message) {
