@@ -50,6 +50,7 @@ public final class IngestCommand implements Callable<Integer> {
 
   @Spec private @Nullable CommandSpec spec;
   @Mixin private WorkspaceOption workspaceOption;
+  @Mixin private SourceOptions of;
   @Mixin private JsonOption json;
 
   @Parameters(
@@ -57,18 +58,6 @@ public final class IngestCommand implements Callable<Integer> {
       arity = "0..*",
       description = "Exports, or quarantine files. Default: all that is new in the inbox.")
   private List<Path> files = List.of();
-
-  @Option(
-      names = "--source",
-      paramLabel = "ID",
-      description = "The source of the files. Default: the one whose profile recognises the name.")
-  private @Nullable String source;
-
-  @Option(
-      names = "--export-date",
-      paramLabel = "DATE",
-      description = "When the source said so, YYYY-MM-DD. Default: as the profile says.")
-  private @Nullable LocalDate exportDate;
 
   @Option(
       names = "--window",
@@ -145,13 +134,15 @@ public final class IngestCommand implements Callable<Integer> {
   }
 
   private Ingester.Request request() {
-    if (files.isEmpty() && source == null && (exportDate != null || window != null)) {
+    if (files.isEmpty()
+        && of.source().isEmpty()
+        && (of.exportDate().isPresent() || window != null)) {
       throw wrong("Expected files or --source with --export-date or --window, but found neither");
     }
     return new Ingester.Request(
         files,
-        Optional.ofNullable(source).map(this::sourceId),
-        Optional.ofNullable(exportDate),
+        of.source(),
+        of.exportDate(),
         Optional.ofNullable(window).map(this::window),
         allowed(),
         settled);
@@ -166,14 +157,6 @@ public final class IngestCommand implements Callable<Integer> {
       allowed.add(Allowance.NEW_RECORDS);
     }
     return allowed;
-  }
-
-  private SourceId sourceId(String text) {
-    try {
-      return new SourceId(text);
-    } catch (IllegalArgumentException refused) {
-      throw wrong(String.valueOf(refused.getMessage()));
-    }
   }
 
   private Extent.Window window(String text) {

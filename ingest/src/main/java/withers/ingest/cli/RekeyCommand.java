@@ -1,25 +1,18 @@
 package withers.ingest.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import withers.cli.Console;
 import withers.cli.ExitCode;
 import withers.cli.WorkspaceOption;
-import withers.id.SourceId;
 import withers.ingest.ExportSet;
 import withers.ingest.change.Rekeying;
 import withers.workspace.Workspace;
@@ -42,25 +35,19 @@ public final class RekeyCommand implements Callable<Integer> {
 
   private static final int SHOWN = 3;
 
+  private static final String CONFIRMED =
+      "Kept under their new keys from this export on. Now import it: withers ingest.";
+
+  private static final String UNDECIDED =
+      "Nothing was changed. If they are the same records, repeat this with --confirm; if they are others, import them with withers ingest --new-records.";
+
   private final Console console;
 
-  @Spec private @Nullable CommandSpec spec;
   @Mixin private WorkspaceOption workspaceOption;
+  @Mixin private SourceOptions of;
 
   @Parameters(paramLabel = "FILE", arity = "1..*", description = "Full exports under new keys.")
   private List<Path> files = List.of();
-
-  @Option(
-      names = "--source",
-      paramLabel = "ID",
-      description = "The source of the files. Default: the one whose profile recognises the name.")
-  private @Nullable String source;
-
-  @Option(
-      names = "--export-date",
-      paramLabel = "DATE",
-      description = "When the source said so, YYYY-MM-DD. Default: as the profile says.")
-  private @Nullable LocalDate exportDate;
 
   @Option(names = "--confirm", description = "They are the same records: keep them so.")
   private boolean confirmed;
@@ -76,12 +63,7 @@ public final class RekeyCommand implements Callable<Integer> {
     Workspace workspace = workspaceOption.open();
     Ingester ingester = new Ingester(workspace, console);
     Ingester.Request request =
-        new Ingester.Request(
-            files,
-            Optional.ofNullable(source).map(this::sourceId),
-            Optional.ofNullable(exportDate),
-            Optional.empty(),
-            Set.of());
+        new Ingester.Request(files, of.source(), of.exportDate(), Optional.empty(), Set.of());
     return workspace.whileLocked(
         "rekey",
         () -> {
@@ -108,12 +90,6 @@ public final class RekeyCommand implements Callable<Integer> {
     console.say(confirmed ? CONFIRMED : UNDECIDED);
   }
 
-  private static final String CONFIRMED =
-      "Kept under their new keys from this export on. Now import it: withers ingest.";
-
-  private static final String UNDECIDED =
-      "Nothing was changed. If they are the same records, repeat this with --confirm; if they are others, import them with withers ingest --new-records.";
-
   private static String found(Rekeying rekeying) {
     return count("%,d of ", rekeying.pairs().size())
         + count("%,d missing records are there under new keys: ", rekeying.missing())
@@ -125,14 +101,5 @@ public final class RekeyCommand implements Callable<Integer> {
 
   private static String count(String format, long count) {
     return String.format(Locale.ROOT, format, count);
-  }
-
-  private SourceId sourceId(String text) {
-    try {
-      return new SourceId(text);
-    } catch (IllegalArgumentException refused) {
-      throw new ParameterException(
-          Objects.requireNonNull(spec).commandLine(), String.valueOf(refused.getMessage()));
-    }
   }
 }

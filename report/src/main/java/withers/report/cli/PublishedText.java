@@ -27,11 +27,12 @@ record PublishedText(Console console, Workspace workspace) {
 
   private void lines(Published published) {
     console.print(
-        "Run %s, as of %s: %,d follow-ups"
+        "Run %s, as of %s: %,d %s"
             .formatted(
                 published.overview().run(),
                 published.overview().asOf(),
-                published.overview().followUps()));
+                published.overview().followUps(),
+                published.overview().followUps() == 1 ? "follow-up" : "follow-ups"));
     published.lists().forEach(list -> console.print("  " + line(list, published.folder())));
     console.print("Overview: " + shown(published.folder().resolve("overview.html")));
     console.print(

@@ -89,7 +89,7 @@ class RunCommandTest {
               Together                                    1         1
             1 new, 0 still open, 0 settled by new records.
 
-            Run RUN, as of 2026-03-01: 1 follow-ups
+            Run RUN, as of 2026-03-01: 1 follow-up
               Harbour Vets: 1 (1 new, 0 still open), 0 settled: lists/RUN/harbour-vets/list.html
             Overview: lists/RUN/overview.html
             Mail: 1 ready in outbox/RUN
