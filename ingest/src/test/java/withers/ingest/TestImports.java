@@ -16,39 +16,21 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import withers.chip.ChipNumberReader;
 import withers.codec.Streams;
-import withers.contact.Contact;
 import withers.contact.MemoryContactVault;
 import withers.contact.VaultKey;
 import withers.fact.ChipEvent;
 import withers.id.ImportId;
-import withers.id.OrganisationId;
 import withers.id.SourceId;
 import withers.ingest.known.KnownExports;
 import withers.ingest.profile.Profiles;
 import withers.log.LogStream;
 import withers.log.memory.MemoryEventLog;
-import withers.organisation.Directory;
-import withers.organisation.Organisation;
-import withers.organisation.OrganisationKind;
 
 /** A clinic's exports, imported into a log in memory. */
 final class TestImports {
 
   static final SourceId CLINIC = new SourceId("harbour-clinic");
 
-  private static final Directory DIRECTORY =
-      Directory.of(
-          List.of(
-              new Organisation(
-                  new OrganisationId("harbour-clinic"),
-                  "Harbour Clinic",
-                  OrganisationKind.CLINIC,
-                  List.of(),
-                  Contact.NOBODY,
-                  Optional.empty(),
-                  List.of(),
-                  Set.of(),
-                  List.of())));
   private static final int SMALL_BATCH = 3;
   private static final String PROFILE =
       """
@@ -89,7 +71,7 @@ final class TestImports {
     try {
       Path sources = Files.createDirectories(folder.resolve("sources"));
       Files.writeString(sources.resolve("harbour-clinic.yaml"), profile);
-      return Profiles.read(sources, DIRECTORY);
+      return Profiles.read(sources, TestDirectory.HARBOUR_CLINIC);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.zip.GZIPInputStream;
 import org.apache.commons.compress.compressors.gzip.GzipCompressorInputStream;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import withers.source.InputRefusedException;
@@ -98,6 +99,7 @@ public record PackedFile(Path path, Packing packing, String name, String baseNam
   private InputStream gunzip() throws IOException {
     InputStream file = new BufferedInputStream(Files.newInputStream(path), BUFFER);
     try {
+      requireSoundHead();
       return new GuardedStream(
           GzipCompressorInputStream.builder()
               .setInputStream(file)
@@ -107,6 +109,13 @@ public record PackedFile(Path path, Packing packing, String name, String baseNam
     } catch (IOException damaged) {
       file.close();
       throw PackRefusals.damaged(name, damaged);
+    }
+  }
+
+  /** A head may carry a checksum of its own (RFC 1952), which the stream's reader passes over. */
+  private void requireSoundHead() throws IOException {
+    try (InputStream file = Files.newInputStream(path)) {
+      new GZIPInputStream(file).close();
     }
   }
 

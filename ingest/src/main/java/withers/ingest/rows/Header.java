@@ -65,13 +65,21 @@ public record Header(String file, long line, List<String> names) {
 
   private String advice(List<String> missing) {
     Optional<String> near =
-        missing.size() == 1
-            ? Nearest.to(spelling(missing.get(0)), names.stream().map(Header::spelling).toList())
-            : Optional.empty();
+        missing.size() == 1 ? nearest(spelling(missing.get(0))) : Optional.empty();
     return near.map(name -> name.replaceAll("[\\p{Cc}\\p{Cf}]", "?"))
             .map("the nearest is \"%s\"; "::formatted)
             .orElse("")
         + "if the export's layout has changed, change the profile";
+  }
+
+  /** What is much longer is no slip of the pen, and may be anything where a header is missing. */
+  private Optional<String> nearest(String wanted) {
+    return Nearest.to(
+        wanted,
+        names.stream()
+            .map(Header::spelling)
+            .filter(name -> name.length() <= 2 * wanted.length())
+            .toList());
   }
 
   /**

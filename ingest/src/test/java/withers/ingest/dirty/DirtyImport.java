@@ -19,25 +19,21 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import withers.chip.ChipNumberReader;
 import withers.cli.Console;
-import withers.contact.Contact;
 import withers.contact.MemoryContactVault;
 import withers.contact.VaultKey;
 import withers.id.ImportId;
-import withers.id.OrganisationId;
 import withers.ingest.ExportSet;
 import withers.ingest.ExportSorter;
 import withers.ingest.ImportReport;
 import withers.ingest.Importer;
 import withers.ingest.Ingested;
 import withers.ingest.SortedExports;
+import withers.ingest.TestDirectory;
 import withers.ingest.cli.IngestText;
 import withers.ingest.profile.ExportDateRule;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;
 import withers.log.memory.MemoryEventLog;
-import withers.organisation.Directory;
-import withers.organisation.Organisation;
-import withers.organisation.OrganisationKind;
 import withers.source.InputRefusedException;
 import withers.workspace.WorkspacePaths;
 import withers.yaml.ConfigException;
@@ -46,19 +42,6 @@ import withers.yaml.ConfigException;
 final class DirtyImport {
 
   private static final LocalDate EXPORTED = LocalDate.of(2031, 1, 31);
-  private static final Directory DIRECTORY =
-      Directory.of(
-          List.of(
-              new Organisation(
-                  new OrganisationId("harbour-clinic"),
-                  "Harbour Clinic",
-                  OrganisationKind.CLINIC,
-                  List.of(),
-                  Contact.NOBODY,
-                  Optional.empty(),
-                  List.of(),
-                  Set.of(),
-                  List.of())));
 
   private final WorkspacePaths workspace;
   private final MemoryEventLog log = new MemoryEventLog();
@@ -114,7 +97,7 @@ final class DirtyImport {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return Profiles.read(workspace.sources(), DIRECTORY);
+    return Profiles.read(workspace.sources(), TestDirectory.HARBOUR_CLINIC);
   }
 
   private Importer importer() {

@@ -3,32 +3,12 @@ package withers.ingest.fuzz;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import withers.contact.Contact;
-import withers.id.OrganisationId;
+import withers.ingest.TestDirectory;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;
-import withers.organisation.Directory;
-import withers.organisation.Organisation;
-import withers.organisation.OrganisationKind;
 
 /** An organisation with three kinds of exports. */
 final class Harbour {
-
-  static final Directory DIRECTORY =
-      Directory.of(
-          List.of(
-              new Organisation(
-                  new OrganisationId("harbour-clinic"),
-                  "Harbour Clinic",
-                  OrganisationKind.CLINIC,
-                  List.of(),
-                  Contact.NOBODY,
-                  Optional.empty(),
-                  List.of(),
-                  Set.of(),
-                  List.of())));
 
   private static final String COMMON =
       """
@@ -105,7 +85,7 @@ final class Harbour {
   private static SourceProfile profile(String yaml) {
     try (Scratch scratch = new Scratch()) {
       scratch.file("sources/harbour-clinic.yaml", yaml.getBytes(StandardCharsets.UTF_8));
-      return Profiles.read(scratch.folder("sources"), DIRECTORY).all().get(0);
+      return Profiles.read(scratch.folder("sources"), TestDirectory.HARBOUR_CLINIC).all().get(0);
     }
   }
 }

@@ -74,7 +74,8 @@ final class Law {
   /** The fuzzer learns words that it sees compared: the advice that ends a message is ours. */
   private static String told(String message, List<String> texts) {
     int advice = message.lastIndexOf("): ");
-    boolean isLearnt = texts.stream().anyMatch(text -> text.contains("Nothing was changed"));
+    boolean isLearnt =
+        runs("Nothing was changed.").anyMatch(run -> texts.stream().anyMatch(t -> t.contains(run)));
     return isLearnt && advice >= 0 ? message.substring(0, advice) : message;
   }
 

@@ -2,6 +2,7 @@ package withers.ingest.fuzz;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import withers.ingest.TestDirectory;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;
 import withers.yaml.ConfigException;
@@ -26,7 +27,7 @@ public final class ProfileTarget {
 
   private static String read(Path sources) {
     try {
-      SourceProfile profile = Profiles.read(sources, Harbour.DIRECTORY).all().get(0);
+      SourceProfile profile = Profiles.read(sources, TestDirectory.HARBOUR_CLINIC).all().get(0);
       return profile.headers()
           + " "
           + profile.recognises("input-2031-01-31.csv")

@@ -8,21 +8,15 @@ import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import withers.contact.Contact;
-import withers.id.OrganisationId;
 import withers.id.SourceId;
+import withers.ingest.TestDirectory;
 import withers.ingest.change.Disappearance;
 import withers.ingest.sniff.Delimiter;
-import withers.organisation.Directory;
-import withers.organisation.Organisation;
-import withers.organisation.OrganisationKind;
 import withers.source.SourceKind;
 import withers.yaml.ConfigException;
 
@@ -30,20 +24,6 @@ import withers.yaml.ConfigException;
 class ProfilesTest {
 
   private static final Path DOCS = Path.of("..", "docs", "source-profiles.md");
-
-  private static final Directory DIRECTORY =
-      Directory.of(
-          List.of(
-              new Organisation(
-                  new OrganisationId("harbour-clinic"),
-                  "Harbour Clinic",
-                  OrganisationKind.CLINIC,
-                  List.of(),
-                  Contact.NOBODY,
-                  Optional.empty(),
-                  List.of(),
-                  Set.of(),
-                  List.of())));
 
   @TempDir Path folder;
 
@@ -53,7 +33,7 @@ class ProfilesTest {
     int start = docs.indexOf("```yaml") + "```yaml".length();
     profile("harbour-clinic.yaml", docs.substring(start, docs.indexOf("```", start)));
 
-    SourceProfile read = Profiles.read(folder, DIRECTORY).all().get(0);
+    SourceProfile read = Profiles.read(folder, TestDirectory.HARBOUR_CLINIC).all().get(0);
 
     assertThat(read.id()).isEqualTo(new SourceId("harbour-clinic"));
     assertThat(read.kind()).isEqualTo(SourceKind.CLINIC_PATIENTS);
@@ -113,7 +93,7 @@ class ProfilesTest {
           client: {name: Client}
         """);
 
-    assertThatThrownBy(() -> Profiles.read(folder, DIRECTORY))
+    assertThatThrownBy(() -> Profiles.read(folder, TestDirectory.HARBOUR_CLINIC))
         .isInstanceOf(ConfigException.class)
         .hasMessage(
             """
@@ -144,7 +124,7 @@ class ProfilesTest {
           outcome: Left
         """);
 
-    assertThatThrownBy(() -> Profiles.read(folder, DIRECTORY))
+    assertThatThrownBy(() -> Profiles.read(folder, TestDirectory.HARBOUR_CLINIC))
         .hasMessage(
             "Expected columns for intake and intake-type, or outcome and outcome-type, or moved and"
                 + " movement-type, but found none of these pairs whole (sources/dunes.yaml, line 9, column 3)");
@@ -154,7 +134,7 @@ class ProfilesTest {
   void other_files_are_no_profiles() throws IOException {
     profile("README.md", "# Sources");
 
-    assertThat(Profiles.read(folder, DIRECTORY).all()).isEmpty();
+    assertThat(Profiles.read(folder, TestDirectory.HARBOUR_CLINIC).all()).isEmpty();
   }
 
   private void profile(String name, String text) throws IOException {
