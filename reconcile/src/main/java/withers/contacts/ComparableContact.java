@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * A contact in the form that is compared. The text form never shows details.
  *
- * @param nameWords the words of the name, folded and sorted; empty when no name is stated
+ * @param nameWords the words of the name, folded and sorted; empty when no name is stated, or a
+ *     placeholder
  * @param phones international numbers
  * @param emails addresses, folded
  * @param address postcode and first line as one text, or empty when either is missing
@@ -21,6 +22,11 @@ record ComparableContact(
       case EMAIL -> Agreement.ofLists(emails, other.emails);
       case ADDRESS -> Agreement.ofWhole(address, other.address);
     };
+  }
+
+  /** Whether it states nothing to know anybody by. */
+  boolean isEmpty() {
+    return nameWords.isEmpty() && phones.isEmpty() && emails.isEmpty() && address.isEmpty();
   }
 
   /** Whether both names have a word of two or more letters in common. */

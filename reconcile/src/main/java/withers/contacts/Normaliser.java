@@ -16,10 +16,15 @@ record Normaliser(UnaryOperator<String> phoneKey) {
 
   ComparableContact comparable(Contact contact) {
     return new ComparableContact(
-        words(contact.fullName()),
+        nameWords(contact.fullName()),
         distinct(contact.phones(), phoneKey),
         distinct(contact.emails(), Normaliser::email),
         address(contact));
+  }
+
+  /** Nothing when a placeholder stands for the name. */
+  private static List<String> nameWords(String name) {
+    return Placeholders.isName(name) ? List.of() : words(name);
   }
 
   /** The words of a name, sorted, since files differ in which comes first. */

@@ -31,7 +31,14 @@ public final class People {
   /** References kept for a message about contacts that are missing. */
   private static final int MOST_MISSING = 1_000;
 
-  private record Known(ComparableContact contact, Optional<OrganisationId> organisation) {}
+  private record Known(ComparableContact contact, Optional<OrganisationId> organisation) {
+
+    /** The organisation that it is, or nobody when it states nothing. */
+    Optional<Who> notAPerson() {
+      Optional<Who> nobody = contact.isEmpty() ? Optional.of(new Who.Nobody()) : Optional.empty();
+      return organisation.<Who>map(Who.Organisation::new).or(() -> nobody);
+    }
+  }
 
   private final Directory directory;
   private final Function<Collection<ContactRef>, Map<ContactRef, Contact>> vault;
@@ -55,7 +62,7 @@ public final class People {
   }
 
   /**
-   * Who a party is.
+   * Who a party is; nobody when its contact states nothing, such as the client {@code UNKNOWN}.
    *
    * @param source the source that names it
    * @param organisation whose records these are
@@ -72,8 +79,7 @@ public final class People {
 
   private Who who(ContactRef reference, SourceId source, OrganisationId organisation) {
     return known(reference)
-        .flatMap(Known::organisation)
-        .<Who>map(Who.Organisation::new)
+        .flatMap(Known::notAPerson)
         .orElseGet(() -> new Who.Person(reference, source, organisation));
   }
 

@@ -18,11 +18,17 @@ public record PhoneNumbers(String region) implements UnaryOperator<String> {
 
   /**
    * The international number without its extension ({@code +} and digits, ITU-T E.164), or an empty
-   * text when what is written can't be a phone. Numbers that are possible but not assigned to
-   * anybody count: records hold them, and those reserved for fiction are such numbers.
+   * text when what is written can't be a phone or is a placeholder. Numbers that are possible but
+   * not assigned to anybody count: records hold them, and those reserved for fiction are such
+   * numbers.
    */
   @Override
   public String apply(String written) {
+    String number = Placeholders.isPhone(written) ? "" : international(written);
+    return Placeholders.isTooShort(number) ? "" : number;
+  }
+
+  private String international(String written) {
     try {
       PhoneNumber number = Library.UTIL.parse(written, region);
       return isPossible(number) ? Library.UTIL.format(number, PhoneNumberFormat.E164) : "";

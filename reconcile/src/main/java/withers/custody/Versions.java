@@ -53,7 +53,8 @@ public record Versions(List<Version> all, Cast cast) {
             statement ->
                 Parties.of(statement.fact())
                     .filter(party -> ClientId.of(party).equals(id))
-                    .map(party -> new Version(cast.who(statement, party), statement)));
+                    .map(party -> new Version(cast.who(statement, party), statement)))
+        .filter(version -> Cast.isNamed(version.who()));
   }
 
   /** The best verdict that somebody gets from any version. */

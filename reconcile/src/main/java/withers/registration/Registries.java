@@ -16,6 +16,7 @@ import withers.fact.LookUpAnswer;
 import withers.finding.NotJudged;
 import withers.finding.NotJudged.Reason;
 import withers.history.Animal;
+import withers.history.Periods;
 import withers.history.Source;
 import withers.id.OrganisationId;
 import withers.organisation.Directory;
@@ -25,9 +26,9 @@ import withers.organisation.Organisation;
  * Whether registries' exports are recent and wide enough to judge an animal by. Safe for several
  * threads.
  *
- * @param graceDays days that a new keeper has to register, from 0
+ * @param periods the lengths of time that the workspace sets
  */
-public record Registries(Directory directory, Cast cast, int graceDays) {
+public record Registries(Directory directory, Cast cast, Periods periods) {
 
   /** Days that members' exports of one round may lie apart (our judgement). */
   static final int DAYS_APART = 7;
@@ -47,7 +48,7 @@ public record Registries(Directory directory, Cast cast, int graceDays) {
   /** The same for these sources only. */
   public Set<NotJudged> lagging(
       Animal animal, Stream<Source> sources, LocalDate since, LocalDate lastChange) {
-    LocalDate afterGrace = since.plusDays(graceDays);
+    LocalDate afterGrace = since.plusDays(periods.graceDays());
     LocalDate nearChange = lastChange.minusDays(DAYS_APART);
     Set<NotJudged> lacking = new HashSet<>();
     sources
@@ -71,7 +72,7 @@ public record Registries(Directory directory, Cast cast, int graceDays) {
 
   private Covering covering(Animal animal, ChipNumber chip, LocalDate since) {
     Collection<OrganisationId> registries = mayHold(animal, chip);
-    LocalDate from = since.plusDays(graceDays);
+    LocalDate from = since.plusDays(periods.graceDays());
     return registries.isEmpty()
         ? Covering.NOT
         : Covering.all(registries.stream().map(r -> covering(animal, chip, r, from)).toList());

@@ -19,6 +19,7 @@ import withers.damage.KnownNumbers;
 import withers.finding.Finding;
 import withers.history.Animal;
 import withers.history.History;
+import withers.history.Periods;
 import withers.history.Scope;
 import withers.history.Sources;
 import withers.log.LogSnapshot;
@@ -35,21 +36,25 @@ public final class Reconciliation {
 
   private final Directory directory;
   private final People people;
-  private final int graceDays;
+  private final Periods periods;
   private final Workers workers;
   private final Runnable partitionDone;
 
   /**
    * A reconciliation by these rules of a workspace.
    *
-   * @param graceDays days that a new keeper has to register, from 0
+   * @param periods the lengths of time that the workspace sets
    * @param partitionDone told, by any thread, whenever a partition was judged
    */
   public Reconciliation(
-      Directory directory, People people, int graceDays, Workers workers, Runnable partitionDone) {
+      Directory directory,
+      People people,
+      Periods periods,
+      Workers workers,
+      Runnable partitionDone) {
     this.directory = directory;
     this.people = people;
-    this.graceDays = graceDays;
+    this.periods = periods;
     this.workers = workers;
     this.partitionDone = partitionDone;
   }
@@ -59,7 +64,7 @@ public final class Reconciliation {
     Sources sources = Sources.of(log.markers(), scope);
     PartitionReader reader = new PartitionReader(log, sources);
     Unplaced unplaced = Unplaced.read(log, sources);
-    Rules rules = new Rules(new Registries(directory, new Cast(people, sources), graceDays));
+    Rules rules = new Rules(new Registries(directory, new Cast(people, sources), periods));
     StandAlone.Judge judge = new StandAlone.Judge(reader, new CutNumbers(sources), unplaced, rules);
     List<StandAlone> parts =
         workers.map(

@@ -17,6 +17,7 @@ import withers.history.Animal;
 import withers.history.Fold;
 import withers.history.Folded;
 import withers.history.History;
+import withers.history.Periods;
 import withers.history.Scope;
 import withers.history.Sources;
 import withers.history.Stated;
@@ -45,13 +46,13 @@ public final class Tracer {
   /**
    * A tracer over a log.
    *
-   * @param graceDays as for a run
+   * @param periods as for a run
    */
-  public Tracer(LogSnapshot log, Scope scope, Directory directory, People people, int graceDays) {
+  public Tracer(LogSnapshot log, Scope scope, Directory directory, People people, Periods periods) {
     this.log = log;
     this.sources = Sources.of(log.markers(), scope);
     Cast cast = new Cast(people, sources);
-    this.registries = new Registries(directory, cast, graceDays);
+    this.registries = new Registries(directory, cast, periods);
     this.wording = new Wording(directory, cast);
   }
 

@@ -80,6 +80,24 @@ class NormaliserTest {
     assertThat(NORMALISER.comparable(contact).emails()).containsExactly("ada@example.org");
   }
 
+  @ParameterizedTest
+  @CsvSource({"UNKNOWN", "Owner, Unknown", "N/A", "n.a.", "New-Owner", "xxx", "Cash  Sale"})
+  void a_placeholder_is_no_name(String name) {
+    assertThat(named(name).nameWords()).isEmpty();
+    assertThat(named(name).isEmpty()).isTrue();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"Tess Stray", "Owner Ann", "Unknown Unknown", "Xu", "No Nay"})
+  void a_name_that_holds_such_a_word_among_others_is_a_name(String name) {
+    assertThat(named(name).nameWords()).isNotEmpty();
+  }
+
+  private static ComparableContact named(String name) {
+    return NORMALISER.comparable(
+        new Contact(name, "", "", List.of(), List.of(), List.of(), "", "", "", ""));
+  }
+
   @Test
   void the_text_form_shows_no_details() {
     assertThat(NORMALISER.comparable(contact(List.of("ada@example.org"), List.of(), "")).toString())

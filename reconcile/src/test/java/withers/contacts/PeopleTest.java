@@ -70,6 +70,21 @@ class PeopleTest {
   }
 
   @Test
+  void a_contact_that_states_nothing_is_nobody() {
+    assertThat(who("Unknown")).isEqualTo(new Who.Nobody());
+    assertThat(who("OwnerNoPhone")).isEqualTo(new Who.Nobody());
+    assertThat(who("Owner0101")).isInstanceOf(Who.Person.class);
+    assertThat(verdict(who("Owner0101"), who("Ada"))).isEqualTo(Verdict.SAME);
+  }
+
+  @Test
+  void a_contact_that_was_forgotten_is_not_nobody() {
+    world.vault().forget(List.of(world.reference("Unknown")), List.of());
+
+    assertThat(who("Unknown")).isInstanceOf(Who.Person.class);
+  }
+
+  @Test
   void somebody_who_was_forgotten_can_t_be_told() {
     world.vault().forget(List.of(world.reference("Bo")), List.of());
 

@@ -42,6 +42,12 @@ class PhoneNumbersTest {
     assertThat(new PhoneNumbers(region).apply(written)).isEmpty();
   }
 
+  @ParameterizedTest
+  @CsvSource({"000-000-0000, US", "(999) 999 9999, US", "1111111, US", "+999 999, ZZ"})
+  void a_phone_of_one_digit_over_and_over_is_a_placeholder(String written, String region) {
+    assertThat(new PhoneNumbers(region).apply(written)).isEmpty();
+  }
+
   @Test
   void without_a_region_a_phone_needs_its_country_code() {
     assertThat(new PhoneNumbers("ZZ").apply("(212) 555-0100")).isEmpty();

@@ -19,6 +19,7 @@ import withers.contact.VaultKey;
 import withers.contacts.People;
 import withers.contacts.PhoneNumbers;
 import withers.fact.ChipEvent;
+import withers.history.Periods;
 import withers.history.Scope;
 import withers.id.RecordKey;
 import withers.id.SourceId;
@@ -32,7 +33,7 @@ import withers.run.Workers;
 /** Exports in a vault and, when asked, on a log, and what is found in them. */
 public final class World {
   public static final Directory DIRECTORY = Cast.DIRECTORY;
-  public static final int GRACE_DAYS = 30;
+  public static final Periods PERIODS = new Periods(30, 3);
 
   /** Of no worth: the people are invented. */
   static final VaultKey KEY = new VaultKey(1, new byte[VaultKey.LENGTH]);
@@ -133,7 +134,7 @@ public final class World {
   }
 
   public Reconciliation reconciliation(int threads) {
-    return new Reconciliation(DIRECTORY, people, GRACE_DAYS, new Workers(threads), () -> {});
+    return new Reconciliation(DIRECTORY, people, PERIODS, new Workers(threads), () -> {});
   }
 
   public Outcome judge(Scope scope) {

@@ -14,6 +14,7 @@ import withers.codec.Streams;
 import withers.contact.ContactVault;
 import withers.contacts.People;
 import withers.contacts.PhoneNumbers;
+import withers.history.Periods;
 import withers.history.Scope;
 import withers.log.EventLog;
 import withers.log.ImportMarker;
@@ -96,7 +97,7 @@ final class Replays {
     return new Reconciliation(
         workspace.directory(),
         people,
-        workspace.settings().graceDays(),
+        Periods.of(workspace.settings()),
         new Workers(threads),
         () -> {});
   }

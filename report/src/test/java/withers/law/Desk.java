@@ -16,6 +16,7 @@ import withers.contact.MemoryContactVault;
 import withers.contact.VaultKey;
 import withers.contacts.People;
 import withers.contacts.PhoneNumbers;
+import withers.history.Periods;
 import withers.history.Scope;
 import withers.id.ImportId;
 import withers.ingest.Allowance;
@@ -107,7 +108,7 @@ final class Desk {
     return new Reconciliation(
             workspace.directory(),
             people,
-            workspace.settings().graceDays(),
+            Periods.of(workspace.settings()),
             new Workers(threads),
             () -> {})
         .judge(log.snapshot(), Scope.asOf(asOf));

@@ -5,6 +5,7 @@ import withers.cli.Progress;
 import withers.contacts.People;
 import withers.contacts.PhoneNumbers;
 import withers.finding.RunResult;
+import withers.history.Periods;
 import withers.history.Scope;
 import withers.id.ImportId;
 import withers.run.Outcome;
@@ -47,7 +48,7 @@ public record Reconciler(Workspace workspace, int threads) {
     return new Reconciliation(
         workspace.directory(),
         people,
-        workspace.settings().graceDays(),
+        Periods.of(workspace.settings()),
         new Workers(threads),
         () -> progress.advance(1));
   }

@@ -23,6 +23,7 @@ import withers.cli.WorkspaceOption;
 import withers.codec.trace.TraceJson;
 import withers.contacts.People;
 import withers.contacts.PhoneNumbers;
+import withers.history.Periods;
 import withers.history.Scope;
 import withers.trace.Trace;
 import withers.trace.TraceText;
@@ -74,7 +75,7 @@ public final class TraceCommand implements Callable<Integer> {
         Scope.asOf(asOf.in(workspace)),
         workspace.directory(),
         new People(workspace.directory(), stores::findAll, phones),
-        workspace.settings().graceDays());
+        Periods.of(workspace.settings()));
   }
 
   private void print(Trace trace, Tracer tracer) {
