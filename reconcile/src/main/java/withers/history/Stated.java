@@ -47,8 +47,14 @@ public record Stated(ChipEvent event, ImportMarker marker) {
     return event.fact();
   }
 
-  /** File and line, for people to look up; never part of what is compared. */
+  /**
+   * File and line, for people to look up, or that it came from no file; never part of what is
+   * compared.
+   */
   public String where() {
+    if (marker.files().isEmpty()) {
+      return "recorded by hand";
+    }
     Locator locator = event.origin().locator();
     String file =
         locator.file() < marker.files().size() ? marker.files().get(locator.file()).name() : "?";

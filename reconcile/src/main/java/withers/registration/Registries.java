@@ -82,7 +82,7 @@ public record Registries(Directory directory, Cast cast, Periods periods) {
       Animal animal, ChipNumber chip, OrganisationId registry, LocalDate from) {
     Optional<LookUpAnswer> answer = answer(animal, chip, registry, from);
     if (answer.isPresent()) {
-      return answer.get() == LookUpAnswer.REGISTERED ? Covering.NOT : Covering.FULL;
+      return answer.get() == LookUpAnswer.REGISTERED ? Covering.HELD : Covering.FULL;
     }
     List<Source> whole =
         cast.sources().ofRegistry(registry).stream()

@@ -17,6 +17,9 @@ final class Unregistered extends KeeperRule {
       return Judgement.CLEAR;
     }
     Covering covering = dossier.registries().covering(dossier.animal(), keeper.since());
+    if (covering.isHeld()) {
+      return Judgement.CLEAR;
+    }
     return covering.isFull()
         ? new Judgement.Holds(keeper.start())
         : new Judgement.Undecided(covering.lacking());

@@ -13,6 +13,7 @@ import withers.history.Scope;
 import withers.id.SourceId;
 import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
+import withers.source.OwnSources;
 
 /**
  * The follow-ups as earlier runs left them, and what a run may add. Runs that look back, to an
@@ -30,7 +31,7 @@ record FollowUps(
     boolean isToBeWritten) {
 
   /** The chain of markers that runs continue. */
-  static final SourceId CHAIN = new SourceId("follow-ups");
+  static final SourceId CHAIN = OwnSources.FOLLOW_UPS;
 
   /** What a run needs to know of the one that it is. */
   record RunName(String id, Scope scope) {}

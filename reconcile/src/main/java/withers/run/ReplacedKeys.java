@@ -18,6 +18,7 @@ import withers.id.OrganisationId;
 import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
 import withers.log.LogStream;
+import withers.source.OwnSources;
 
 /** The keys under which organisations no longer keep their records, and those that came instead. */
 final class ReplacedKeys {
@@ -44,7 +45,10 @@ final class ReplacedKeys {
 
   /** No file is read when an operator confirms that a source's records have new keys. */
   private static boolean isRekeying(ImportMarker marker) {
-    return marker.source().isPresent() && marker.files().isEmpty() && marker.tally().events() > 0;
+    return marker.source().isPresent()
+        && marker.files().isEmpty()
+        && marker.tally().events() > 0
+        && !OwnSources.isTaken(marker.chain());
   }
 
   private void read(LogSnapshot log, LogStream<ChipEvent> stream, Set<ImportMarker> rekeyings) {

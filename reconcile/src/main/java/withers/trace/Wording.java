@@ -27,7 +27,12 @@ public record Wording(Directory directory, Cast cast) {
       return Optional.of("registered to " + who(statement, primary));
     }
     if (fact instanceof Fact.LookedUp asked) {
-      return Optional.of("%s answered: %s".formatted(asked.registry(), words(asked.answer())));
+      return Optional.of(
+          "%s answered: %s%s"
+              .formatted(
+                  asked.registry(),
+                  words(asked.answer()),
+                  asked.askedBy().map(", asked by %s"::formatted).orElse("")));
     }
     return ofOneParty(statement).or(() -> ofNobody(fact));
   }

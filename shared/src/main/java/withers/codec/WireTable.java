@@ -16,6 +16,7 @@ import static withers.codec.WireType.oneOf;
 import static withers.codec.WireType.shapeOf;
 
 import java.util.List;
+import java.util.Optional;
 import withers.cases.Anchor;
 import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
@@ -68,6 +69,10 @@ final class WireTable {
 
   private static final WireType<Party> PARTY = shapeOf(PARTIES);
 
+  /** The fields of an answer before it told who had asked. */
+  private static final List<Field<?>> LOOKED_UP_BY_ANYONE =
+      List.of(new Field<>("registry", TEXT), new Field<>("answer", oneOf(WireConstants.ANSWERS)));
+
   static final Family<Fact> FACTS =
       Family.of(
           "fact",
@@ -109,9 +114,11 @@ final class WireTable {
               .field("reason", oneOf(WireConstants.END_REASONS), Fact.RegistrationEnded::reason)
               .makes(v -> new Fact.RegistrationEnded(v.at(0))),
           Shape.of(10, "looked-up", Fact.LookedUp.class)
+              .once(LOOKED_UP_BY_ANYONE, v -> v.and(Optional.empty()))
               .field("registry", TEXT, Fact.LookedUp::registry)
               .field("answer", oneOf(WireConstants.ANSWERS), Fact.LookedUp::answer)
-              .makes(v -> new Fact.LookedUp(v.at(0), v.at(1))),
+              .field("askedBy", TEXT.optional(), Fact.LookedUp::askedBy)
+              .makes(v -> new Fact.LookedUp(v.at(0), v.at(1), v.at(2))),
           Shape.of(11, "lost", Fact.Lost.class)
               .field("reporter", PARTY, Fact.Lost::reporter)
               .makes(v -> new Fact.Lost(v.at(0))),

@@ -57,8 +57,19 @@ public sealed interface Fact {
   /** The registry states that the registration has ended. */
   record RegistrationEnded(EndReason reason) implements Fact {}
 
-  /** Somebody asked a registry about the number, and this is the answer. */
-  record LookedUp(String registry, LookUpAnswer answer) implements Fact {}
+  /**
+   * Somebody asked a registry about the number, and this is the answer.
+   *
+   * @param registry the registry's name
+   * @param askedBy in which role it was asked, never a person's name; empty when not stated
+   */
+  record LookedUp(String registry, LookUpAnswer answer, Optional<String> askedBy) implements Fact {
+
+    /** An answer of which nobody stated who asked for it. */
+    public LookedUp(String registry, LookUpAnswer answer) {
+      this(registry, answer, Optional.empty());
+    }
+  }
 
   /** The animal was reported lost. */
   record Lost(Party reporter) implements Fact {}

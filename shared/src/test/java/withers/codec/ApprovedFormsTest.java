@@ -56,11 +56,37 @@ class ApprovedFormsTest {
 
   @Test
   void a_chunk_of_all_shapes_has_its_approved_bytes() {
-    byte[] approved = HexFormat.of().parseHex(Approved.text("chunk.hex"));
+    assertThat(decoded("chunk-2.hex")).isEqualTo(Samples.all());
+    assertThat(HexFormat.of().formatHex(Streams.CHIPS.codec().encode(Samples.all())))
+        .isEqualTo(Approved.text("chunk-2.hex"));
+  }
+
+  @Test
+  void a_chunk_of_version_1_of_all_shapes_is_still_read() {
+    assertThat(decoded("chunk.hex")).isEqualTo(Samples.ofVersion1());
+  }
+
+  @Test
+  void an_answer_that_did_not_tell_who_had_asked_is_still_read() {
+    ChipEvent lookedUp =
+        Samples.FACTS.stream()
+            .filter(event -> event.fact() instanceof Fact.LookedUp)
+            .findFirst()
+            .orElseThrow();
+    assertThat(EventJson.read(Approved.text("fact/looked-up.json"))).isEqualTo(lookedUp);
+  }
+
+  @Test
+  void an_answer_tells_who_had_asked() {
+    ChipEvent asked = Samples.SINCE_VERSION_2.get(0);
+    assertThat(EventJson.write(asked)).isEqualTo(Approved.text("fact/looked-up-2-by.json"));
+    assertThat(EventJson.read(Approved.text("fact/looked-up-2-by.json"))).isEqualTo(asked);
+  }
+
+  private static List<ChipEvent> decoded(String approved) {
     List<ChipEvent> events = new ArrayList<>();
-    Streams.CHIPS.codec().decode(approved, events::add);
-    assertThat(events).isEqualTo(Samples.all());
-    assertThat(Streams.CHIPS.codec().encode(Samples.all())).isEqualTo(approved);
+    Streams.CHIPS.codec().decode(HexFormat.of().parseHex(Approved.text(approved)), events::add);
+    return events;
   }
 
   @Test
@@ -101,15 +127,15 @@ class ApprovedFormsTest {
         samples.stream()
             .collect(Collectors.toMap(e -> family.shapeOf(part.apply(e)).name(), e -> e));
     return family.shapes().stream()
-        .map(Shape::name)
-        .map(shape -> DynamicTest.dynamicTest(shape, () -> same(family, shape, byShape)));
+        .map(shape -> DynamicTest.dynamicTest(shape.name(), () -> same(family, shape, byShape)));
   }
 
-  private static void same(Family<?> family, String shape, Map<String, ChipEvent> samples) {
-    String approved = Approved.text(family.name() + "/" + shape + ".json");
-    assertThat(samples).containsKey(shape);
-    assertThat(EventJson.read(approved)).isEqualTo(samples.get(shape));
-    assertThat(EventJson.write(samples.get(shape))).isEqualTo(approved);
+  private static void same(Family<?> family, Shape<?> shape, Map<String, ChipEvent> samples) {
+    String version = shape.version() == 1 ? "" : "-" + shape.version();
+    String approved = Approved.text(family.name() + "/" + shape.name() + version + ".json");
+    assertThat(samples).containsKey(shape.name());
+    assertThat(EventJson.read(approved)).isEqualTo(samples.get(shape.name()));
+    assertThat(EventJson.write(samples.get(shape.name()))).isEqualTo(approved);
   }
 
   static ImportMarker marker(Extent extent) {

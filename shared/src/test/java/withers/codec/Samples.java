@@ -88,12 +88,24 @@ final class Samples {
           by(new Party.Own()),
           by(UNSTATED));
 
+  /** What later versions of shapes can say besides. */
+  static final List<ChipEvent> SINCE_VERSION_2 =
+      List.of(
+          fact(
+              Slot.LOOK_UP,
+              new Fact.LookedUp("tidewater", LookUpAnswer.REGISTERED, Optional.of("front desk"))));
+
   private Samples() {}
 
-  static List<ChipEvent> all() {
+  /** What version 1 of every shape can say. */
+  static List<ChipEvent> ofVersion1() {
     List<ChipEvent> first = FACTS.subList(0, 17);
     List<ChipEvent> later = FACTS.subList(17, FACTS.size());
     return Stream.of(first, SUBJECTS, PARTIES, later).flatMap(List::stream).toList();
+  }
+
+  static List<ChipEvent> all() {
+    return Stream.of(ofVersion1(), SINCE_VERSION_2).flatMap(List::stream).toList();
   }
 
   private static ChipEvent fact(Slot slot, Fact fact) {

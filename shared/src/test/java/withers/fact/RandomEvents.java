@@ -38,7 +38,7 @@ public final class RandomEvents {
           () -> new Fact.Scanned(oneOf(ScanResult.values())),
           this::registered,
           () -> new Fact.RegistrationEnded(oneOf(EndReason.values())),
-          () -> new Fact.LookedUp(text(), oneOf(LookUpAnswer.values())),
+          () -> new Fact.LookedUp(text(), oneOf(LookUpAnswer.values()), optional(this::text)),
           () -> new Fact.Lost(party()),
           () -> new Fact.Found(party()),
           Fact.Reunited::new,

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import withers.id.SourceId;
 import withers.organisation.Directory;
+import withers.source.OwnSources;
 import withers.yaml.ConfigException;
 import withers.yaml.Fields;
 import withers.yaml.Place;
@@ -68,11 +69,19 @@ public record Profiles(List<SourceProfile> all) {
   private static Optional<SourceId> sourceId(String name, String shown, Problems problems) {
     String id = name.substring(0, name.length() - SUFFIX.length());
     try {
-      return Optional.of(new SourceId(id));
+      return Optional.of(free(new SourceId(id)));
     } catch (IllegalArgumentException refused) {
       problems.add(Place.of(shown), "", String.valueOf(refused.getMessage()), "rename the file");
       return Optional.empty();
     }
+  }
+
+  private static SourceId free(SourceId id) {
+    if (OwnSources.isTaken(id)) {
+      throw new IllegalArgumentException(
+          "Expected another name than \"%s\": Withers writes under it itself".formatted(id));
+    }
+    return id;
   }
 
   private static String digest(Path file) {

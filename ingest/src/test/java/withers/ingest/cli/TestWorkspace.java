@@ -123,6 +123,11 @@ final class TestWorkspace {
     return run(RekeyCommand.class, arguments);
   }
 
+  /** Runs {@code withers look-up record} here. */
+  Said lookUp(String... arguments) {
+    return run(LookUpRecordCommand.class, arguments);
+  }
+
   private Said run(Class<?> command, String... arguments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();

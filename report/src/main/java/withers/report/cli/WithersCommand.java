@@ -7,6 +7,7 @@ import picocli.CommandLine.Spec;
 import withers.cli.InitCommand;
 import withers.ingest.cli.IngestCommand;
 import withers.ingest.cli.InspectCommand;
+import withers.ingest.cli.LookUpCommand;
 import withers.ingest.cli.RekeyCommand;
 import withers.reconcile.cli.ReconcileCommand;
 import withers.reconcile.cli.TraceCommand;
@@ -21,6 +22,7 @@ import withers.reconcile.cli.TraceCommand;
       IngestCommand.class,
       InspectCommand.class,
       RekeyCommand.class,
+      LookUpCommand.class,
       ReconcileCommand.class,
       ReportCommand.class,
       RunCommand.class,

@@ -53,7 +53,16 @@ class WithersCommandTest {
   void every_command_s_help_shows_an_example() {
     assertThat(command.getSubcommands())
         .containsOnlyKeys(
-            "init", "ingest", "inspect", "rekey", "reconcile", "report", "run", "trace", "demo");
+            "init",
+            "ingest",
+            "inspect",
+            "rekey",
+            "look-up",
+            "reconcile",
+            "report",
+            "run",
+            "trace",
+            "demo");
     UsageCheck.everyCommandShowsAnExample(command);
   }
 

@@ -1,0 +1,23 @@
+package withers.source;
+
+import java.util.Set;
+import withers.id.SourceId;
+
+/** Names of what Withers itself writes to the log: no source of exports can have one of them. */
+public final class OwnSources {
+
+  /** Answers of registries, recorded by hand. */
+  public static final SourceId LOOK_UPS = new SourceId("look-ups");
+
+  /** The runs, and what they change in the life of follow-ups. */
+  public static final SourceId FOLLOW_UPS = new SourceId("follow-ups");
+
+  private static final Set<SourceId> ALL = Set.of(LOOK_UPS, FOLLOW_UPS);
+
+  private OwnSources() {}
+
+  /** Whether a source of exports can't have this name. */
+  public static boolean isTaken(SourceId id) {
+    return ALL.contains(id);
+  }
+}
