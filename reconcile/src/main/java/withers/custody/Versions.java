@@ -64,19 +64,28 @@ public record Versions(List<Version> all, Cast cast) {
         .reduce(Verdict.DIFFERENT, Verdict::or);
   }
 
-  /** The version whose contact was first stated last. */
+  /** The version whose contact is the freshest. */
   public Version newest() {
     Set<ContactRef> seen = new HashSet<>();
     return all.stream()
-        .sorted(FIRST_STATED)
+        .sorted(
+            Comparator.comparing(this::freshness)
+                .thenComparing(Version::statement, Statement.BY_DAY))
         .filter(version -> version.who().person().filter(p -> seen.add(p.reference())).isPresent())
         .reduce((one, next) -> next)
         .orElse(all.get(0));
   }
 
-  private static final Comparator<Version> FIRST_STATED =
-      Comparator.comparing((Version version) -> version.statement().firstStated())
-          .thenComparing(Version::statement, Statement.BY_DAY);
+  /**
+   * When it was first stated; a source's first export, which tells what has been so for long, says
+   * it for the day of the statement.
+   */
+  private LocalDate freshness(Version version) {
+    Statement statement = version.statement();
+    LocalDate stated = statement.firstStated();
+    boolean always = !stated.isAfter(cast.sources().get(statement.source()).first());
+    return always && statement.day().isBefore(stated) ? statement.day() : stated;
+  }
 
   /** How somebody compares with the newest version. */
   public Comparison withNewest(Who other) {

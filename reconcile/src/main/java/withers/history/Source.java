@@ -17,6 +17,7 @@ import withers.source.SourceKind;
  * What the exports of one source, as far as they are heard, tell about the source itself.
  *
  * @param description the one that its newest export came with
+ * @param first the date of its first export
  * @param newest the day up to which its newest export speaks
  * @param complete the day up to which it told of everything that it holds, by a full export or by
  *     changes after one; empty when it never did
@@ -25,6 +26,7 @@ import withers.source.SourceKind;
  */
 public record Source(
     SourceDescription description,
+    LocalDate first,
     LocalDate newest,
     Optional<LocalDate> complete,
     NavigableSet<LocalDate> full,
@@ -52,6 +54,7 @@ public record Source(
     NavigableSet<LocalDate> full = fullDates(markers);
     return new Source(
         latest(markers).source().orElseThrow(),
+        markers.stream().map(ImportMarker::exportDate).min(Comparator.naturalOrder()).orElseThrow(),
         markers.stream().map(Source::speaksUpTo).max(Comparator.naturalOrder()).orElseThrow(),
         complete(markers, full),
         full,

@@ -15,7 +15,10 @@ import withers.history.Source;
 import withers.history.Statement;
 import withers.registration.LiveRegistration;
 
-/** The animal carries two or more chips, and registrations on two of them name different people. */
+/**
+ * The animal carries two or more chips, and registrations on two of them name different people, who
+ * may not both be named.
+ */
 final class ChipsDiverge implements Rule {
 
   private record Pair(LiveRegistration one, LiveRegistration other) {}
@@ -42,7 +45,9 @@ final class ChipsDiverge implements Rule {
     List<Pair> pairs = new ArrayList<>();
     for (LiveRegistration one : dossier.live()) {
       for (LiveRegistration other : dossier.live()) {
-        if (one.chip().compareTo(other.chip()) < 0 && isDifferent(one, other, dossier)) {
+        if (one.chip().compareTo(other.chip()) < 0
+            && isDifferent(one, other, dossier)
+            && !(dossier.isAcceptable(one) && dossier.isAcceptable(other))) {
           pairs.add(new Pair(one, other));
         }
       }

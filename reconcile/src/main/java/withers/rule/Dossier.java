@@ -95,8 +95,16 @@ public record Dossier(
     return standings;
   }
 
+  /** Whether a registration's primary may be who it is. */
+  boolean isAcceptable(LiveRegistration registration) {
+    return keeper.filter(one -> standing(registration, one) == Standing.ACCEPTABLE).isPresent();
+  }
+
   private Standing standing(LiveRegistration registration, Keeper keeper) {
     Who primary = registration.primary();
+    if (!Cast.isNamed(primary)) {
+      return Standing.NOBODY;
+    }
     if (keeper.versions().verdict(primary) != Verdict.DIFFERENT || staysPrimary(primary)) {
       return Standing.ACCEPTABLE;
     }

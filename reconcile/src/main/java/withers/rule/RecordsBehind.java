@@ -21,7 +21,9 @@ final class RecordsBehind extends KeeperRule {
 
   @Override
   Judgement judge(Dossier dossier, Keeper keeper) {
-    if (!dossier.standings(keeper).equals(EnumSet.of(Standing.LATER))) {
+    Set<Standing> standings = dossier.standings(keeper);
+    standings.remove(Standing.NOBODY);
+    if (!standings.equals(EnumSet.of(Standing.LATER))) {
       return Judgement.CLEAR;
     }
     LocalDate registered = dossier.latestRegistrationDay().orElseThrow();

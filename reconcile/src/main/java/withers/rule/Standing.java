@@ -7,5 +7,7 @@ public enum Standing {
   /** Somebody from before the keeper. */
   FROM_BEFORE,
   /** A stranger, registered after the keeper's start. */
-  LATER
+  LATER,
+  /** The record names nobody. */
+  NOBODY
 }
