@@ -21,17 +21,29 @@ import withers.history.Source;
 import withers.id.OrganisationId;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
+import withers.organisation.Period;
 
 /**
  * Whether registries' exports are recent and wide enough to judge an animal by. Safe for several
  * threads.
  *
  * @param periods the lengths of time that the workspace sets
+ * @param graceDays days that count for the animal at hand: those of who would act
  */
-public record Registries(Directory directory, Cast cast, Periods periods) {
+public record Registries(Directory directory, Cast cast, Periods periods, int graceDays) {
 
   /** Days that members' exports of one round may lie apart (our judgement). */
   static final int DAYS_APART = 7;
+
+  /** By the workspace's grace period. */
+  public Registries(Directory directory, Cast cast, Periods periods) {
+    this(directory, cast, periods, periods.graceDays());
+  }
+
+  /** The same by the grace period of an organisation that would act. */
+  public Registries actingBy(OrganisationId organisation) {
+    return new Registries(directory, cast, periods, periods.days(Period.GRACE, organisation));
+  }
 
   /**
    * What is lacking for registries to be current since a day.
@@ -48,7 +60,7 @@ public record Registries(Directory directory, Cast cast, Periods periods) {
   /** The same for these sources only. */
   public Set<NotJudged> lagging(
       Animal animal, Stream<Source> sources, LocalDate since, LocalDate lastChange) {
-    LocalDate afterGrace = since.plusDays(periods.graceDays());
+    LocalDate afterGrace = since.plusDays(graceDays);
     LocalDate nearChange = lastChange.minusDays(DAYS_APART);
     Set<NotJudged> lacking = new HashSet<>();
     sources
@@ -72,7 +84,7 @@ public record Registries(Directory directory, Cast cast, Periods periods) {
 
   private Covering covering(Animal animal, ChipNumber chip, LocalDate since) {
     Collection<OrganisationId> registries = mayHold(animal, chip);
-    LocalDate from = since.plusDays(periods.graceDays());
+    LocalDate from = since.plusDays(graceDays);
     return registries.isEmpty()
         ? Covering.NOT
         : Covering.all(registries.stream().map(r -> covering(animal, chip, r, from)).toList());

@@ -14,6 +14,7 @@ import withers.finding.NotJudged;
 import withers.history.Source;
 import withers.history.Statement;
 import withers.registration.LiveRegistration;
+import withers.registration.Registries;
 
 /**
  * The animal carries two or more chips, and registrations on two of them name different people, who
@@ -65,13 +66,19 @@ final class ChipsDiverge implements Rule {
     Stream<Source> sources =
         Stream.of(pair.one, pair.other)
             .map(registration -> dossier.cast().sources().get(registration.statement().source()));
-    return dossier
-        .registries()
+    return registries(dossier)
         .lagging(
             dossier.animal(),
             sources,
             oneFirst ? pair.other.day() : pair.one.day(),
             dossier.lastChange());
+  }
+
+  private static Registries registries(Dossier dossier) {
+    return acting(dossier)
+        .map(dossier.cast()::organisation)
+        .map(dossier.registries()::actingBy)
+        .orElse(dossier.registries());
   }
 
   private static Optional<Statement> acting(Dossier dossier) {

@@ -26,6 +26,8 @@ import withers.registration.Registries;
  *
  * @param live its live registrations, by chip, source and key
  * @param keeper its custodian, if that is a person
+ * @param registries what they can speak for; with a keeper, by the grace period of the organisation
+ *     whose record names the start
  */
 public record Dossier(
     Animal animal,
@@ -37,12 +39,14 @@ public record Dossier(
   public static Dossier of(Animal animal, Registries registries) {
     Cast cast = registries.cast();
     Custody custody = Custody.of(animal, cast);
+    Optional<Keeper> keeper =
+        custody.keeper().map(tenure -> new Keeper(tenure, custody.versions()));
     return new Dossier(
         animal,
         custody,
         Registrations.live(animal, cast),
-        custody.keeper().map(tenure -> new Keeper(tenure, custody.versions())),
-        registries);
+        keeper,
+        keeper.map(k -> registries.actingBy(cast.organisation(k.start()))).orElse(registries));
   }
 
   public Cast cast() {

@@ -145,6 +145,12 @@ public final class World {
     return judge(Scope.asOf(LocalDate.parse(asOf)));
   }
 
+  /** The same by other periods. */
+  public Outcome judge(String asOf, Periods periods) {
+    return new Reconciliation(DIRECTORY, people, periods, new Workers(1), () -> {})
+        .judge(log().snapshot(), Scope.asOf(LocalDate.parse(asOf)));
+  }
+
   /** The same export with its events in another order, some of them repeated. */
   public static Export mixed(Export export, Random random) {
     List<ChipEvent> events = new ArrayList<>(export.events());

@@ -97,7 +97,7 @@ final class Replays {
     return new Reconciliation(
         workspace.directory(),
         people,
-        Periods.of(workspace.settings()),
+        Periods.of(workspace.settings(), workspace.directory()),
         new Workers(threads),
         () -> {});
   }

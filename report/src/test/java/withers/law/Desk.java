@@ -108,7 +108,7 @@ final class Desk {
     return new Reconciliation(
             workspace.directory(),
             people,
-            Periods.of(workspace.settings()),
+            Periods.of(workspace.settings(), workspace.directory()),
             new Workers(threads),
             () -> {})
         .judge(log.snapshot(), Scope.asOf(asOf));

@@ -18,6 +18,7 @@ import withers.id.OrganisationId;
  * @param carers foster carers and colony caretakers who hold animals on its behalf
  * @param policies what it has agreed with the network about its own registrations
  * @param registers for a registry, the numbers that may be registered with it; empty otherwise
+ * @param periods those that it states otherwise than its region and the workspace do
  */
 public record Organisation(
     OrganisationId id,
@@ -28,12 +29,27 @@ public record Organisation(
     Optional<String> mail,
     List<Contact> carers,
     Set<Policy> policies,
-    List<NumberRange> registers) {
+    List<NumberRange> registers,
+    PeriodDays periods) {
 
   public Organisation {
     aliases = List.copyOf(aliases);
     carers = List.copyOf(carers);
     policies = Set.copyOf(policies);
     registers = List.copyOf(registers);
+  }
+
+  /** One that states no periods. */
+  public Organisation(
+      OrganisationId id,
+      String name,
+      OrganisationKind kind,
+      List<String> aliases,
+      Contact contact,
+      Optional<String> mail,
+      List<Contact> carers,
+      Set<Policy> policies,
+      List<NumberRange> registers) {
+    this(id, name, kind, aliases, contact, mail, carers, policies, registers, PeriodDays.NONE);
   }
 }

@@ -9,6 +9,7 @@ import withers.contact.Contact;
 import withers.id.OrganisationId;
 import withers.organisation.Organisation;
 import withers.organisation.OrganisationKind;
+import withers.organisation.PeriodDays;
 import withers.organisation.Policy;
 import withers.yaml.Fields;
 import withers.yaml.Problems;
@@ -60,7 +61,8 @@ final class DirectoryReader {
         fields.optionalValue("mail", DirectoryReader::mail),
         fields.maps("carers", DirectoryReader::carer),
         Set.copyOf(fields.choices("policies", Policy.class)),
-        registers(fields, kind));
+        registers(fields, kind),
+        fields.map("periods", PeriodsReader::read).orElse(PeriodDays.NONE));
   }
 
   private static List<NumberRange> registers(Fields fields, OrganisationKind kind) {

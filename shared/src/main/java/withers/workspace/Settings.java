@@ -2,7 +2,9 @@ package withers.workspace;
 
 import java.time.ZoneId;
 import java.util.Locale;
+import java.util.Map;
 import withers.id.OrganisationId;
+import withers.organisation.PeriodDays;
 
 /**
  * What {@code withers.yaml} states.
@@ -15,8 +17,8 @@ import withers.id.OrganisationId;
  * @param testNumbers whether numbers under the test code are taken
  * @param coordinator who gets the overview and whatever nobody else can act on; an organisation of
  *     the directory
- * @param graceDays days that a new keeper has to register before a missing registration is a
- *     finding, from 0
+ * @param periods those that count unless a region or an organisation states others
+ * @param regions periods by the region of an organisation, as its entry names it
  * @param handoverWindowDays days that two reports of one handover may lie apart, from 0
  * @param settleSeconds how long a file in the inbox must have been left alone to be read, from 0
  * @param unchangedRecords whether imports recognise records that did not change
@@ -28,7 +30,8 @@ public record Settings(
     Locale language,
     TestNumbers testNumbers,
     OrganisationId coordinator,
-    int graceDays,
+    PeriodDays periods,
+    Map<String, PeriodDays> regions,
     int handoverWindowDays,
     int settleSeconds,
     UnchangedRecords unchangedRecords) {
@@ -39,10 +42,13 @@ public record Settings(
    */
   public static final String UNKNOWN_REGION = "ZZ";
 
-  public static final int DEFAULT_GRACE_DAYS = 30;
   public static final int DEFAULT_HANDOVER_WINDOW_DAYS = 3;
 
   public static final int DEFAULT_SETTLE_SECONDS = 10;
+
+  public Settings {
+    regions = Map.copyOf(regions);
+  }
 
   /** Whether numbers under the test code are taken. */
   public boolean acceptsTestNumbers() {

@@ -5,9 +5,12 @@ import java.util.Arrays;
 import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import withers.id.OrganisationId;
+import withers.organisation.NameSpelling;
+import withers.organisation.PeriodDays;
 import withers.yaml.Fields;
 import withers.yaml.Nearest;
 import withers.yaml.Refusal;
@@ -15,19 +18,21 @@ import withers.yaml.Values;
 
 /** Reads {@code withers.yaml}. */
 final class SettingsReader {
-  private static final int LONGEST_GRACE = 366;
   private static final int LONGEST_HANDOVER_WINDOW = 31;
   private static final int LONGEST_SETTLING = 600;
   private static final List<String> REGIONS = Arrays.asList(Locale.getISOCountries());
   private static final OrganisationId NOBODY = new OrganisationId("nobody");
 
   private final Optional<Set<OrganisationId>> organisations;
+  private final Optional<Set<String>> regionNames;
 
   /**
    * @param organisations ids that the directory states; empty when it could not be read
+   * @param regionNames regions that it states; empty when it could not be read whole
    */
-  SettingsReader(Optional<Set<OrganisationId>> organisations) {
+  SettingsReader(Optional<Set<OrganisationId>> organisations, Optional<Set<String>> regionNames) {
     this.organisations = organisations;
+    this.regionNames = regionNames;
   }
 
   Settings read(Fields fields) {
@@ -40,7 +45,8 @@ final class SettingsReader {
         fields.optionalValue("language", SettingsReader::language).orElse(Locale.ENGLISH),
         fields.choice("test-numbers", TestNumbers.REFUSED),
         fields.value("coordinator", this::coordinator, NOBODY),
-        fields.wholeNumber("grace-days", Settings.DEFAULT_GRACE_DAYS, 0, LONGEST_GRACE),
+        PeriodsReader.read(fields),
+        regions(fields),
         fields.wholeNumber(
             "handover-window-days",
             Settings.DEFAULT_HANDOVER_WINDOW_DAYS,
@@ -48,6 +54,30 @@ final class SettingsReader {
             LONGEST_HANDOVER_WINDOW),
         fields.wholeNumber("settle-seconds", Settings.DEFAULT_SETTLE_SECONDS, 0, LONGEST_SETTLING),
         fields.choice("unchanged-records", UnchangedRecords.RECOGNISED));
+  }
+
+  private Map<String, PeriodDays> regions(Fields fields) {
+    Map<String, PeriodDays> regions = fields.mapOfMaps("regions", PeriodsReader::read);
+    regionNames.ifPresent(
+        known ->
+            regions.keySet().stream()
+                .filter(region -> !contains(known, region))
+                .forEach(region -> refuse(region, known, fields)));
+    return regions;
+  }
+
+  private static boolean contains(Set<String> known, String region) {
+    return known.stream().map(NameSpelling::key).anyMatch(NameSpelling.key(region)::equals);
+  }
+
+  private static void refuse(String region, Set<String> known, Fields fields) {
+    fields.problem(
+        "regions",
+        "Expected the region of an organisation in organisations.yaml, but found \"%s\""
+            .formatted(region),
+        Nearest.to(region, known)
+            .map("did you mean \"%s\"?"::formatted)
+            .orElse("give an organisation this region, or remove it"));
   }
 
   private OrganisationId coordinator(String text) {

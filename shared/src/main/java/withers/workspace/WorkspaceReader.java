@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import withers.id.OrganisationId;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
@@ -28,11 +29,21 @@ final class WorkspaceReader {
     Optional<YamlMap> directoryFile =
         YamlFiles.read(paths.organisations(), WorkspacePaths.ORGANISATIONS, problems);
     List<Organisation> organisations = directoryFile.map(directoryReader::read).orElse(List.of());
-    SettingsReader reader = new SettingsReader(knownIds());
+    SettingsReader reader = new SettingsReader(knownIds(), regions(organisations));
     Optional<Settings> settings =
         settingsFile.flatMap(file -> Fields.read(file, problems, reader::read));
     problems.throwIfAny();
     return new Workspace(paths, settings.orElseThrow(), Directory.of(organisations), clock);
+  }
+
+  /** Empty when a mistake may have kept the directory from stating one. */
+  private Optional<Set<String>> regions(List<Organisation> organisations) {
+    return Optional.of(
+            organisations.stream()
+                .map(organisation -> organisation.contact().region())
+                .filter(region -> !region.isEmpty())
+                .collect(Collectors.toSet()))
+        .filter(known -> problems.isEmpty());
   }
 
   /**

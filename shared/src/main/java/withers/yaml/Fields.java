@@ -224,6 +224,21 @@ public final class Fields {
     return texts;
   }
 
+  /**
+   * A map with free keys whose values are maps, each read with {@link #read}, in the order of the
+   * file; empty when the key is absent. Values with a mistake are left out.
+   */
+  public <T> Map<String, T> mapOfMaps(String key, Function<Fields, T> reader) {
+    Map<String, T> read = new LinkedHashMap<>();
+    node(key).flatMap(node -> values.map(key, node)).map(YamlMap::entries).stream()
+        .flatMap(List::stream)
+        .forEach(
+            entry ->
+                inner(entry.key().text(), entry.value(), reader)
+                    .ifPresent(one -> read.put(entry.key().text(), one)));
+    return read;
+  }
+
   private Optional<YamlNode> required(String key) {
     Optional<YamlNode> node = node(key);
     if (node.isEmpty()) {

@@ -12,6 +12,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -24,6 +25,8 @@ import withers.contact.Contact;
 import withers.id.OrganisationId;
 import withers.organisation.Organisation;
 import withers.organisation.OrganisationKind;
+import withers.organisation.Period;
+import withers.organisation.PeriodDays;
 import withers.organisation.Policy;
 import withers.yaml.ConfigException;
 
@@ -58,7 +61,8 @@ class WorkspaceConfigurationTest {
                 Locale.ENGLISH,
                 TestNumbers.REFUSED,
                 new OrganisationId("coast"),
-                30,
+                PeriodDays.NONE,
+                Map.of(),
                 3,
                 10,
                 UnchangedRecords.RECOGNISED));
@@ -131,6 +135,52 @@ class WorkspaceConfigurationTest {
                     new NumberRange(
                         ChipNumber.tenCharacter("0A0B0C0D00"),
                         ChipNumber.tenCharacter("0A0B0C0DFF")))));
+  }
+
+  @Test
+  void periods_are_read_for_the_workspace_for_regions_and_for_an_organisation() throws IOException {
+    Workspace workspace =
+        open(
+            SETTINGS
+                + """
+                grace-days: 21
+                scan-overdue-days: 500
+                regions:
+                  The North: {stray-hold-days: 5, grace-days: 14}
+                """,
+            ORGANISATIONS
+                + """
+                  - {id: dune-shelter, name: Dune Shelter, kind: shelter, region: the north, periods: {stock-days: 90}}
+                """);
+
+    assertThat(workspace.settings().periods())
+        .isEqualTo(new PeriodDays(Map.of(Period.GRACE, 21, Period.SCAN_OVERDUE, 500)));
+    assertThat(workspace.settings().regions())
+        .isEqualTo(
+            Map.of("The North", new PeriodDays(Map.of(Period.STRAY_HOLD, 5, Period.GRACE, 14))));
+    assertThat(
+            workspace.directory().find(new OrganisationId("dune-shelter")).orElseThrow().periods())
+        .isEqualTo(new PeriodDays(Map.of(Period.STOCK, 90)));
+  }
+
+  @Test
+  void periods_that_are_none_and_a_region_that_no_organisation_has() {
+    assertRefused(
+        SETTINGS
+            + "stock-days: 0\nregions:\n  North: {grace: 14}\n  South: {stray-hold-days: 1.5}\n",
+        ORGANISATIONS + "  - {id: dune-shelter, name: Dune Shelter, kind: shelter, region: Nord}\n",
+        """
+        The configuration has 3 mistakes:
+          Expected a whole number from 1 to 3660, but found "0" (withers.yaml, line 4, column 13)
+          Expected one of "grace-days", "stray-hold-days", "scan-overdue-days", "stock-days", but found "grace" (withers.yaml, line 6, column 11)
+          Expected a whole number from 0 to 366, but found "1.5" (withers.yaml, line 7, column 28)\
+        """);
+    assertRefused(
+        SETTINGS + "regions:\n  North: {grace-days: 14}\n",
+        ORGANISATIONS
+            + "  - {id: dune-shelter, name: Dune Shelter, kind: shelter, region: Norte}\n",
+        "Expected the region of an organisation in organisations.yaml, but found \"North\""
+            + " (withers.yaml, line 5, column 3): did you mean \"Norte\"?");
   }
 
   @Test

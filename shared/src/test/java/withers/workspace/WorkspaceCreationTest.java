@@ -13,12 +13,14 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withers.id.OrganisationId;
+import withers.organisation.PeriodDays;
 import withers.yaml.ConfigException;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -52,7 +54,8 @@ class WorkspaceCreationTest {
                 Locale.UK,
                 TestNumbers.ACCEPTED,
                 new OrganisationId("coordinator"),
-                30,
+                PeriodDays.NONE,
+                Map.of(),
                 3,
                 10,
                 UnchangedRecords.RECOGNISED));

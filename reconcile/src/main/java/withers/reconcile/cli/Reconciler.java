@@ -48,7 +48,7 @@ public record Reconciler(Workspace workspace, int threads) {
     return new Reconciliation(
         workspace.directory(),
         people,
-        Periods.of(workspace.settings()),
+        Periods.of(workspace.settings(), workspace.directory()),
         new Workers(threads),
         () -> progress.advance(1));
   }

@@ -75,7 +75,7 @@ public final class TraceCommand implements Callable<Integer> {
         Scope.asOf(asOf.in(workspace)),
         workspace.directory(),
         new People(workspace.directory(), stores::findAll, phones),
-        Periods.of(workspace.settings()));
+        Periods.of(workspace.settings(), workspace.directory()));
   }
 
   private void print(Trace trace, Tracer tracer) {
