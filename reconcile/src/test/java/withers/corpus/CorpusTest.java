@@ -1,0 +1,121 @@
+package withers.corpus;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import withers.contact.Contact;
+
+/** The corpus is what docs/matching.md says it is, and stays so. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class CorpusTest {
+  private static final int SOME = 10_000;
+  private static final Path PAGE = Path.of("../docs/matching.md");
+
+  /** The first pairs as they were before anything was tuned: a changed corpus judges anew. */
+  @ParameterizedTest
+  @CsvSource({
+    "TUNING,   b56c029678fad76b85758b8adb3e6120cdb7c3d1ff301ef13325425238afc61f",
+    "HELD_OUT, 4b7555d550eae1883755cfa2f634fb99d6a1cc5785e4cffe89e95e103deea70b"
+  })
+  void pairs_are_those_of_the_first_day(Mix mix, String digest) throws NoSuchAlgorithmException {
+    MessageDigest all = MessageDigest.getInstance("SHA-256");
+    new Corpus(mix).pairs(SOME).map(CorpusTest::text).forEach(all::update);
+
+    assertThat(HexFormat.of().formatHex(all.digest())).isEqualTo(digest);
+  }
+
+  private static byte[] text(Pair pair) {
+    String text = pair.kind() + text(pair.one()) + text(pair.other()) + pair.corruptions();
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static String text(Contact contact) {
+    return Stream.of(
+            contact.name(),
+            contact.givenName(),
+            contact.familyName(),
+            contact.phones(),
+            contact.emails(),
+            contact.addressLines(),
+            contact.postcode(),
+            contact.town(),
+            contact.country())
+        .toList()
+        .toString();
+  }
+
+  @ParameterizedTest
+  @EnumSource(Mix.class)
+  void every_kind_and_every_corruption_occurs(Mix mix) {
+    List<Pair> pairs = new Corpus(mix).pairs(SOME).toList();
+
+    assertThat(pairs).extracting(Pair::kind).contains(Kind.values());
+    assertThat(pairs).flatExtracting(Pair::corruptions).contains(Corruption.values());
+    assertThat(pairs).extracting(Pair::reach).contains(Reach.values());
+  }
+
+  @ParameterizedTest
+  @EnumSource(Mix.class)
+  void mail_would_reach_nobody(Mix mix) {
+    Stream<String> emails = contacts(mix).flatMap(contact -> contact.emails().stream());
+
+    assertThat(emails.map(email -> email.toLowerCase(Locale.ROOT)))
+        .allMatch(email -> email.matches("\\S+@\\S*example\\.(org|com|net|ogr|cmo|nte)"));
+  }
+
+  private static Stream<Contact> contacts(Mix mix) {
+    return new Corpus(mix).pairs(SOME).flatMap(pair -> Stream.of(pair.one(), pair.other()));
+  }
+
+  @Test
+  void undecidable_pairs_are_the_stated_few() {
+    List<Pair> pairs = new Corpus(Mix.TUNING).pairs(SOME).toList();
+    long undecidable = pairs.stream().filter(p -> p.reach() == Reach.UNDECIDABLE).count();
+
+    assertThat(undecidable * 100.0 / SOME).isBetween(4.0, 5.0);
+  }
+
+  @Test
+  void the_page_states_the_shares_of_corruptions() throws IOException {
+    String page = Files.readString(PAGE);
+
+    assertThat(Corruption.values())
+        .allMatch(one -> row(page, one.name()).endsWith(shares(one::weight)));
+  }
+
+  @Test
+  void the_page_states_the_shares_of_kinds() throws IOException {
+    String page = Files.readString(PAGE);
+
+    assertThat(Kind.values()).allMatch(one -> row(page, one.name()).endsWith(shares(one::weight)));
+  }
+
+  private static String row(String page, String name) {
+    return page.lines().filter(line -> line.startsWith("| `" + name + "`")).findFirst().orElse("");
+  }
+
+  private static String shares(ToDoubleFunction<Mix> weight) {
+    return "| %s | %s |".formatted(plain(weight, Mix.TUNING), plain(weight, Mix.HELD_OUT));
+  }
+
+  private static String plain(ToDoubleFunction<Mix> weight, Mix mix) {
+    String number = String.valueOf(weight.applyAsDouble(mix));
+    return number.endsWith(".0") ? number.substring(0, number.length() - 2) : number;
+  }
+}
