@@ -1,7 +1,8 @@
 -- The coast as the oracle knows it, written by hand from fixtures/README.md and the demo's organisations: who is who,
 -- who sends what, and how each source writes its files. All invented.
 
-CREATE TABLE organisation (id VARCHAR, name VARCHAR, phone VARCHAR, email VARCHAR, stays_primary BOOLEAN);
+CREATE TABLE organisation (
+  id VARCHAR, name VARCHAR, phone VARCHAR, email VARCHAR, stays_primary BOOLEAN);
 INSERT INTO organisation VALUES
   ('vendle-network', 'Vendle Coast Rescue Network', '+1 415 555 0100', 'found@vendle-network.example.org', false),
   ('vendlemouth-clinic', 'Vendlemouth Veterinary Clinic', '+1 415 555 0110', 'desk@vendlemouth-clinic.example.org', false),
@@ -19,6 +20,8 @@ INSERT INTO organisation VALUES
   ('brackensay-register', 'Brackensay Island Register', '+1 415 555 0153', 'records@brackensay-register.example.org', false),
   ('skarnholme-register', 'Skarnholme Register', '+1 415 555 0154', 'records@skarnholme-register.example.org', false),
   ('skarnholme-supply', 'Skarnholme Chip Supply', '+1 415 555 0160', 'orders@skarnholme-supply.example.org', false);
+
+CREATE TABLE clinic AS SELECT id FROM organisation WHERE id LIKE '%-clinic';
 
 CREATE TABLE organisation_name (organisation VARCHAR, name VARCHAR);
 INSERT INTO organisation_name SELECT id, name FROM organisation;
@@ -55,24 +58,27 @@ INSERT INTO registry_range VALUES
   ('skarnholme-register', '999050000000000', '999050999999999');
 
 -- Who sends what. kind: what a row is; sends: full (everything), changes, or window (what is dated since the last
--- export); whole: for registries, whether it is the whole registry or one account's slice.
-CREATE TABLE source (id VARCHAR, owner VARCHAR, kind VARCHAR, sends VARCHAR, whole BOOLEAN, delimiter VARCHAR, days VARCHAR);
+-- export); whole: whether these are all records of the organisation, or one account's slice; filled: the fields that it
+-- declares to fill in.
+CREATE TABLE source (
+  id VARCHAR, owner VARCHAR, kind VARCHAR, sends VARCHAR, whole BOOLEAN, delimiter VARCHAR, days VARCHAR,
+  filled VARCHAR[]);
 INSERT INTO source VALUES
-  ('vendlemouth-patients', 'vendlemouth-clinic', 'patient', 'full', NULL, ',', '%Y-%m-%d'),
-  ('pellerwick-patients', 'pellerwick-clinic', 'patient', 'full', NULL, ';', '%d.%m.%Y'),
-  ('corvelsea-patients', 'corvelsea-clinic', 'patient', 'full', NULL, chr(9), '%m/%d/%Y'),
-  ('nethersay-patients', 'nethersay-clinic', 'patient', 'full', NULL, ',', '%d/%m/%Y'),
-  ('garrowness-stays', 'garrowness-shelter', 'stay', 'full', NULL, ',', '%Y-%m-%d'),
-  ('hathersand-movements', 'hathersand-shelter', 'movement', 'changes', NULL, ';', '%d/%m/%Y'),
-  ('ulverscar-stays', 'ulverscar-shelter', 'stay', 'full', NULL, chr(9), '%m/%d/%Y'),
-  ('tollbarrow-sales', 'tollbarrow-kennels', 'sale', 'full', NULL, ';', '%d.%m.%Y'),
-  ('corvelsea-sales', 'corvelsea-pet-shop', 'sale', 'full', NULL, '|', '%Y-%m-%d'),
-  ('coast-register', 'coast-register', 'registration', 'full', true, ',', '%Y-%m-%d'),
-  ('northern-register', 'northern-register', 'registration', 'full', true, ';', '%d/%m/%Y'),
-  ('inland-account', 'inland-register', 'registration', 'full', false, chr(9), '%m/%d/%Y'),
-  ('brackensay-register', 'brackensay-register', 'registration', 'full', true, ',', '%Y-%m-%d'),
-  ('lost-and-found', 'vendle-network', 'report', 'window', NULL, ',', '%d.%m.%Y');
--- Who bought which box of chips (skarnholme-supply) is no part of any kind: it is not read.
+  ('vendlemouth-patients', 'vendlemouth-clinic', 'patient', 'full', true, ',', '%Y-%m-%d', ['scans']),
+  ('pellerwick-patients', 'pellerwick-clinic', 'patient', 'full', true, ';', '%d.%m.%Y', ['scans']),
+  ('corvelsea-patients', 'corvelsea-clinic', 'patient', 'full', true, chr(9), '%m/%d/%Y', []),
+  ('nethersay-patients', 'nethersay-clinic', 'patient', 'full', true, ',', '%d/%m/%Y', []),
+  ('garrowness-stays', 'garrowness-shelter', 'stay', 'full', true, ',', '%Y-%m-%d', []),
+  ('hathersand-movements', 'hathersand-shelter', 'movement', 'changes', true, ';', '%d/%m/%Y', []),
+  ('ulverscar-stays', 'ulverscar-shelter', 'stay', 'full', true, chr(9), '%m/%d/%Y', []),
+  ('tollbarrow-sales', 'tollbarrow-kennels', 'sale', 'full', true, ';', '%d.%m.%Y', []),
+  ('corvelsea-sales', 'corvelsea-pet-shop', 'sale', 'full', true, '|', '%Y-%m-%d', []),
+  ('coast-register', 'coast-register', 'registration', 'full', true, ',', '%Y-%m-%d', ['phones', 'emails']),
+  ('northern-register', 'northern-register', 'registration', 'full', true, ';', '%d/%m/%Y', ['phones']),
+  ('inland-account', 'inland-register', 'registration', 'full', false, chr(9), '%m/%d/%Y', []),
+  ('brackensay-register', 'brackensay-register', 'registration', 'full', true, ',', '%Y-%m-%d', []),
+  ('skarnholme-supply', 'skarnholme-supply', 'supply', 'full', true, ',', '%Y-%m-%d', []),
+  ('lost-and-found', 'vendle-network', 'report', 'window', true, ',', '%d.%m.%Y', []);
 
 CREATE TABLE registry AS SELECT DISTINCT registry AS id FROM registry_range;
 
@@ -83,13 +89,13 @@ CREATE TABLE export (source VARCHAR, exported DATE);
 CREATE TABLE vendlemouth_patients (
   "Patient No" VARCHAR, "Client No" VARCHAR, "Patient" VARCHAR, "Kind" VARCHAR, "Sex" VARCHAR, "Born" VARCHAR,
   "Microchip" VARCHAR, "Second microchip" VARCHAR, "Implanted" VARCHAR, "Client" VARCHAR, "Phone" VARCHAR,
-  "E-mail" VARCHAR, "Address" VARCHAR, "Postcode" VARCHAR, "Town" VARCHAR, "Last seen" VARCHAR, "Died" VARCHAR,
-  exported DATE);
+  "E-mail" VARCHAR, "Address" VARCHAR, "Postcode" VARCHAR, "Town" VARCHAR, "Last seen" VARCHAR, "Scanned" VARCHAR,
+  "Reader" VARCHAR, "Died" VARCHAR, exported DATE);
 CREATE TABLE pellerwick_patients (
   "Record" VARCHAR, "Owner ref" VARCHAR, "Surname" VARCHAR, "First name" VARCHAR, "Telephone" VARCHAR, "Mail" VARCHAR,
   "Street" VARCHAR, "Code" VARCHAR, "Place" VARCHAR, "Pet name" VARCHAR, "Species" VARCHAR, "Sex" VARCHAR,
   "Date of birth" VARCHAR, "Transponder" VARCHAR, "Other transponder" VARCHAR, "Date of implant" VARCHAR,
-  "Last visit" VARCHAR, "Deceased on" VARCHAR, exported DATE);
+  "Last visit" VARCHAR, "Last scan" VARCHAR, "Scan" VARCHAR, "Deceased on" VARCHAR, exported DATE);
 CREATE TABLE corvelsea_patients (
   "ID" VARCHAR, "CHIP" VARCHAR, "CHIP 2" VARCHAR, "ANIMAL" VARCHAR, "SPECIES" VARCHAR, "SEX" VARCHAR, "DOB" VARCHAR,
   "CHIPPED" VARCHAR, "SEEN" VARCHAR, "DECEASED" VARCHAR, "OWNER ID" VARCHAR, "OWNER" VARCHAR, "TEL" VARCHAR,
@@ -136,6 +142,8 @@ CREATE TABLE inland_account (
 CREATE TABLE brackensay_register (
   entry VARCHAR, chip VARCHAR, animal VARCHAR, since VARCHAR, keeper VARCHAR, phone VARCHAR, street VARCHAR,
   postcode VARCHAR, town VARCHAR, exported DATE);
+CREATE TABLE skarnholme_supply (
+  box VARCHAR, "first" VARCHAR, "last" VARCHAR, delivered VARCHAR, purchaser VARCHAR, prepaid VARCHAR, exported DATE);
 CREATE TABLE lost_and_found (
   "Report" VARCHAR, "Type" VARCHAR, "Date" VARCHAR, "Chip" VARCHAR, "Animal" VARCHAR, "Kind" VARCHAR, "With" VARCHAR,
   "Reported by" VARCHAR, "Phone" VARCHAR, "Gone home on" VARCHAR, exported DATE);

@@ -55,7 +55,7 @@ CREATE MACRO has_the_lost_digits(now, cut) AS ends_in_zeros(cut) AND regexp_full
 CREATE VIEW number_cell AS
 SELECT chip AS cell FROM patient UNION SELECT chip2 FROM patient UNION SELECT chip FROM stay
 UNION SELECT chip FROM movement UNION SELECT chip FROM sale UNION SELECT chip FROM registration_row
-UNION SELECT chip FROM report_row;
+UNION SELECT chip FROM report_row UNION SELECT NULL;
 
 -- What a cell says: a number; nothing; a damaged number with its candidates (none when digits are lost); or nonsense,
 -- for which the whole row is put aside.

@@ -4,17 +4,28 @@
 
 CREATE MACRO folded(words) AS lower(strip_accents(words));
 CREATE MACRO letters_and_digits(words) AS regexp_replace(folded(words), '[^\p{L}\p{N}]', '', 'g');
-CREATE MACRO name_words(name) AS coalesce(list_sort(list_filter(
+CREATE MACRO words_in_order(name) AS coalesce(list_filter(
   regexp_split_to_array(regexp_replace(folded(name), '[''’.]', '', 'g'), '[^\p{L}\p{N}]+'),
-  lambda word: word <> '')), []);
+  lambda word: word <> ''), []);
+-- Words that stand where a name should: no name at all.
+CREATE MACRO is_placeholder_name(name) AS array_to_string(words_in_order(name), ' ') IN (
+  'unknown', 'not known', 'owner', 'owner unknown', 'unknown owner', 'new owner', 'no owner', 'none', 'no name', 'n a',
+  'na', 'nil', 'test', 'tba', 'tbc', 'tbd', 'to be confirmed', 'to be advised', 'xxx', 'xx', 'x', 'client', 'customer',
+  'cash', 'cash sale', 'pending', 'stray', 'finder');
+CREATE MACRO name_words(name) AS CASE WHEN is_placeholder_name(name) THEN [] ELSE list_sort(words_in_order(name)) END;
 CREATE MACRO digits(words) AS regexp_replace(words, '\D', '', 'g');
 CREATE MACRO phone_number(phone) AS CASE
-  WHEN regexp_full_match(digits(phone), '1?\d{10}') THEN right(digits(phone), 10) END;
+  WHEN regexp_full_match(digits(phone), '1?\d{10}') AND digits(phone) <> repeat(digits(phone)[1], length(digits(phone)))
+  THEN right(digits(phone), 10) END;
+CREATE MACRO mail_address(email) AS CASE WHEN contains(email, '@') THEN lower(email) END;
 CREATE MACRO address_of(street, postcode) AS
   CASE WHEN street IS NOT NULL AND postcode IS NOT NULL THEN letters_and_digits(postcode || ' ' || street) END;
 CREATE MACRO details(name, phone, email, street, postcode) AS struct_pack(
-  words := name_words(name), phone := phone_number(phone), email := lower(email),
+  words := name_words(name), phone := phone_number(phone), email := mail_address(email),
   address := address_of(street, postcode));
+
+-- Nothing by which anybody could be known or reached.
+CREATE MACRO states_nothing(d) AS len(d.words) = 0 AND d.phone IS NULL AND d.email IS NULL AND d.address IS NULL;
 
 CREATE MACRO names_stated(a, b) AS len(a.words) > 0 AND len(b.words) > 0;
 CREATE MACRO names_equal(a, b) AS names_stated(a, b) AND a.words = b.words;
@@ -44,6 +55,7 @@ CREATE MACRO verdict(a, b) AS CASE
   WHEN a.kind <> 'person' AND b.kind <> 'person' AND a.organisation = b.organisation THEN 'same'
   ELSE 'different' END;
 CREATE MACRO not_different(a, b) AS verdict(a, b) <> 'different';
+-- Two parties agree: one organisation, or one person, or people of one household.
 CREATE MACRO one_person_or_household(a, b) AS verdict(a, b) IN ('same', 'details differ', 'same household');
 
 -- Everybody whom a row names, by source, since "own" is somebody else in each. A wording is a contact as it is written.
@@ -52,6 +64,7 @@ SELECT source, who FROM patient
 UNION SELECT source, giver FROM stay UNION SELECT source, receiver FROM stay
 UNION SELECT source, other FROM movement UNION SELECT source, buyer FROM sale
 UNION SELECT source, keeper FROM registration_row UNION SELECT source, holder FROM report_row
+UNION SELECT source, reporter FROM report_row UNION SELECT source, purchaser FROM supply_row
 UNION SELECT id, own() FROM source UNION SELECT id, nobody() FROM source;
 
 CREATE TABLE wording AS
@@ -82,7 +95,7 @@ CREATE TABLE someone AS
 SELECT n.source, w.wording, struct_pack(
   wording := w.wording,
   kind := CASE
-    WHEN n.who.kind <> 'own' AND n.who = nobody() THEN 'nobody'
+    WHEN n.who.kind = 'contact' AND m.organisation IS NULL AND states_nothing(w.details) THEN 'nobody'
     WHEN n.who.kind <> 'contact' OR m.organisation IS NOT NULL THEN 'organisation'
     ELSE 'person' END,
   organisation := CASE n.who.kind

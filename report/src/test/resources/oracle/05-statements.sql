@@ -10,13 +10,17 @@ WHERE e.exported <= getvariable('known_by')
 -- One line for each slot that a row fills. The giver, and who receives, is client, primary or holder.
 CREATE VIEW told_by_row AS
 SELECT source, exported, key, chip, chip2, NULL AS animal_id, 'ANIMAL' AS slot, 'described' AS fact, NULL::DATE AS day,
-  NULL AS basis, nobody() AS giver, nobody() AS who, NULL AS client, described AS rest FROM patient
+  NULL AS basis, nobody() AS giver, nobody() AS who, NULL AS client, described::VARCHAR AS rest FROM patient
+UNION ALL SELECT source, exported, key, chip, chip2, NULL, 'IMPLANT', 'implanted', implanted, NULL, nobody(), own(), NULL,
+  NULL FROM patient WHERE implanted IS NOT NULL
+UNION ALL SELECT source, exported, key, chip, chip2, NULL, 'SCAN', 'scanned', scanned, scan, nobody(), nobody(), NULL,
+  NULL FROM patient WHERE scan IS NOT NULL
 UNION ALL SELECT source, exported, key, chip, chip2, NULL, 'VISIT', 'attended', seen, NULL, nobody(), who, client, NULL
   FROM patient WHERE seen IS NOT NULL
 UNION ALL SELECT source, exported, key, chip, chip2, NULL, 'DEATH', 'died', died, NULL, nobody(), nobody(), NULL, NULL
   FROM patient WHERE died IS NOT NULL
 UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'ANIMAL', 'described', NULL, NULL, nobody(), nobody(),
-  NULL, described FROM stay
+  NULL, described::VARCHAR FROM stay
 UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'INTAKE', 'handed over', in_day, in_basis, giver, own(),
   NULL, NULL FROM stay WHERE in_day IS NOT NULL
 UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'OUTCOME', 'handed over', out_day, out_basis, own(),
@@ -24,34 +28,47 @@ UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'OUTCOME', 'hande
 UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'DEATH', 'died', out_day, NULL, nobody(), nobody(), NULL,
   NULL FROM stay WHERE out_basis = 'died'
 UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'ANIMAL', 'described', NULL, NULL, nobody(), nobody(),
-  NULL, described FROM movement
+  NULL, described::VARCHAR FROM movement
 UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'MOVEMENT', 'handed over', day,
   CASE WHEN move LIKE 'transfer-%' THEN 'transfer' ELSE move END,
-  CASE WHEN move IN ('intake-stray', 'intake-surrender', 'intake-seizure', 'transfer-in', 'adoption-returned')
+  CASE WHEN move IN ('import', 'intake-stray', 'intake-surrender', 'intake-seizure', 'transfer-in', 'adoption-returned')
     THEN other WHEN move = 'stray-hold-ended' THEN nobody() ELSE own() END,
-  CASE WHEN move IN ('intake-stray', 'intake-surrender', 'intake-seizure', 'transfer-in', 'adoption-returned',
+  CASE WHEN move IN ('import', 'intake-stray', 'intake-surrender', 'intake-seizure', 'transfer-in', 'adoption-returned',
     'stray-hold-ended') THEN own() ELSE other END,
   NULL, NULL FROM movement WHERE day IS NOT NULL AND move <> 'died'
 UNION ALL SELECT source, exported, key, chip, NULL, animal_id, 'DEATH', 'died', day, NULL, nobody(), nobody(), NULL, NULL
   FROM movement WHERE move = 'died'
 UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'ANIMAL', 'described', NULL, NULL, nobody(), nobody(), NULL,
-  described FROM sale
+  described::VARCHAR FROM sale
 UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'SALE', 'handed over', sold, 'sale', own(), buyer, client, NULL
   FROM sale WHERE sold IS NOT NULL
 UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'SALE_RETURN', 'handed over', returned, 'sale-returned', buyer,
   own(), client, NULL FROM sale WHERE returned IS NOT NULL
 UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'ANIMAL', 'described', NULL, NULL, nobody(), nobody(), NULL,
-  described FROM registration_row
+  described::VARCHAR FROM registration_row
 UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'REGISTRATION', 'registered', since, NULL, nobody(), keeper,
   NULL, concat_ws('|', account, second::VARCHAR) FROM registration_row
 UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'REGISTRATION_END', 'ended', ended, NULL, nobody(), nobody(),
-  NULL, NULL FROM registration_row WHERE ended IS NOT NULL
+  NULL, end_reason FROM registration_row WHERE ended IS NOT NULL OR end_reason IS NOT NULL
+UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'DEATH', 'died', ended, NULL, nobody(), nobody(), NULL, NULL
+  FROM registration_row WHERE end_reason = 'died'
 UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'ANIMAL', 'described', NULL, NULL, nobody(), nobody(), NULL,
-  described FROM report_row
-UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'REPORT', report, day, NULL, nobody(), holder, NULL, NULL
-  FROM report_row
+  described::VARCHAR FROM report_row
+UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'REPORT', report, day, NULL, nobody(),
+  CASE report WHEN 'lost' THEN reporter ELSE holder END, NULL, NULL FROM report_row
 UNION ALL SELECT source, exported, key, chip, NULL, NULL, 'REUNION', 'reunited', reunited, NULL, nobody(), nobody(),
-  NULL, NULL FROM report_row WHERE reunited IS NOT NULL;
+  NULL, NULL FROM report_row WHERE reunited IS NOT NULL
+UNION ALL SELECT source, exported, key, NULL, NULL, NULL, 'SUPPLY', 'supplied', day, NULL, nobody(), purchaser, NULL,
+  box::VARCHAR FROM supply_row;
+
+-- What the texts say that the rest of a statement consists of.
+CREATE TABLE look AS
+WITH described AS (
+  SELECT described AS d FROM patient UNION SELECT described FROM stay UNION SELECT described FROM movement
+  UNION SELECT described FROM sale UNION SELECT described FROM registration_row UNION SELECT described FROM report_row)
+SELECT d::VARCHAR AS wording, d.species AS species, words_in_order(d.called) AS called, d.born AS born FROM described;
+CREATE TABLE box AS
+SELECT DISTINCT box::VARCHAR AS wording, box."first" AS first, box."last" AS last, box.prepaid AS prepaid FROM supply_row;
 
 -- The rows that could not be understood: they say nothing, and do not tell either that their record is gone.
 CREATE TABLE put_aside AS
@@ -61,13 +78,15 @@ WITH any_row AS (
   UNION ALL SELECT source, exported, key, chip, NULL, animal_id, readable FROM movement
   UNION ALL SELECT source, exported, key, chip, NULL, NULL, readable FROM sale
   UNION ALL SELECT source, exported, key, chip, NULL, NULL, readable FROM registration_row
-  UNION ALL SELECT source, exported, key, chip, NULL, NULL, readable FROM report_row)
+  UNION ALL SELECT source, exported, key, chip, NULL, NULL, readable FROM report_row
+  UNION ALL SELECT source, exported, key, NULL, NULL, key, readable FROM supply_row)
 SELECT DISTINCT source, exported, key
 FROM any_row a JOIN number_read r ON r.cell IS NOT DISTINCT FROM a.chip
 LEFT JOIN number_read r2 ON r2.cell = a.chip2
 WHERE NOT a.readable OR r.reading = 'nonsense' OR coalesce(r2.reading, '') = 'nonsense' OR (r.reading = 'nothing' AND a.animal_id IS NULL);
 
--- The same, about what it speaks of: a number, a damaged number (subject: what it may be), or an animal by its id. A row
+-- The same, about what it speaks of: a number, a damaged number (subject: what it may be), an animal by its id, or a
+-- range of numbers. A row
 -- that names two numbers says of each that the other is on the same animal, if the other can be read; and of a second
 -- one that is damaged how the animal is described.
 CREATE TABLE told AS
@@ -79,8 +98,10 @@ WITH told_of AS (
   JOIN number_read r ON r.cell IS NOT DISTINCT FROM t.chip
   LEFT JOIN number_read r2 ON r2.cell = t.chip2 AND r2.reading IN ('number', 'damaged')),
 about_what AS (
-  SELECT *, CASE reading WHEN 'number' THEN 'chip' WHEN 'damaged' THEN 'damaged' ELSE 'animal' END AS about,
-    CASE reading WHEN 'nothing' THEN animal_id ELSE n END AS subject
+  SELECT *,
+    CASE WHEN slot = 'SUPPLY' THEN 'range' WHEN reading = 'number' THEN 'chip' WHEN reading = 'damaged' THEN 'damaged'
+      ELSE 'animal' END AS about,
+    CASE WHEN slot = 'SUPPLY' THEN 'range' WHEN reading = 'nothing' THEN animal_id ELSE n END AS subject
   FROM told_of),
 said AS (
   SELECT source, exported, key, slot, fact, day, basis, giver, who, client, NULL AS other, rest, about, subject,
@@ -169,7 +190,7 @@ FROM disappearance d JOIN last_stated s USING (source, key, about, subject)
 GROUP BY ALL HAVING max(d.exported) > any_value(s.last);
 
 -- What was observed stays observed, whatever a later version of the record leaves empty.
-CREATE MACRO observes(slot) AS slot IN ('VISIT', 'REGISTRATION');
+CREATE MACRO observes(slot) AS slot IN ('VISIT', 'SCAN', 'REGISTRATION');
 
 -- Taken back: every slot of a record that moved, and a slot that corrects and that the record's next version leaves empty.
 CREATE TABLE withdrawal AS
@@ -196,6 +217,6 @@ begun AS (
   SELECT *, row_number() OVER (PARTITION BY source, key, about, subject, slot ORDER BY exported DESC, content DESC) AS back
   FROM neighbours WHERE begins)
 SELECT source, key, slot, about, subject, candidates, fact, coalesce(day, exported) AS day, day AS stated_day, basis,
-  giver, who, client, other, exported AS first_stated, exported AS told_on, content
+  giver, who, client, other, rest, exported AS first_stated, exported AS told_on, content
 FROM begun
 WHERE (observes(slot) OR back = 1) AND coalesce(day, exported) <= getvariable('as_of');

@@ -102,7 +102,21 @@ SELECT a AS number, arg_min(b, natural_order(b)) AS animal FROM reached GROUP BY
 CREATE TABLE statement AS
 SELECT row_number() OVER () AS id, c.animal, p.* FROM placed p JOIN carried c USING (number);
 
+-- Deaths that somebody else's later records contradict: they saw the animal, chipped it, or it changed hands.
+CREATE MACRO handover_window() AS 3;
+CREATE MACRO for_a_time(basis) AS basis IN ('intake-stray', 'intake-seizure', 'foster', 'boarding', 'trial-started');
+
+CREATE TABLE death AS
+SELECT d.*, e.owner, e.kind AS told_by, EXISTS (
+  FROM statement s JOIN source o ON o.id = s.source
+  WHERE s.animal = d.animal AND o.owner <> e.owner AND s.day > d.day + handover_window()
+    AND ((s.fact = 'attended' AND s.who.kind <> 'nobody') OR s.fact = 'implanted'
+      OR (s.fact = 'handed over' AND NOT for_a_time(s.basis)))) AS contradicted
+FROM statement d JOIN source e ON e.id = d.source WHERE d.fact = 'died';
+
 CREATE TABLE animal AS
 SELECT animal, count(*) AS numbers,
-  EXISTS (FROM statement s WHERE s.animal = c.animal AND s.fact = 'died') AS died
+  EXISTS (FROM death d WHERE d.animal = c.animal AND NOT d.contradicted) AS dead,
+  EXISTS (FROM death d WHERE d.animal = c.animal)
+    AND NOT EXISTS (FROM death d WHERE d.animal = c.animal AND NOT d.contradicted) AS death_unclear
 FROM carried c GROUP BY animal;

@@ -1,6 +1,5 @@
 -- The trail of each animal, its custodian, and what is known of its keeper.
 
-CREATE MACRO for_a_time(basis) AS basis IN ('intake-stray', 'intake-seizure', 'foster', 'boarding', 'trial-started');
 CREATE MACRO order_on_one_day(basis) AS CASE
   WHEN basis = 'birth' THEN 1
   WHEN basis = 'import' THEN 2
@@ -23,12 +22,67 @@ SELECT *, row_number() OVER (PARTITION BY animal
   ORDER BY day, source, key, slot, told_on, natural_order(number)) AS place
 FROM statement WHERE fact = 'attended' AND who.kind <> 'nobody';
 
--- By the last handover that is not for a time; without one, by the earliest visit that names somebody.
+-- Handovers that move custody: not for a time, and not a return to an owner who is not named.
+CREATE VIEW handover AS
+SELECT t.*, e.owner FROM trail t JOIN source e ON e.id = t.source
+WHERE NOT for_a_time(t.basis) AND NOT (t.basis = 'return-to-owner' AND t.who.kind = 'nobody');
+
+-- One handover told by two organisations: the later telling counts for nothing.
+CREATE TABLE repeated AS
+SELECT DISTINCT later.id
+FROM handover later JOIN handover earlier ON earlier.animal = later.animal AND earlier.place < later.place
+WHERE earlier.owner <> later.owner AND later.day <= earlier.day + handover_window()
+  AND (earlier.giver.kind = 'nobody' OR later.giver.kind = 'nobody'
+    OR one_person_or_household(earlier.giver, later.giver))
+  AND (later.who.kind = 'nobody' OR one_person_or_household(earlier.who, later.who))
+  AND (one_person_or_household(earlier.giver, later.giver) OR one_person_or_household(earlier.who, later.who))
+  AND NOT EXISTS (FROM trail b WHERE b.animal = later.animal AND NOT for_a_time(b.basis)
+    AND b.place > earlier.place AND b.place < later.place AND one_person_or_household(b.who, later.giver));
+
+CREATE TABLE counted_handover AS SELECT * FROM handover ANTI JOIN repeated USING (id);
+
+-- Those of the last day, and which of them nobody passed on that day.
+CREATE TABLE of_last_day AS
+WITH last_day AS (
+  SELECT * FROM counted_handover QUALIFY rank() OVER (PARTITION BY animal ORDER BY day DESC) = 1)
+SELECT *, NOT EXISTS (FROM last_day o WHERE o.animal = l.animal AND o.id <> l.id
+  AND one_person_or_household(l.who, o.giver)) AS is_last
+FROM last_day l;
+
+CREATE TABLE with_whom_it_was AS
+SELECT c.animal, c.who FROM counted_handover c JOIN (SELECT animal, min(day) AS day FROM of_last_day GROUP BY animal) l
+  ON l.animal = c.animal AND c.day < l.day
+QUALIFY row_number() OVER (PARTITION BY c.animal ORDER BY c.place DESC) = 1;
+
+-- Candidates for the last handover: those that are last of their day; with none, the one that brings the animal where it
+-- was, if it is the only one; else all of the day.
+CREATE TABLE candidate AS
+WITH last_of_day AS (SELECT * FROM of_last_day WHERE is_last),
+come_back AS (
+  SELECT l.* FROM of_last_day l ANTI JOIN last_of_day USING (animal)
+  JOIN with_whom_it_was w ON w.animal = l.animal AND one_person_or_household(l.who, w.who)
+  QUALIFY count(*) OVER (PARTITION BY l.animal) = 1)
+FROM last_of_day
+UNION ALL FROM come_back
+UNION ALL SELECT l.* FROM of_last_day l ANTI JOIN last_of_day USING (animal) ANTI JOIN come_back USING (animal);
+
+-- The last of the candidates. They may be several: when not all of them name whom the first names, and two of them do not
+-- agree on who has the animal, custody is in doubt.
+CREATE TABLE last_handover AS
+WITH of_one_mind AS (
+  SELECT c.animal FROM candidate c
+  JOIN (FROM candidate QUALIFY row_number() OVER (PARTITION BY animal ORDER BY place) = 1) f USING (animal)
+  GROUP BY c.animal HAVING bool_and(c.is_last AND (c.id = f.id OR one_person_or_household(f.who, c.who)))
+    AND any_value(f.who.kind) <> 'nobody'),
+at_odds AS (
+  SELECT DISTINCT a.animal FROM candidate a JOIN candidate b ON b.animal = a.animal AND b.place > a.place
+  WHERE NOT one_person_or_household(a.who, b.who))
+SELECT c.*, c.animal IN (FROM at_odds) AND c.animal NOT IN (FROM of_one_mind) AS in_doubt
+FROM candidate c QUALIFY row_number() OVER (PARTITION BY animal ORDER BY place DESC) = 1;
+
+-- By the last handover; without one, by the earliest visit that names somebody.
 CREATE TABLE first_custodian AS
-WITH by_handover AS (
-  SELECT * FROM trail
-  WHERE NOT for_a_time(basis) AND NOT (basis = 'return-to-owner' AND who.kind = 'nobody')
-  QUALIFY row_number() OVER (PARTITION BY animal ORDER BY place DESC) = 1),
+WITH by_handover AS (FROM last_handover),
 by_visit AS (
   SELECT * FROM visit
   QUALIFY row_number() OVER (PARTITION BY animal ORDER BY place) = 1)
@@ -92,15 +146,21 @@ WITH RECURSIVE followed AS (
   FROM followed c JOIN next_custodian n ON n.custodian = c.id)
 SELECT * FROM followed QUALIFY row_number() OVER (PARTITION BY animal ORDER BY changes DESC) = 1;
 
-CREATE TABLE keeper AS SELECT * FROM custodian WHERE who.kind = 'person';
+CREATE VIEW in_doubt AS SELECT animal, owner AS organisation FROM last_handover WHERE in_doubt;
+
+CREATE TABLE keeper AS
+SELECT * FROM custodian WHERE who.kind = 'person' AND animal NOT IN (SELECT animal FROM in_doubt);
 
 CREATE TABLE keeper_version AS
 SELECT k.animal, v.* EXCLUDE (custodian) FROM keeper k JOIN version v ON v.custodian = k.id;
 
+-- The freshest: a source's first export tells what has been so for long, so there the day of the statement counts.
 CREATE TABLE newest_version AS
-WITH first_said AS (
+WITH first_export AS (SELECT source, min(exported) AS day FROM counted_export GROUP BY source),
+first_said AS (
   SELECT * FROM keeper_version
   QUALIFY row_number() OVER (PARTITION BY animal, who.wording ORDER BY first_stated, day, source, key, slot) = 1)
-SELECT animal, who, first_stated FROM first_said
-QUALIFY row_number() OVER (PARTITION BY animal
-  ORDER BY first_stated DESC, day DESC, source DESC, key DESC, slot DESC) = 1;
+SELECT f.animal, f.who, f.first_stated FROM first_said f JOIN first_export e USING (source)
+QUALIFY row_number() OVER (PARTITION BY f.animal
+  ORDER BY CASE WHEN f.first_stated = e.day THEN least(f.first_stated, f.day) ELSE f.first_stated END DESC,
+    f.day DESC, f.source DESC, f.key DESC, f.slot DESC) = 1;

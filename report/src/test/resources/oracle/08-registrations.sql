@@ -28,10 +28,14 @@ JOIN source e ON e.id = s.source AND e.kind = 'registration'
 ANTI JOIN (SELECT source, key, number FROM statement WHERE fact = 'ended') USING (source, key, number)
 ANTI JOIN unlisted USING (source, key, about, subject);
 
+-- The registries to which the directory gives a number.
+CREATE TABLE given_to AS
+SELECT c.animal, c.number, r.registry
+FROM carried c JOIN registry_range r ON length(c.number) = length(r.first) AND c.number BETWEEN r.first AND r.last;
+
 -- Which registries may hold a number: by the directory's ranges, or because a record of theirs speaks of it.
 CREATE TABLE may_hold AS
-SELECT c.animal, c.number, r.registry
-FROM carried c JOIN registry_range r ON length(c.number) = length(r.first) AND c.number BETWEEN r.first AND r.last
+FROM given_to
 UNION
 SELECT c.animal, c.number, e.owner
 FROM carried c JOIN stated s ON s.about = 'chip' AND s.subject = c.number
@@ -41,6 +45,11 @@ CREATE TABLE newest_export AS
 SELECT source, any_value(owner) AS owner, any_value(kind) AS kind, max(exported) AS exported,
   max(CASE WHEN sends = 'full' THEN exported END) AS full_exported, any_value(whole) AS whole
 FROM counted_export GROUP BY source;
+
+-- Up to when the sources of an organisation that sends whole exports of its own records sent everything.
+CREATE VIEW heard_in_full AS
+SELECT owner, max(full_exported) AS day FROM newest_export
+WHERE whole AND kind NOT IN ('registration', 'supply') AND full_exported IS NOT NULL GROUP BY owner;
 
 -- When a registry's record went off the list for the last time, and when it came back after that.
 CREATE TABLE off_the_list AS
@@ -85,14 +94,14 @@ FROM animal a JOIN oldest_registry o USING (animal) LEFT JOIN last_change l USIN
 -- The day up to which the registries that may hold all of an animal's numbers sent everything; none when one of the
 -- numbers has no registry, or one of the registries sends a slice, or nothing, or does not speak for the number. The
 -- sources of registries speak for the ranges that the directory gives their registry.
+CREATE TABLE registry_of_number AS
+SELECT c.animal, c.number, m.registry, max(n.full_exported) AS up_to
+FROM carried c LEFT JOIN may_hold m ON m.number = c.number
+LEFT JOIN given_to g ON g.registry = m.registry AND g.number = c.number
+LEFT JOIN newest_export n ON n.owner = g.registry AND n.kind = 'registration' AND n.whole
+GROUP BY ALL;
+
 CREATE TABLE covered_up_to AS
-WITH registry_of_number AS (
-  SELECT c.animal, c.number, m.registry, max(n.full_exported) AS up_to
-  FROM carried c LEFT JOIN may_hold m ON m.number = c.number
-  LEFT JOIN registry_range r ON r.registry = m.registry AND length(r.first) = length(c.number)
-    AND c.number BETWEEN r.first AND r.last
-  LEFT JOIN newest_export n ON n.owner = r.registry AND n.kind = 'registration' AND n.whole
-  GROUP BY ALL)
 SELECT animal, CASE WHEN bool_and(up_to IS NOT NULL) THEN min(up_to) END AS day
 FROM registry_of_number GROUP BY animal;
 
@@ -105,11 +114,11 @@ WITH closest AS (
   FROM live_registration l JOIN keeper k USING (animal)),
 judged AS (
   SELECT *,
-    closeness < 5 OR (who.kind = 'organisation' AND EXISTS (
+    (closeness < 5 AND who.kind <> 'nobody') OR (who.kind = 'organisation' AND EXISTS (
       FROM trail t JOIN organisation o ON o.id IN (t.giver.organisation, t.who.organisation)
       WHERE t.animal = c.animal AND o.id = c.who.organisation AND o.stays_primary)) AS acceptable
   FROM closest c)
-SELECT *, NOT acceptable AND (
+SELECT *, NOT acceptable AND who.kind <> 'nobody' AND (
   who.kind = 'organisation'
   OR EXISTS (FROM trail t WHERE t.animal = j.animal AND (one_person_or_household(j.who, t.giver)
     OR (t.day < j.start AND one_person_or_household(j.who, t.who))))

@@ -2,6 +2,8 @@ package withers.demo;
 
 import static withers.demo.Role.PERSON;
 
+import java.util.Map;
+
 /** The columns of the clinics' patient exports. */
 final class ClinicLayouts {
 
@@ -24,6 +26,8 @@ final class ClinicLayouts {
         .email("E-mail", PERSON)
         .address("Address", "Postcode", "Town", PERSON)
         .day("Last seen", Field.VISIT)
+        .day("Scanned", Field.SCANNED)
+        .word("Reader", Field.SCAN, Map.of("read", "number", "not-detected", "nothing"))
         .day("Died", Field.DIED);
   }
 
@@ -45,6 +49,8 @@ final class ClinicLayouts {
         .text("Other transponder", Field.CHIP2)
         .day("Date of implant", Field.IMPLANTED)
         .day("Last visit", Field.VISIT)
+        .day("Last scan", Field.SCANNED)
+        .word("Scan", Field.SCAN, Map.of("read", "ok", "not-detected", "no answer"))
         .day("Deceased on", Field.DIED);
   }
 

@@ -15,6 +15,8 @@ enum Field {
   CLIENT,
   IMPLANTED,
   VISIT,
+  SCANNED,
+  SCAN,
   DIED,
   IN_DAY,
   IN_HOW,
