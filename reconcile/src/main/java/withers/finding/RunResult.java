@@ -17,6 +17,7 @@ import withers.cases.CaseKey;
  * @param opened follow-ups that this run saw first
  * @param stillOpen follow-ups open before and found again, or not judged
  * @param closed follow-ups that the data closed
+ * @param backlogs what organisations began with, in the order of their ids
  */
 public record RunResult(
     String id,
@@ -27,12 +28,14 @@ public record RunResult(
     List<NotJudged> notJudged,
     List<CaseKey> opened,
     List<CaseKey> stillOpen,
-    List<CaseKey> closed) {
+    List<CaseKey> closed,
+    List<Backlog> backlogs) {
   public RunResult {
     findings = List.copyOf(findings);
     notJudged = List.copyOf(notJudged);
     opened = List.copyOf(opened);
     stillOpen = List.copyOf(stillOpen);
     closed = List.copyOf(closed);
+    backlogs = List.copyOf(backlogs);
   }
 }

@@ -21,12 +21,14 @@ import withers.source.OwnSources;
  *
  * @param open those open before this run
  * @param rekeyed those of them whose records have a new key, by what they are called under it
+ * @param beginnings what organisations began with, by the same runs
  * @param newest the newest run's marker
  * @param isToBeWritten whether this run writes its changes
  */
 record FollowUps(
     NavigableSet<CaseKey> open,
     Map<CaseKey, CaseKey> rekeyed,
+    Beginnings beginnings,
     Optional<ImportMarker> newest,
     boolean isToBeWritten) {
 
@@ -44,9 +46,10 @@ record FollowUps(
         run.scope.knownBy().isPresent()
             || newest.filter(m -> m.exportDate().isAfter(run.scope.asOf())).isPresent();
     int earlier = isNewest ? runs.size() - 1 : looksBack ? earlier(run, runs) : runs.size();
-    NavigableSet<CaseKey> open = open(runs.subList(0, earlier), log);
+    Beginnings beginnings = new Beginnings();
+    NavigableSet<CaseKey> open = open(runs.subList(0, earlier), log, beginnings);
     Map<CaseKey, CaseKey> rekeyed = ReplacedKeys.read(log, run.scope).current(open);
-    return new FollowUps(open, rekeyed, newest, !isNewest && !looksBack);
+    return new FollowUps(open, rekeyed, beginnings, newest, !isNewest && !looksBack);
   }
 
   private static boolean isOf(ImportMarker marker, RunName run) {
@@ -67,9 +70,17 @@ record FollowUps(
     return earlier;
   }
 
-  private static NavigableSet<CaseKey> open(List<ImportMarker> runs, LogSnapshot log) {
+  private static NavigableSet<CaseKey> open(
+      List<ImportMarker> runs, LogSnapshot log, Beginnings beginnings) {
     NavigableSet<CaseKey> open = new TreeSet<>();
-    log.<CaseEvent>replay(Streams.CASES, 0, runs::contains, (event, marker) -> apply(event, open));
+    log.<CaseEvent>replay(
+        Streams.CASES,
+        0,
+        runs::contains,
+        (event, marker) -> {
+          apply(event, open);
+          beginnings.take(event);
+        });
     return open;
   }
 

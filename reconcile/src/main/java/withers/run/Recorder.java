@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import withers.cases.CaseEvent;
 import withers.codec.Streams;
 import withers.codec.finding.CanonicalFindings;
+import withers.finding.Finding;
 import withers.finding.RunResult;
 import withers.history.Scope;
 import withers.id.ImportId;
@@ -23,8 +24,10 @@ import withers.source.Extent;
  *
  * @param clock when it was recorded; never part of a finding
  * @param ids a fresh id for every attempt
+ * @param listCap how many follow-ups of an organisation's beginning its list shows beyond those of
+ *     today and this week; 0 for all
  */
-public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids) {
+public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids, int listCap) {
 
   /** Events that go into one batch. */
   private static final int BATCH = 10_000;
@@ -48,7 +51,7 @@ public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids) {
         if (before.isToBeWritten()) {
           write(name, before, changes, canonical);
         }
-        return result(name, outcome, changes);
+        return result(name, outcome, changes, before);
       } catch (StaleParentException overtaken) {
         if (attempt == ATTEMPTS) {
           throw overtaken;
@@ -83,16 +86,20 @@ public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids) {
         clock.instant());
   }
 
-  private static RunResult result(RunName name, Outcome outcome, Changes changes) {
+  private RunResult result(RunName name, Outcome outcome, Changes changes, FollowUps before) {
+    List<Finding> findings = outcome.findings();
+    Backlogs backlogs =
+        new Backlogs(name.scope().asOf(), before.beginnings(), changes.moved(), listCap);
     return new RunResult(
         name.id(),
         name.scope().asOf(),
         name.scope().knownBy(),
         outcome.animals(),
-        outcome.findings(),
+        findings,
         outcome.notJudged(),
         changes.opened(),
         changes.stillOpen(),
-        changes.closed());
+        changes.closed(),
+        backlogs.of(findings));
   }
 }

@@ -97,6 +97,7 @@ public final class Coast {
         List.of(),
         findings.stream().map(finding -> finding.caseKey()).toList(),
         List.of(),
+        List.of(),
         List.of());
   }
 

@@ -121,7 +121,8 @@ public final class Samples {
         run.notJudged(),
         all.subList(0, 5),
         List.of(all.get(5), all.get(6), all.get(7), unjudged),
-        List.of(closed));
+        List.of(closed),
+        run.backlogs());
   }
 
   /** The overview of the run, after three imports, one of which lost half its rows. */
@@ -140,7 +141,8 @@ public final class Samples {
                 new NotJudged(Coast.chip(1500), TIDELINE, NotJudged.Reason.ACCOUNT_SLICE_ONLY)),
             run.opened(),
             run.stillOpen(),
-            run.closed());
+            run.closed(),
+            run.backlogs());
     return Overviews.of(
         unjudged,
         "Coast Network",

@@ -20,6 +20,8 @@ import withers.organisation.PeriodDays;
  * @param periods those that count unless a region or an organisation states others
  * @param regions periods by the region of an organisation, as its entry names it
  * @param handoverWindowDays days that two reports of one handover may lie apart, from 0
+ * @param listCap how many follow-ups of an organisation's beginning its list shows beyond those of
+ *     today and this week; 0 for all
  * @param settleSeconds how long a file in the inbox must have been left alone to be read, from 0
  * @param unchangedRecords whether imports recognise records that did not change
  */
@@ -33,6 +35,7 @@ public record Settings(
     PeriodDays periods,
     Map<String, PeriodDays> regions,
     int handoverWindowDays,
+    int listCap,
     int settleSeconds,
     UnchangedRecords unchangedRecords) {
 
@@ -43,6 +46,8 @@ public record Settings(
   public static final String UNKNOWN_REGION = "ZZ";
 
   public static final int DEFAULT_HANDOVER_WINDOW_DAYS = 3;
+
+  public static final int DEFAULT_LIST_CAP = 60;
 
   public static final int DEFAULT_SETTLE_SECONDS = 10;
 

@@ -19,6 +19,7 @@ import withers.yaml.Values;
 /** Reads {@code withers.yaml}. */
 final class SettingsReader {
   private static final int LONGEST_HANDOVER_WINDOW = 31;
+  private static final int LARGEST_LIST_CAP = 10_000;
   private static final int LONGEST_SETTLING = 600;
   private static final List<String> REGIONS = Arrays.asList(Locale.getISOCountries());
   private static final OrganisationId NOBODY = new OrganisationId("nobody");
@@ -52,6 +53,7 @@ final class SettingsReader {
             Settings.DEFAULT_HANDOVER_WINDOW_DAYS,
             0,
             LONGEST_HANDOVER_WINDOW),
+        fields.wholeNumber("list-cap", Settings.DEFAULT_LIST_CAP, 0, LARGEST_LIST_CAP),
         fields.wholeNumber("settle-seconds", Settings.DEFAULT_SETTLE_SECONDS, 0, LONGEST_SETTLING),
         fields.choice("unchanged-records", UnchangedRecords.RECOGNISED));
   }

@@ -64,6 +64,7 @@ class WorkspaceConfigurationTest {
                 PeriodDays.NONE,
                 Map.of(),
                 3,
+                60,
                 10,
                 UnchangedRecords.RECOGNISED));
   }

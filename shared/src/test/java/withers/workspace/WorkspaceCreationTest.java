@@ -57,6 +57,7 @@ class WorkspaceCreationTest {
                 PeriodDays.NONE,
                 Map.of(),
                 3,
+                60,
                 10,
                 UnchangedRecords.RECOGNISED));
     assertThat(workspace.coordinator().name()).isEqualTo("Coast & Dunes: the 'Network'");

@@ -8,6 +8,7 @@ import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.JsonNode;
 import withers.cases.CaseKey;
 import withers.chip.ChipNumber;
+import withers.finding.Backlog;
 import withers.finding.NotJudged;
 import withers.finding.RunResult;
 import withers.id.OrganisationId;
@@ -19,8 +20,13 @@ import withers.log.LogDamagedException;
  */
 public final class RunJson {
 
-  /** Version 1 knew no record without a number; all that it wrote is read as it is. */
-  static final int VERSION = 2;
+  /**
+   * Version 1 knew no record without a number, and before version 3 no organisation had a backlog;
+   * what they wrote is read as it is.
+   */
+  static final int VERSION = 3;
+
+  private static final int FIRST_WITH_BACKLOGS = 3;
 
   private RunJson() {}
 
@@ -43,6 +49,7 @@ public final class RunJson {
     whole.each("opened", run.opened(), key -> caseKey(key, whole));
     whole.each("stillOpen", run.stillOpen(), key -> caseKey(key, whole));
     whole.each("closed", run.closed(), key -> caseKey(key, whole));
+    whole.each("backlogs", run.backlogs(), backlog -> backlog(backlog, whole));
     json.writeEndObject();
   }
 
@@ -50,6 +57,13 @@ public final class RunJson {
     json.text("anchor", one.anchor().display());
     json.text("registry", one.registry().value());
     json.text("reason", Words.of(one.reason()));
+  }
+
+  private static void backlog(Backlog backlog, FindingJson json) {
+    json.text("organisation", backlog.organisation().value());
+    json.text("since", backlog.since().toString());
+    json.each("followUps", backlog.followUps(), key -> caseKey(key, json));
+    json.each("waiting", backlog.waiting(), key -> caseKey(key, json));
   }
 
   private static void caseKey(CaseKey key, FindingJson json) {
@@ -88,7 +102,10 @@ public final class RunJson {
         run.each("notJudged", RunJson::notJudged),
         caseKeys(run, "opened"),
         caseKeys(run, "stillOpen"),
-        caseKeys(run, "closed"));
+        caseKeys(run, "closed"),
+        run.number("version") < FIRST_WITH_BACKLOGS
+            ? List.of()
+            : run.each("backlogs", RunJson::backlog));
   }
 
   private static NotJudged notJudged(Fields one) {
@@ -96,6 +113,14 @@ public final class RunJson {
         ChipNumber.parse(one.text("anchor")),
         new OrganisationId(one.text("registry")),
         Words.read(NotJudged.Reason.class, one.text("reason")));
+  }
+
+  private static Backlog backlog(Fields backlog) {
+    return new Backlog(
+        new OrganisationId(backlog.text("organisation")),
+        backlog.day("since"),
+        caseKeys(backlog, "followUps"),
+        caseKeys(backlog, "waiting"));
   }
 
   private static List<CaseKey> caseKeys(Fields run, String name) {

@@ -54,6 +54,10 @@ public record Reconciler(Workspace workspace, int threads) {
   }
 
   private Recorder recorder(Stores stores) {
-    return new Recorder(stores.log(), workspace.clock(), () -> new ImportId(UUID.randomUUID()));
+    return new Recorder(
+        stores.log(),
+        workspace.clock(),
+        () -> new ImportId(UUID.randomUUID()),
+        workspace.settings().listCap());
   }
 }

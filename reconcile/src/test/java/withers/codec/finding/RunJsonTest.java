@@ -10,9 +10,11 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import withers.cases.CaseKey;
+import withers.finding.Backlog;
 import withers.finding.Finding;
 import withers.finding.RunResult;
 import withers.history.Scope;
+import withers.id.OrganisationId;
 import withers.log.LogDamagedException;
 import withers.run.Outcome;
 import withers.world.RandomWorld;
@@ -39,18 +41,26 @@ class RunJsonTest {
     assertThatThrownBy(() -> RunJson.read("{\"version\":1}"))
         .isInstanceOf(LogDamagedException.class)
         .hasMessage("Expected the JSON of a run, but found a value of none");
-    assertThatThrownBy(() -> RunJson.read("{\"version\":3}"))
+    assertThatThrownBy(() -> RunJson.read("{\"version\":4}"))
         .isInstanceOf(LogDamagedException.class);
   }
 
   @Test
-  void a_run_of_version_1_is_read_as_it_is() {
+  void a_run_of_an_earlier_version_is_read_as_it_is_without_backlogs() {
     World world = World.of("shelter 2026-09-30 C100 s1 went 2026-03-01 adoption own Ada");
     RunResult run = run(world);
     String written = RunJson.write(run);
 
-    assertThat(written).startsWith("{\"version\":2,");
-    assertThat(RunJson.read(written.replaceFirst("2", "1"))).isEqualTo(run);
+    assertThat(written).startsWith("{\"version\":3,");
+    assertThat(RunJson.read(written)).isEqualTo(run);
+    String earlier = written.replaceFirst(",\"backlogs\":.*]}", "}");
+    for (String version : List.of("1", "2")) {
+      RunResult read = RunJson.read(earlier.replaceFirst("3", version));
+      assertThat(read.findings()).isEqualTo(run.findings());
+      assertThat(read.opened()).isEqualTo(run.opened());
+      assertThat(read.backlogs()).isEmpty();
+    }
+    assertThatThrownBy(() -> RunJson.read(earlier)).isInstanceOf(LogDamagedException.class);
   }
 
   /** The form is what other months and machines are compared with: it changes on purpose only. */
@@ -98,6 +108,7 @@ class RunJsonTest {
         outcome.notJudged(),
         keys,
         keys,
-        List.of());
+        List.of(),
+        List.of(new Backlog(new OrganisationId("shelter"), AS_OF.minusDays(90), keys, keys)));
   }
 }

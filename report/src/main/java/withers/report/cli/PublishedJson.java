@@ -25,7 +25,13 @@ final class PublishedJson {
       List<One> organisations) {}
 
   private record One(
-      String organisation, int followUps, int opened, int stillOpen, int settled, boolean mail) {}
+      String organisation,
+      int followUps,
+      int opened,
+      int stillOpen,
+      int settled,
+      int waiting,
+      boolean mail) {}
 
   /**
    * One JSON object.
@@ -59,6 +65,7 @@ final class PublishedJson {
         list.size(Mark.NEW),
         list.size(Mark.OPEN),
         list.settled(),
+        list.backlog().map(FollowUpList.Beginning::waiting).orElse(0),
         mail);
   }
 }

@@ -40,12 +40,14 @@ record PublishedText(Console console, Workspace workspace) {
   }
 
   private String line(FollowUpList list, Path folder) {
-    return "%s: %,d (%,d new, %,d still open), %,d settled: %s"
+    int waiting = list.backlog().map(FollowUpList.Beginning::waiting).orElse(0);
+    return "%s: %,d (%,d new, %,d still open), %s%,d settled: %s"
         .formatted(
             list.organisation().name(),
             list.size(),
             list.size(Mark.NEW),
             list.size(Mark.OPEN),
+            waiting == 0 ? "" : "%,d more of the backlog wait, ".formatted(waiting),
             list.settled(),
             shown(folder.resolve(list.organisation().id().value()).resolve("list.html")));
   }

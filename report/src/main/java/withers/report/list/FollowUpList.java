@@ -2,6 +2,7 @@ package withers.report.list;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import withers.organisation.Organisation;
 
 /**
@@ -13,6 +14,7 @@ import withers.organisation.Organisation;
  * @param bands the bands that have follow-ups, the most urgent first
  * @param settled how many of its follow-ups the data closed since the run before
  * @param waiting how many stay open although this run could not judge them; they are not listed
+ * @param backlog what is left of what the organisation began with; empty when nothing is
  */
 public record FollowUpList(
     Organisation organisation,
@@ -20,10 +22,20 @@ public record FollowUpList(
     LocalDate asOf,
     List<BandSection> bands,
     int settled,
-    int waiting) {
+    int waiting,
+    Optional<Beginning> backlog) {
   public FollowUpList {
     bands = List.copyOf(bands);
   }
+
+  /**
+   * What is left of what an organisation began with.
+   *
+   * @param since the day of the run that began it
+   * @param followUps how many are left
+   * @param waiting how many of them are not listed yet
+   */
+  public record Beginning(LocalDate since, int followUps, int waiting) {}
 
   /** How many follow-ups are listed. */
   public int size() {

@@ -3,9 +3,11 @@ package withers.report.list;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import withers.cases.CaseKey;
 import withers.contact.ContactVault;
 import withers.finding.Finding;
@@ -23,6 +25,7 @@ public final class FollowUpLists {
   private final Texts texts;
   private final Set<CaseKey> opened;
   private final Set<CaseKey> found;
+  private final Set<CaseKey> waiting;
 
   private FollowUpLists(RunResult run, Directory directory, ContactVault vault, Texts texts) {
     this.run = run;
@@ -31,6 +34,10 @@ public final class FollowUpLists {
     this.texts = texts;
     this.opened = new HashSet<>(run.opened());
     this.found = new HashSet<>(run.findings().stream().map(Finding::caseKey).toList());
+    this.waiting =
+        run.backlogs().stream()
+            .flatMap(backlog -> backlog.waiting().stream())
+            .collect(Collectors.toSet());
   }
 
   /**
@@ -52,14 +59,28 @@ public final class FollowUpLists {
 
   private FollowUpList one(OrganisationId id) {
     Reader reader = new Reader(id, directory, vault, texts);
-    List<Finding> own = run.findings().stream().filter(f -> f.actor().equals(id)).toList();
+    List<Finding> own =
+        run.findings().stream()
+            .filter(f -> f.actor().equals(id) && !waiting.contains(f.caseKey()))
+            .toList();
     return new FollowUpList(
         reader.self(),
         run.id(),
         run.asOf(),
         new Sections(texts, reader, opened).of(own),
         count(id, run.closed()),
-        count(id, run.stillOpen().stream().filter(key -> !found.contains(key)).toList()));
+        count(id, run.stillOpen().stream().filter(key -> !found.contains(key)).toList()),
+        beginning(id));
+  }
+
+  private Optional<FollowUpList.Beginning> beginning(OrganisationId id) {
+    return run.backlogs().stream()
+        .filter(backlog -> backlog.organisation().equals(id))
+        .map(
+            backlog ->
+                new FollowUpList.Beginning(
+                    backlog.since(), backlog.followUps().size(), backlog.waiting().size()))
+        .findFirst();
   }
 
   private static int count(OrganisationId id, Collection<CaseKey> keys) {

@@ -38,23 +38,25 @@ final class Sections {
   }
 
   List<BandSection> of(List<Finding> findings) {
+    OneCall oneCall = OneCall.of(findings, reader);
     Map<Band, List<Finding>> byBand =
         grouped(Band.class, findings, finding -> finding.priority().band());
     return byBand.entrySet().stream()
-        .map(entry -> new BandSection(entry.getKey(), tasks(entry.getValue())))
+        .map(entry -> new BandSection(entry.getKey(), tasks(entry.getValue(), oneCall)))
         .toList();
   }
 
-  private List<Task> tasks(List<Finding> findings) {
+  private List<Task> tasks(List<Finding> findings, OneCall oneCall) {
     return grouped(FindingKind.class, findings, Finding::kind).entrySet().stream()
-        .map(entry -> task(entry.getKey(), entry.getValue()))
+        .map(entry -> task(entry.getKey(), entry.getValue(), oneCall))
         .toList();
   }
 
-  private Task task(FindingKind kind, List<Finding> findings) {
+  private Task task(FindingKind kind, List<Finding> findings, OneCall oneCall) {
     String caution = texts.say("caution." + kind.word());
-    return new Task(
-        kind, caution, steps.once(kind), findings.stream().map(this::followUp).toList());
+    List<FollowUp> followUps =
+        oneCall.together(findings).stream().map(finding -> followUp(finding, oneCall)).toList();
+    return new Task(kind, caution, steps.once(kind), followUps);
   }
 
   private static <K extends Enum<K>> Map<K, List<Finding>> grouped(
@@ -64,7 +66,7 @@ final class Sections {
     return groups;
   }
 
-  private FollowUp followUp(Finding finding) {
+  private FollowUp followUp(Finding finding, OneCall oneCall) {
     Situation situation = Situation.of(finding, reader);
     CaseKey key = finding.caseKey();
     return new FollowUp(
@@ -78,11 +80,14 @@ final class Sections {
         calls.about(situation),
         steps.about(situation),
         grounds.of(situation),
-        cautions(situation));
+        cautions(situation, oneCall.others(finding)));
   }
 
-  private List<String> cautions(Situation situation) {
+  private List<String> cautions(Situation situation, List<String> others) {
     List<String> cautions = new ArrayList<>();
+    if (!others.isEmpty()) {
+      cautions.add(texts.say("caution.one-call", String.join(", ", others)));
+    }
     boolean isOfRecord = situation.finding().damage().isPresent();
     if (situation.finding().certainty() == Certainty.INFERRED && !isOfRecord) {
       cautions.add(texts.say("caution.inferred"));

@@ -37,9 +37,17 @@ final class PlainList {
     if (list.waiting() > 0) {
       line(texts.say("list.waiting", list.waiting()));
     }
+    list.backlog().ifPresent(this::backlog);
     line("").line(texts.say("list.confidential", name)).line("");
     Cautions.general(texts).forEach(caution -> line("* " + caution));
     line(texts.say("mail.answer")).line("");
+  }
+
+  private void backlog(FollowUpList.Beginning backlog) {
+    if (backlog.waiting() > 0) {
+      line(texts.say("list.backlog", backlog.followUps(), texts.date(backlog.since())));
+      line(texts.say("list.backlog.waiting", backlog.waiting()));
+    }
   }
 
   private String changes(FollowUpList list) {

@@ -7,6 +7,7 @@ import static withers.report.Coast.contact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -67,7 +68,13 @@ class PagesTest {
   void an_empty_list_says_that_nothing_is_to_be_done() {
     FollowUpList empty =
         new FollowUpList(
-            Coast.DIRECTORY.find(CLINIC).orElseThrow(), "run", Coast.TODAY, List.of(), 3, 0);
+            Coast.DIRECTORY.find(CLINIC).orElseThrow(),
+            "run",
+            Coast.TODAY,
+            List.of(),
+            3,
+            0,
+            Optional.empty());
 
     assertThat(pages.list(empty))
         .contains("Nothing to follow up. 0 new, 0 still open, 3 settled since last time.")

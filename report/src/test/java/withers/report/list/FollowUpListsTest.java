@@ -11,6 +11,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
+import withers.finding.Backlog;
 import withers.finding.Evidence.Part;
 import withers.finding.FindingKind;
 import withers.finding.RunResult;
@@ -19,6 +20,7 @@ import withers.id.OrganisationId;
 import withers.report.Coast;
 import withers.report.FindingStory;
 import withers.report.Samples;
+import withers.report.html.Pages;
 import withers.report.text.Texts;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -52,6 +54,67 @@ class FollowUpListsTest {
     assertThat(clinic.size(Mark.OPEN)).isEqualTo(2);
     assertThat(clinic.settled()).isEqualTo(1);
     assertThat(clinic.waiting()).isEqualTo(1);
+  }
+
+  @Test
+  void what_waits_of_a_backlog_is_not_listed_and_the_list_says_so() {
+    RunResult run =
+        Coast.run(
+            FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 1),
+            FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 2),
+            FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 3));
+    Backlog backlog = new Backlog(CLINIC, Coast.TODAY, run.opened(), run.opened().subList(1, 3));
+
+    FollowUpList list =
+        FollowUpLists.of(with(run, backlog), Coast.DIRECTORY, coast.vault, texts).get(0);
+
+    assertThat(list.size()).isEqualTo(1);
+    assertThat(list.backlog()).contains(new FollowUpList.Beginning(Coast.TODAY, 3, 2));
+    assertThat(new Pages(texts).list(list))
+        .contains(
+            "<p>3 of the follow-ups were there when your lists began, on 1 March 2026."
+                + " Another 2 of these wait; they come up as these are settled."
+                + " What is new is always listed.</p>");
+  }
+
+  private static RunResult with(RunResult run, Backlog backlog) {
+    return new RunResult(
+        run.id(),
+        run.asOf(),
+        run.knownBy(),
+        run.animals(),
+        run.findings(),
+        run.notJudged(),
+        run.opened(),
+        run.stillOpen(),
+        run.closed(),
+        List.of(backlog));
+  }
+
+  @Test
+  void one_client_s_animals_stand_together_and_one_call_will_do() {
+    Who mara = coast.person(CLINIC, Samples.MARA);
+    Who jonas = coast.person(CLINIC, contact("Jonas Abel", "+1 212 555 0161"));
+    RunResult run =
+        Coast.run(
+            FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 1).with(mara),
+            FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 2).with(jonas),
+            FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 3).with(mara));
+
+    List<FollowUp> followUps =
+        FollowUpLists.of(run, Coast.DIRECTORY, coast.vault, texts).get(0).bands().stream()
+            .flatMap(band -> band.tasks().stream())
+            .flatMap(task -> task.followUps().stream())
+            .toList();
+
+    assertThat(followUps)
+        .map(followUp -> followUp.calls().get(0).name())
+        .containsExactly("Mara Linden", "Mara Linden", "Jonas Abel");
+    assertThat(followUps.get(0).cautions())
+        .contains(
+            "The same person is called about %s too. One call will do for all."
+                .formatted(followUps.get(1).reference()));
+    assertThat(followUps.get(2).cautions()).noneMatch(text -> text.startsWith("The same"));
   }
 
   @Test

@@ -107,7 +107,8 @@ class ListMailTest {
   @Test
   void nothing_to_say_makes_no_mail() {
     FollowUpList silent =
-        new FollowUpList(lists.get(0).organisation(), "run", Coast.TODAY, List.of(), 2, 1);
+        new FollowUpList(
+            lists.get(0).organisation(), "run", Coast.TODAY, List.of(), 2, 1, Optional.empty());
 
     Mails mails = mails(List.of(silent), "Coast Network");
 
@@ -180,7 +181,13 @@ class ListMailTest {
 
   private static FollowUpList to(Organisation reader, FollowUpList list) {
     return new FollowUpList(
-        reader, list.run(), list.asOf(), list.bands(), list.settled(), list.waiting());
+        reader,
+        list.run(),
+        list.asOf(),
+        list.bands(),
+        list.settled(),
+        list.waiting(),
+        list.backlog());
   }
 
   private static Organisation withMail(Organisation organisation, Optional<String> mail) {
