@@ -18,6 +18,8 @@ import withers.cases.CaseKey;
  * @param stillOpen follow-ups open before and found again, or not judged
  * @param closed follow-ups that the data closed
  * @param backlogs what organisations began with, in the order of their ids
+ * @param aside those of the follow-ups above that are counted in the overview and shown on no list,
+ *     in order
  */
 public record RunResult(
     String id,
@@ -29,7 +31,8 @@ public record RunResult(
     List<CaseKey> opened,
     List<CaseKey> stillOpen,
     List<CaseKey> closed,
-    List<Backlog> backlogs) {
+    List<Backlog> backlogs,
+    List<CaseKey> aside) {
   public RunResult {
     findings = List.copyOf(findings);
     notJudged = List.copyOf(notJudged);
@@ -37,5 +40,6 @@ public record RunResult(
     stillOpen = List.copyOf(stillOpen);
     closed = List.copyOf(closed);
     backlogs = List.copyOf(backlogs);
+    aside = List.copyOf(aside);
   }
 }

@@ -19,10 +19,9 @@ import withers.id.OrganisationId;
  * @param asOf the day that the run judges
  * @param before what earlier runs opened
  * @param moved former keys of follow-ups that go on under another, by the new key
- * @param cap how many of a backlog's follow-ups a list shows beyond those of today and this week; 0
- *     for all
+ * @param listing what lists show
  */
-record Backlogs(LocalDate asOf, Beginnings before, Map<CaseKey, CaseKey> moved, int cap) {
+record Backlogs(LocalDate asOf, Beginnings before, Map<CaseKey, CaseKey> moved, Listing listing) {
 
   /** In the order of the organisations. */
   List<Backlog> of(List<Finding> findings) {
@@ -35,6 +34,9 @@ record Backlogs(LocalDate asOf, Beginnings before, Map<CaseKey, CaseKey> moved, 
 
   private boolean isFromTheBeginning(Finding finding) {
     CaseKey key = finding.caseKey();
+    if (listing.isAside(key)) {
+      return false;
+    }
     return before.since(key.actor()).isEmpty() || before.has(moved.getOrDefault(key, key));
   }
 
@@ -47,7 +49,9 @@ record Backlogs(LocalDate asOf, Beginnings before, Map<CaseKey, CaseKey> moved, 
   }
 
   private Stream<Finding> waiting(List<Finding> findings) {
-    return cap == 0 ? Stream.empty() : findings.stream().filter(Backlogs::canWait).skip(cap);
+    return listing.cap() == 0
+        ? Stream.empty()
+        : findings.stream().filter(Backlogs::canWait).skip(listing.cap());
   }
 
   private static boolean canWait(Finding finding) {

@@ -4,7 +4,9 @@ import java.time.Clock;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import withers.cases.CaseEvent;
+import withers.cases.CaseKey;
 import withers.codec.Streams;
 import withers.codec.finding.CanonicalFindings;
 import withers.finding.Finding;
@@ -24,10 +26,9 @@ import withers.source.Extent;
  *
  * @param clock when it was recorded; never part of a finding
  * @param ids a fresh id for every attempt
- * @param listCap how many follow-ups of an organisation's beginning its list shows beyond those of
- *     today and this week; 0 for all
+ * @param listing what lists show of what is found
  */
-public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids, int listCap) {
+public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids, Listing listing) {
 
   /** Events that go into one batch. */
   private static final int BATCH = 10_000;
@@ -89,7 +90,7 @@ public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids, int li
   private RunResult result(RunName name, Outcome outcome, Changes changes, FollowUps before) {
     List<Finding> findings = outcome.findings();
     Backlogs backlogs =
-        new Backlogs(name.scope().asOf(), before.beginnings(), changes.moved(), listCap);
+        new Backlogs(name.scope().asOf(), before.beginnings(), changes.moved(), listing);
     return new RunResult(
         name.id(),
         name.scope().asOf(),
@@ -100,6 +101,15 @@ public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids, int li
         changes.opened(),
         changes.stillOpen(),
         changes.closed(),
-        backlogs.of(findings));
+        backlogs.of(findings),
+        aside(changes));
+  }
+
+  private List<CaseKey> aside(Changes changes) {
+    return Stream.of(changes.opened(), changes.stillOpen(), changes.closed())
+        .flatMap(List::stream)
+        .filter(listing::isAside)
+        .sorted()
+        .toList();
   }
 }

@@ -51,7 +51,11 @@ class BacklogTest {
     world.exports().forEach(e -> e.importInto(log, new UUID(0, ids.incrementAndGet()), 10));
     Clock clock = Clock.fixed(Instant.EPOCH, ZoneOffset.UTC);
     Recorder recorder =
-        new Recorder(log, clock, () -> new ImportId(new UUID(1, ids.incrementAndGet())), cap);
+        new Recorder(
+            log,
+            clock,
+            () -> new ImportId(new UUID(1, ids.incrementAndGet())),
+            new Listing(World.DIRECTORY, cap));
     return recorder.record(world.reconciliation(1).judge(log.snapshot(), scope), scope);
   }
 

@@ -207,7 +207,11 @@ class FollowUpLifeTest {
 
   private Recorder recorder() {
     Clock clock = Clock.fixed(Instant.EPOCH, ZoneOffset.UTC);
-    return new Recorder(log, clock, () -> new ImportId(new UUID(1, ids.incrementAndGet())), 0);
+    return new Recorder(
+        log,
+        clock,
+        () -> new ImportId(new UUID(1, ids.incrementAndGet())),
+        new Listing(World.DIRECTORY, 0));
   }
 
   private static CaseKey key(String rule, int chip) {

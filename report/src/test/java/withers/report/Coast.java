@@ -98,6 +98,7 @@ public final class Coast {
         findings.stream().map(finding -> finding.caseKey()).toList(),
         List.of(),
         List.of(),
+        List.of(),
         List.of());
   }
 

@@ -122,7 +122,8 @@ public final class Samples {
         all.subList(0, 5),
         List.of(all.get(5), all.get(6), all.get(7), unjudged),
         List.of(closed),
-        run.backlogs());
+        run.backlogs(),
+        run.aside());
   }
 
   /** The overview of the run, after three imports, one of which lost half its rows. */
@@ -142,7 +143,8 @@ public final class Samples {
             run.opened(),
             run.stillOpen(),
             run.closed(),
-            run.backlogs());
+            run.backlogs(),
+            run.aside());
     return Overviews.of(
         unjudged,
         "Coast Network",

@@ -19,6 +19,7 @@ import withers.id.OrganisationId;
  * @param policies what it has agreed with the network about its own registrations
  * @param registers for a registry, the numbers that may be registered with it; empty otherwise
  * @param periods those that it states otherwise than its region and the workspace do
+ * @param also what it wants on its list that else is counted in the overview only
  */
 public record Organisation(
     OrganisationId id,
@@ -30,16 +31,18 @@ public record Organisation(
     List<Contact> carers,
     Set<Policy> policies,
     List<NumberRange> registers,
-    PeriodDays periods) {
+    PeriodDays periods,
+    Set<Extra> also) {
 
   public Organisation {
     aliases = List.copyOf(aliases);
     carers = List.copyOf(carers);
     policies = Set.copyOf(policies);
     registers = List.copyOf(registers);
+    also = Set.copyOf(also);
   }
 
-  /** One that states no periods. */
+  /** One that states no periods and wants nothing besides. */
   public Organisation(
       OrganisationId id,
       String name,
@@ -50,6 +53,17 @@ public record Organisation(
       List<Contact> carers,
       Set<Policy> policies,
       List<NumberRange> registers) {
-    this(id, name, kind, aliases, contact, mail, carers, policies, registers, PeriodDays.NONE);
+    this(
+        id,
+        name,
+        kind,
+        aliases,
+        contact,
+        mail,
+        carers,
+        policies,
+        registers,
+        PeriodDays.NONE,
+        Set.of());
   }
 }

@@ -7,6 +7,7 @@ import withers.chip.NumberRange;
 import withers.chip.RangeNotation;
 import withers.contact.Contact;
 import withers.id.OrganisationId;
+import withers.organisation.Extra;
 import withers.organisation.Organisation;
 import withers.organisation.OrganisationKind;
 import withers.organisation.PeriodDays;
@@ -62,7 +63,8 @@ final class DirectoryReader {
         fields.maps("carers", DirectoryReader::carer),
         Set.copyOf(fields.choices("policies", Policy.class)),
         registers(fields, kind),
-        fields.map("periods", PeriodsReader::read).orElse(PeriodDays.NONE));
+        fields.map("periods", PeriodsReader::read).orElse(PeriodDays.NONE),
+        Set.copyOf(fields.choices("also", Extra.class)));
   }
 
   private static List<NumberRange> registers(Fields fields, OrganisationKind kind) {

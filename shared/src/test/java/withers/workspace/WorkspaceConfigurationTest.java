@@ -23,6 +23,7 @@ import withers.chip.ChipNumber;
 import withers.chip.NumberRange;
 import withers.contact.Contact;
 import withers.id.OrganisationId;
+import withers.organisation.Extra;
 import withers.organisation.Organisation;
 import withers.organisation.OrganisationKind;
 import withers.organisation.Period;
@@ -162,6 +163,24 @@ class WorkspaceConfigurationTest {
     assertThat(
             workspace.directory().find(new OrganisationId("dune-shelter")).orElseThrow().periods())
         .isEqualTo(new PeriodDays(Map.of(Period.STOCK, 90)));
+  }
+
+  @Test
+  void what_an_organisation_wants_on_its_list_besides() throws IOException {
+    Workspace workspace =
+        open(
+            SETTINGS,
+            ORGANISATIONS
+                + "  - {id: dune-vets, name: Dune Vets, kind: clinic, also: [scan-overdue, non-iso-only]}\n");
+
+    assertThat(workspace.directory().find(new OrganisationId("dune-vets")).orElseThrow().also())
+        .containsExactlyInAnyOrder(Extra.SCAN_OVERDUE, Extra.NON_ISO_ONLY);
+    assertRefused(
+        SETTINGS,
+        ORGANISATIONS + "  - {id: dune-vets, name: Dune Vets, kind: clinic, also: scan-overdeu}\n",
+        "Expected one of registered-elsewhere, scan-overdue, non-iso-only, registered-after-death,"
+            + " stock-unaccounted, but found \"scan-overdeu\" (organisations.yaml, line 5, column 58):"
+            + " did you mean \"scan-overdue\"?");
   }
 
   @Test

@@ -21,12 +21,12 @@ import withers.log.LogDamagedException;
 public final class RunJson {
 
   /**
-   * Version 1 knew no record without a number, and before version 3 no organisation had a backlog;
-   * what they wrote is read as it is.
+   * Version 1 knew no record without a number, and before version 3 no organisation had a backlog
+   * and every list showed all; what they wrote is read as it is.
    */
   static final int VERSION = 3;
 
-  private static final int FIRST_WITH_BACKLOGS = 3;
+  private static final int FIRST_WITH_LISTING = 3;
 
   private RunJson() {}
 
@@ -50,6 +50,7 @@ public final class RunJson {
     whole.each("stillOpen", run.stillOpen(), key -> caseKey(key, whole));
     whole.each("closed", run.closed(), key -> caseKey(key, whole));
     whole.each("backlogs", run.backlogs(), backlog -> backlog(backlog, whole));
+    whole.each("aside", run.aside(), key -> caseKey(key, whole));
     json.writeEndObject();
   }
 
@@ -93,6 +94,7 @@ public final class RunJson {
       throw new IllegalArgumentException(
           "Expected version 1 to %d, but found %d".formatted(VERSION, run.number("version")));
     }
+    boolean tellsListing = run.number("version") >= FIRST_WITH_LISTING;
     return new RunResult(
         run.text("id"),
         run.day("asOf"),
@@ -103,9 +105,8 @@ public final class RunJson {
         caseKeys(run, "opened"),
         caseKeys(run, "stillOpen"),
         caseKeys(run, "closed"),
-        run.number("version") < FIRST_WITH_BACKLOGS
-            ? List.of()
-            : run.each("backlogs", RunJson::backlog));
+        tellsListing ? run.each("backlogs", RunJson::backlog) : List.of(),
+        tellsListing ? caseKeys(run, "aside") : List.of());
   }
 
   private static NotJudged notJudged(Fields one) {

@@ -8,6 +8,7 @@ import withers.finding.RunResult;
 import withers.history.Periods;
 import withers.history.Scope;
 import withers.id.ImportId;
+import withers.run.Listing;
 import withers.run.Outcome;
 import withers.run.Reconciliation;
 import withers.run.Recorder;
@@ -58,6 +59,6 @@ public record Reconciler(Workspace workspace, int threads) {
         stores.log(),
         workspace.clock(),
         () -> new ImportId(UUID.randomUUID()),
-        workspace.settings().listCap());
+        new Listing(workspace.directory(), workspace.settings().listCap()));
   }
 }

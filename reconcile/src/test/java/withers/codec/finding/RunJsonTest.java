@@ -59,6 +59,7 @@ class RunJsonTest {
       assertThat(read.findings()).isEqualTo(run.findings());
       assertThat(read.opened()).isEqualTo(run.opened());
       assertThat(read.backlogs()).isEmpty();
+      assertThat(read.aside()).isEmpty();
     }
     assertThatThrownBy(() -> RunJson.read(earlier)).isInstanceOf(LogDamagedException.class);
   }
@@ -109,6 +110,7 @@ class RunJsonTest {
         keys,
         keys,
         List.of(),
-        List.of(new Backlog(new OrganisationId("shelter"), AS_OF.minusDays(90), keys, keys)));
+        List.of(new Backlog(new OrganisationId("shelter"), AS_OF.minusDays(90), keys, keys)),
+        keys);
   }
 }

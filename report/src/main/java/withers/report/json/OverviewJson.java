@@ -22,7 +22,8 @@ public final class OverviewJson {
       List<Unjudged> notJudged,
       List<Source> sources) {}
 
-  private record Count(String kind, String band, String organisation, long followUps) {}
+  private record Count(
+      String kind, String band, String organisation, boolean listed, long followUps) {}
 
   private record Unjudged(String registry, String reason, long animals) {}
 
@@ -54,7 +55,11 @@ public final class OverviewJson {
 
   private static Count count(Overview.Count count) {
     return new Count(
-        count.kind().word(), count.band().word(), count.organisation().value(), count.followUps());
+        count.kind().word(),
+        count.band().word(),
+        count.organisation().value(),
+        count.listed(),
+        count.followUps());
   }
 
   private static Unjudged unjudged(Overview.Unjudged unjudged) {

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import withers.cases.CaseKey;
 import withers.contact.ContactVault;
 import withers.finding.Finding;
@@ -26,6 +27,7 @@ public final class FollowUpLists {
   private final Set<CaseKey> opened;
   private final Set<CaseKey> found;
   private final Set<CaseKey> waiting;
+  private final Set<CaseKey> aside;
 
   private FollowUpLists(RunResult run, Directory directory, ContactVault vault, Texts texts) {
     this.run = run;
@@ -38,6 +40,7 @@ public final class FollowUpLists {
         run.backlogs().stream()
             .flatMap(backlog -> backlog.waiting().stream())
             .collect(Collectors.toSet());
+    this.aside = new HashSet<>(run.aside());
   }
 
   /**
@@ -51,9 +54,10 @@ public final class FollowUpLists {
 
   private List<FollowUpList> all() {
     SortedSet<OrganisationId> readers = new TreeSet<>();
-    run.findings().forEach(finding -> readers.add(finding.actor()));
-    run.closed().forEach(key -> readers.add(key.actor()));
-    run.stillOpen().forEach(key -> readers.add(key.actor()));
+    Stream.of(run.opened(), run.stillOpen(), run.closed())
+        .flatMap(List::stream)
+        .filter(key -> !aside.contains(key))
+        .forEach(key -> readers.add(key.actor()));
     return readers.stream().map(this::one).toList();
   }
 
@@ -61,7 +65,7 @@ public final class FollowUpLists {
     Reader reader = new Reader(id, directory, vault, texts);
     List<Finding> own =
         run.findings().stream()
-            .filter(f -> f.actor().equals(id) && !waiting.contains(f.caseKey()))
+            .filter(finding -> finding.actor().equals(id) && isShown(finding.caseKey()))
             .toList();
     return new FollowUpList(
         reader.self(),
@@ -83,7 +87,12 @@ public final class FollowUpLists {
         .findFirst();
   }
 
-  private static int count(OrganisationId id, Collection<CaseKey> keys) {
-    return (int) keys.stream().filter(key -> key.actor().equals(id)).count();
+  private boolean isShown(CaseKey key) {
+    return !waiting.contains(key) && !aside.contains(key);
+  }
+
+  private int count(OrganisationId id, Collection<CaseKey> keys) {
+    return (int)
+        keys.stream().filter(key -> key.actor().equals(id) && !aside.contains(key)).count();
   }
 }

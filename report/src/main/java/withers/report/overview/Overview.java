@@ -34,8 +34,13 @@ public record Overview(
     sources = List.copyOf(sources);
   }
 
-  /** Follow-ups of one kind and band that one organisation can act on. */
-  public record Count(FindingKind kind, Band band, OrganisationId organisation, long followUps) {}
+  /**
+   * Follow-ups of one kind and band that one organisation can act on.
+   *
+   * @param listed whether its lists show them; else they are counted here only
+   */
+  public record Count(
+      FindingKind kind, Band band, OrganisationId organisation, boolean listed, long followUps) {}
 
   /** What became of follow-ups since the run before. */
   public record Changes(long opened, long stillOpen, long closed) {}
@@ -84,14 +89,21 @@ public record Overview(
     return sum(count -> count.kind() == kind && count.band() == band);
   }
 
-  /** How many one organisation can act on. */
+  /** How many one organisation can act on by its list, those that wait there included. */
   public long followUps(OrganisationId organisation) {
-    return sum(count -> count.organisation().equals(organisation));
+    return sum(count -> count.listed() && count.organisation().equals(organisation));
   }
 
-  /** How many one organisation can act on in one band. */
+  /** How many of them in one band. */
   public long followUps(OrganisationId organisation, Band band) {
-    return sum(count -> count.organisation().equals(organisation) && count.band() == band);
+    return sum(
+        count ->
+            count.listed() && count.organisation().equals(organisation) && count.band() == band);
+  }
+
+  /** How many are counted here and on no list. */
+  public long countedOnly() {
+    return sum(count -> !count.listed());
   }
 
   private long sum(Predicate<Count> wanted) {
@@ -103,8 +115,13 @@ public record Overview(
     return sources.stream().anyMatch(source -> !source.withheld().isEmpty());
   }
 
-  /** The organisations that can act on something, in the order of their ids. */
+  /** The organisations that can act on something by their lists, in the order of their ids. */
   public List<OrganisationId> organisations() {
-    return counts.stream().map(Count::organisation).distinct().sorted().toList();
+    return counts.stream()
+        .filter(Count::listed)
+        .map(Count::organisation)
+        .distinct()
+        .sorted()
+        .toList();
   }
 }

@@ -6,9 +6,11 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import withers.cases.CaseKey;
 import withers.finding.Finding;
 import withers.finding.NotJudged;
 import withers.finding.RunResult;
@@ -47,14 +49,14 @@ public final class Overviews {
         run.asOf(),
         run.knownBy(),
         run.animals(),
-        counts(run.findings()),
+        counts(run.findings(), new HashSet<>(run.aside())),
         new Changes(run.opened().size(), run.stillOpen().size(), run.closed().size()),
         unjudged(run.notJudged()),
         sources(markers.stream().filter(marker -> isKnown(marker, run)).toList()));
   }
 
-  private static List<Count> counts(Collection<Finding> findings) {
-    return tally(findings, f -> new Count(f.kind(), f.priority().band(), f.actor(), 0))
+  private static List<Count> counts(Collection<Finding> findings, Set<CaseKey> aside) {
+    return tally(findings, finding -> nothing(finding, !aside.contains(finding.caseKey())))
         .entrySet()
         .stream()
         .map(e -> counted(e.getKey(), e.getValue()))
@@ -62,8 +64,13 @@ public final class Overviews {
         .toList();
   }
 
+  private static Count nothing(Finding finding, boolean listed) {
+    return new Count(finding.kind(), finding.priority().band(), finding.actor(), listed, 0);
+  }
+
   private static Count counted(Count nothing, long followUps) {
-    return new Count(nothing.kind(), nothing.band(), nothing.organisation(), followUps);
+    return new Count(
+        nothing.kind(), nothing.band(), nothing.organisation(), nothing.listed(), followUps);
   }
 
   private static List<Unjudged> unjudged(Collection<NotJudged> animals) {

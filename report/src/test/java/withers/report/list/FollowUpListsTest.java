@@ -11,6 +11,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
+import withers.cases.CaseKey;
 import withers.finding.Backlog;
 import withers.finding.Evidence.Part;
 import withers.finding.FindingKind;
@@ -21,6 +22,8 @@ import withers.report.Coast;
 import withers.report.FindingStory;
 import withers.report.Samples;
 import withers.report.html.Pages;
+import withers.report.overview.Overview;
+import withers.report.overview.Overviews;
 import withers.report.text.Texts;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -88,7 +91,44 @@ class FollowUpListsTest {
         run.opened(),
         run.stillOpen(),
         run.closed(),
-        List.of(backlog));
+        List.of(backlog),
+        List.of());
+  }
+
+  @Test
+  void what_is_counted_only_is_on_no_list_and_makes_none() {
+    RunResult run =
+        Coast.run(
+            FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 1),
+            FindingStory.of(FindingKind.DETAILS_DIFFER, CLINIC, 2),
+            FindingStory.of(FindingKind.DETAILS_DIFFER, SHELTER, 3));
+    List<CaseKey> aside =
+        run.opened().stream().filter(key -> key.rule().equals("details-differ")).toList();
+    RunResult set =
+        new RunResult(
+            run.id(),
+            run.asOf(),
+            run.knownBy(),
+            run.animals(),
+            run.findings(),
+            run.notJudged(),
+            run.opened(),
+            run.stillOpen(),
+            run.closed(),
+            run.backlogs(),
+            aside);
+
+    List<FollowUpList> lists = FollowUpLists.of(set, Coast.DIRECTORY, coast.vault, texts);
+    Overview overview = Overviews.of(set, "Coast", List.of());
+
+    assertThat(lists).map(list -> list.organisation().id()).containsExactly(CLINIC);
+    assertThat(lists.get(0).size()).isEqualTo(1);
+    assertThat(overview.followUps()).isEqualTo(3);
+    assertThat(overview.followUps(FindingKind.DETAILS_DIFFER)).isEqualTo(2);
+    assertThat(overview.countedOnly()).isEqualTo(2);
+    assertThat(overview.organisations()).containsExactly(CLINIC);
+    assertThat(new Pages(texts).overview(overview, Coast.DIRECTORY))
+        .contains("2 of these are counted here only");
   }
 
   @Test

@@ -100,41 +100,49 @@ class OverviewsTest {
                 "kind" : "found-waiting",
                 "band" : "today",
                 "organisation" : "harbour-vets",
+                "listed" : true,
                 "followUps" : 1
               }, {
                 "kind" : "chips-diverge",
                 "band" : "this-week",
                 "organisation" : "harbour-vets",
+                "listed" : true,
                 "followUps" : 1
               }, {
                 "kind" : "contact-behind",
                 "band" : "this-week",
                 "organisation" : "dune-shelter",
+                "listed" : true,
                 "followUps" : 1
               }, {
                 "kind" : "contact-behind",
                 "band" : "this-week",
                 "organisation" : "harbour-vets",
+                "listed" : true,
                 "followUps" : 1
               }, {
                 "kind" : "records-behind",
                 "band" : "this-month",
                 "organisation" : "harbour-vets",
+                "listed" : true,
                 "followUps" : 1
               }, {
                 "kind" : "unregistered",
                 "band" : "this-month",
                 "organisation" : "harbour-vets",
+                "listed" : true,
                 "followUps" : 1
               }, {
                 "kind" : "details-differ",
                 "band" : "when-possible",
                 "organisation" : "harbour-vets",
+                "listed" : true,
                 "followUps" : 1
               }, {
                 "kind" : "number-damaged",
                 "band" : "this-month",
                 "organisation" : "harbour-vets",
+                "listed" : true,
                 "followUps" : 1
               } ],
               "notJudged" : [ {

@@ -1,0 +1,34 @@
+package withers.run;
+
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import withers.cases.CaseKey;
+import withers.organisation.Directory;
+import withers.organisation.Extra;
+import withers.organisation.Organisation;
+
+/**
+ * What lists show of what was found.
+ *
+ * @param directory says which organisations want what else is counted in the overview only
+ * @param cap how many follow-ups of an organisation's beginning its list shows beyond those of
+ *     today and this week; 0 for all
+ */
+public record Listing(Directory directory, int cap) {
+
+  private static final Set<String> EXTRAS =
+      Stream.of(Extra.values()).map(Listing::word).collect(Collectors.toSet());
+
+  /** Whether a follow-up is counted in the overview and shown on no list. */
+  boolean isAside(CaseKey key) {
+    return EXTRAS.contains(key.rule())
+        && directory.find(key.actor()).map(Organisation::also).orElse(Set.of()).stream()
+            .noneMatch(wanted -> word(wanted).equals(key.rule()));
+  }
+
+  private static String word(Extra extra) {
+    return extra.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}
