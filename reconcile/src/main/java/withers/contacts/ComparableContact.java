@@ -2,6 +2,8 @@ package withers.contacts;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 
 /**
  * A contact in the form that is compared. The text form never shows details.
@@ -36,6 +38,26 @@ record ComparableContact(
 
   private List<String> longWords() {
     return nameWords.stream().filter(word -> word.codePointCount(0, word.length()) > 1).toList();
+  }
+
+  /**
+   * What two contacts of one person have in common, one of them at least: the whole name, a phone
+   * or an e-mail address, each as a hash of 64 bits. That others have the same hash is possible.
+   */
+  LongStream signs() {
+    Stream<String> name = nameWords.isEmpty() ? Stream.empty() : Stream.of("n" + nameWords);
+    Stream<String> reached =
+        Stream.concat(phones.stream().map(p -> "p" + p), emails.stream().map(e -> "e" + e));
+    return Stream.concat(name, reached).mapToLong(ComparableContact::hash);
+  }
+
+  /** FNV-1a, of 64 bits, over the characters. */
+  private static long hash(String text) {
+    long hash = 0xcbf29ce484222325L;
+    for (int i = 0; i < text.length(); i++) {
+      hash = (hash ^ text.charAt(i)) * 0x100000001b3L;
+    }
+    return hash;
   }
 
   @Override

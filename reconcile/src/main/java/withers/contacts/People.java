@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.LongStream;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.fact.Party;
@@ -99,6 +100,17 @@ public final class People {
   /** Whether this person's details are still there; a forgotten one can't be told. */
   public boolean isKnown(Who.Person person) {
     return known(person.reference()).isPresent();
+  }
+
+  /**
+   * Hashes of what this person's details say, and of the reference itself. Whenever the verdict on
+   * two is same or details differ, they have one of these in common; none when the details are not
+   * there.
+   */
+  public LongStream signs(Who.Person person) {
+    LongStream same = LongStream.of(person.reference().high());
+    return known(person.reference()).stream()
+        .flatMapToLong(known -> LongStream.concat(same, known.contact.signs()));
   }
 
   /** The verdict on two, by docs/findings.md. Symmetric. */

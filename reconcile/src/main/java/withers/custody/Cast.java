@@ -7,10 +7,12 @@ import withers.contact.ContactRef;
 import withers.contacts.Comparison;
 import withers.contacts.People;
 import withers.contacts.Verdict;
+import withers.fact.Fact;
 import withers.fact.Party;
 import withers.finding.Who;
 import withers.history.History;
 import withers.history.Sources;
+import withers.history.Stated;
 import withers.history.Statement;
 import withers.id.OrganisationId;
 
@@ -19,12 +21,14 @@ public record Cast(People people, Sources sources) {
 
   /** Looks up together everybody whom these animals' statements name, before they are judged. */
   public void prepare(Collection<History> histories) {
+    prepare(
+        histories.stream().flatMap(history -> history.statements().stream()).map(Statement::fact));
+  }
+
+  /** Looks up together everybody whom these facts name. */
+  public void prepare(Stream<Fact> facts) {
     people.prepare(
-        histories.stream()
-            .flatMap(history -> history.statements().stream())
-            .flatMap(statement -> Parties.askedAbout(statement.fact()))
-            .flatMap(Cast::reference)
-            .collect(Collectors.toSet()));
+        facts.flatMap(Parties::askedAbout).flatMap(Cast::reference).collect(Collectors.toSet()));
   }
 
   private static Stream<ContactRef> reference(Party party) {
@@ -35,9 +39,18 @@ public record Cast(People people, Sources sources) {
     return people.who(party, statement.source(), organisation(statement));
   }
 
+  public Who who(Stated stated, Party party) {
+    return people.who(party, stated.source(), organisation(stated));
+  }
+
   /** The organisation whose records state it. */
   public OrganisationId organisation(Statement statement) {
     return sources.get(statement.source()).organisation();
+  }
+
+  /** The organisation whose records state it. */
+  public OrganisationId organisation(Stated stated) {
+    return sources.get(stated.source()).organisation();
   }
 
   /** Whether a registry states it. */

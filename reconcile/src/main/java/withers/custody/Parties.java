@@ -39,6 +39,9 @@ final class Parties {
     if (fact instanceof Fact.Implanted implanted) {
       return java.util.Optional.of(implanted.implanter());
     }
+    if (fact instanceof Fact.Supplied supplied) {
+      return java.util.Optional.of(supplied.purchaser());
+    }
     return java.util.Optional.empty();
   }
 }

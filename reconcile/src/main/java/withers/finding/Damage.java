@@ -25,7 +25,8 @@ public record Damage(
     List<ChipNumber> candidates,
     int alike,
     LocalDate firstStated,
-    String where) {
+    String where)
+    implements Detail {
 
   /** How many numbers of other sources are named; more would help nobody. */
   public static final int SHOWN = 3;

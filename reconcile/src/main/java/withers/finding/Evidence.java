@@ -30,6 +30,7 @@ public record Evidence(
 
   /** What a piece of evidence shows. */
   public enum Part {
+    SUPPLIED,
     IMPLANTED,
     CAME_FROM,
     WENT_TO,

@@ -12,16 +12,17 @@ import withers.id.RecordKey;
 /**
  * One thing to follow up: what is wrong with which animal, who can act, and why we think so.
  *
- * @param anchor the animal's lowest chip number; for a damaged number, the source that has it
- * @param chips all its chips, in natural order; none when a damaged number leads to no animal
+ * @param anchor the animal's lowest chip number; for a record, its source
+ * @param chips all its chips, in natural order; none when a record leads to no animal
  * @param animalName the animal's name in the acting organisation's records, else in anybody's
  * @param actor who can act
- * @param actorRecord the acting organisation's own record of the animal, if it has one
+ * @param actorRecord the acting organisation's own record of the animal, if it has one; for a
+ *     record, that one
  * @param custodian who has the animal, as far as the records tell
  * @param registered whom the registrations name as primary, one entry a registration
  * @param fields for details that differ, the names of the fields; else empty
  * @param evidence what it rests on, in order of day
- * @param damage for a damaged number, what is left of it; else empty
+ * @param detail what only a record's finding has to tell; empty for an animal's
  */
 public record Finding(
     FindingKind kind,
@@ -37,7 +38,7 @@ public record Finding(
     Certainty certainty,
     Priority priority,
     List<Evidence> evidence,
-    Optional<Damage> damage) {
+    Optional<Detail> detail) {
 
   public Finding {
     chips = List.copyOf(chips);
@@ -55,6 +56,16 @@ public record Finding(
     STATED,
     /** It follows from repeated visits or a name that matches. */
     INFERRED
+  }
+
+  /** For a damaged number, what is left of it. */
+  public Optional<Damage> damage() {
+    return detail.filter(Damage.class::isInstance).map(Damage.class::cast);
+  }
+
+  /** For numbers of a supply that nobody speaks of, which they are. */
+  public Optional<Stock> stock() {
+    return detail.filter(Stock.class::isInstance).map(Stock.class::cast);
   }
 
   /** The identity under which the follow-up lives from run to run. */

@@ -2,17 +2,24 @@ package withers.finding;
 
 /**
  * What a finding is about. The order is the precedence: an animal gets one row, of the first kind
- * that applies. The last kind is about a record and stands beside the animal's row. The sentences
+ * that applies. The last two are about a record and stand beside the animals' rows. The sentences
  * stand in docs/findings.md.
  */
 public enum FindingKind {
   FOUND_WAITING("found-waiting"),
   CHIPS_DIVERGE("chips-diverge"),
   CONTACT_BEHIND("contact-behind"),
+  MISTYPED_REGISTRATION("mistyped-registration"),
   RECORDS_BEHIND("records-behind"),
+  PREPAID_UNUSED("prepaid-unused"),
   UNREGISTERED("unregistered"),
+  REGISTRIES_DISAGREE("registries-disagree"),
+  TRAIL_ENDS_AT_PURCHASER("trail-ends-at-purchaser"),
   DETAILS_DIFFER("details-differ"),
-  NUMBER_DAMAGED("number-damaged");
+  REGISTERED_ELSEWHERE("registered-elsewhere"),
+  NON_ISO_ONLY("non-iso-only"),
+  NUMBER_DAMAGED("number-damaged"),
+  STOCK_UNACCOUNTED("stock-unaccounted");
 
   private final String word;
 

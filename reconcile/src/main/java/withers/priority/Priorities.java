@@ -51,13 +51,24 @@ public final class Priorities {
     return new Priority(isFound ? Band.WHEN_POSSIBLE : Band.THIS_MONTH, product(factors), factors);
   }
 
+  /** The priority of a supplied range with numbers that nobody speaks of. */
+  public static Priority ofStock() {
+    List<Factor> factors =
+        new ArrayList<>(chances(FindingKind.STOCK_UNACCOUNTED, Species.UNSTATED));
+    factors.add(new Factor("still-in-the-box", Weights.STILL_IN_THE_BOX));
+    return new Priority(band(FindingKind.STOCK_UNACCOUNTED, false), product(factors), factors);
+  }
+
   private static Band band(FindingKind kind, boolean recent) {
     return switch (kind) {
       case FOUND_WAITING -> Band.TODAY;
       case CHIPS_DIVERGE -> Band.THIS_WEEK;
-      case CONTACT_BEHIND, UNREGISTERED -> recent ? Band.THIS_WEEK : Band.THIS_MONTH;
-      case RECORDS_BEHIND, NUMBER_DAMAGED -> Band.THIS_MONTH;
-      case DETAILS_DIFFER -> Band.WHEN_POSSIBLE;
+      case CONTACT_BEHIND, MISTYPED_REGISTRATION, PREPAID_UNUSED, UNREGISTERED ->
+          recent ? Band.THIS_WEEK : Band.THIS_MONTH;
+      case RECORDS_BEHIND, REGISTRIES_DISAGREE, TRAIL_ENDS_AT_PURCHASER, NUMBER_DAMAGED ->
+          Band.THIS_MONTH;
+      case DETAILS_DIFFER, REGISTERED_ELSEWHERE, NON_ISO_ONLY, STOCK_UNACCOUNTED ->
+          Band.WHEN_POSSIBLE;
     };
   }
 
@@ -79,13 +90,25 @@ public final class Priorities {
 
   private static Optional<Factor> certainty(FindingKind kind, List<String> fields) {
     return switch (kind) {
-      case CHIPS_DIVERGE -> Optional.of(new Factor("one-of-two", Weights.ONE_OF_TWO));
+      case CHIPS_DIVERGE, REGISTRIES_DISAGREE ->
+          Optional.of(new Factor("one-of-two", Weights.ONE_OF_TWO));
       case RECORDS_BEHIND -> Optional.of(new Factor("our-record", Weights.OUR_RECORD));
       case DETAILS_DIFFER ->
           fields.contains("phone")
               ? Optional.empty()
               : Optional.of(new Factor("no-phone-differs", Weights.NO_PHONE_DIFFERS));
-      case FOUND_WAITING, CONTACT_BEHIND, UNREGISTERED, NUMBER_DAMAGED -> Optional.empty();
+      case REGISTERED_ELSEWHERE ->
+          Optional.of(new Factor("asked-elsewhere", Weights.ASKED_ELSEWHERE));
+      case NON_ISO_ONLY -> Optional.of(new Factor("not-read", Weights.NOT_READ));
+      case FOUND_WAITING,
+          CONTACT_BEHIND,
+          MISTYPED_REGISTRATION,
+          PREPAID_UNUSED,
+          UNREGISTERED,
+          TRAIL_ENDS_AT_PURCHASER,
+          NUMBER_DAMAGED,
+          STOCK_UNACCOUNTED ->
+          Optional.empty();
     };
   }
 

@@ -25,6 +25,15 @@ final class Weights {
   /** A detail other than the phone is wrong: the phone may still be answered. */
   static final long NO_PHONE_DIFFERS = 250_000;
 
+  /** Whoever reads the number may still ask the registry that has it. */
+  static final long ASKED_ELSEWHERE = 250_000;
+
+  /** A reader that knows no older number may not show it; most show both. */
+  static final long NOT_READ = 100_000;
+
+  /** Numbers of a supply that nobody speaks of: most are in the box still. */
+  static final long STILL_IN_THE_BOX = 100_000;
+
   /** Other records of the animal, under its right number, may still lead home. */
   static final long OTHER_RECORDS = 500_000;
 
@@ -56,8 +65,20 @@ final class Weights {
   static long contactFails(FindingKind kind, Species species) {
     return switch (kind) {
       case FOUND_WAITING -> NOT_REACHED_CLEAN.of(species);
-      case UNREGISTERED -> NOT_RECLAIMED_NO_CHIP.of(species);
-      case CHIPS_DIVERGE, CONTACT_BEHIND, RECORDS_BEHIND, DETAILS_DIFFER, NUMBER_DAMAGED ->
+      case MISTYPED_REGISTRATION,
+          PREPAID_UNUSED,
+          UNREGISTERED,
+          TRAIL_ENDS_AT_PURCHASER,
+          REGISTERED_ELSEWHERE,
+          NON_ISO_ONLY,
+          STOCK_UNACCOUNTED ->
+          NOT_RECLAIMED_NO_CHIP.of(species);
+      case CHIPS_DIVERGE,
+          CONTACT_BEHIND,
+          RECORDS_BEHIND,
+          REGISTRIES_DISAGREE,
+          DETAILS_DIFFER,
+          NUMBER_DAMAGED ->
           NOT_REACHED_PROBLEM.of(species);
     };
   }

@@ -25,7 +25,8 @@ public record Covering(boolean isFull, boolean isHeld, Set<NotJudged> lacking) {
     return new Covering(false, false, Set.of(lack));
   }
 
-  static Covering all(Collection<Covering> parts) {
+  /** The silence of all together. */
+  public static Covering all(Collection<Covering> parts) {
     return new Covering(
         parts.stream().allMatch(Covering::isFull),
         parts.stream().anyMatch(Covering::isHeld),

@@ -83,7 +83,12 @@ public record Registries(Directory directory, Cast cast, Periods periods, int gr
   }
 
   private Covering covering(Animal animal, ChipNumber chip, LocalDate since) {
-    Collection<OrganisationId> registries = mayHold(animal, chip);
+    return covering(animal, chip, mayHold(animal, chip), since);
+  }
+
+  /** Whether these registries' silence covers a chip since a day, or why not. */
+  public Covering covering(
+      Animal animal, ChipNumber chip, Collection<OrganisationId> registries, LocalDate since) {
     LocalDate from = since.plusDays(graceDays);
     return registries.isEmpty()
         ? Covering.NOT
@@ -134,6 +139,18 @@ public record Registries(Directory directory, Cast cast, Periods periods, int gr
 
   private static NotJudged lack(Animal animal, OrganisationId registry, Reason reason) {
     return new NotJudged(animal.anchor(), registry, reason);
+  }
+
+  /**
+   * The registries whom the directory gives a range with this number, in the order of their ids.
+   */
+  public NavigableSet<OrganisationId> givenByRange(ChipNumber chip) {
+    NavigableSet<OrganisationId> registries = new TreeSet<>();
+    directory.registriesFor(chip).stream()
+        .filter(registry -> !registry.registers().isEmpty())
+        .map(Organisation::id)
+        .forEach(registries::add);
+    return registries;
   }
 
   /** The registries that may hold one of its chips, in the order of their ids. */

@@ -11,15 +11,20 @@ import withers.custody.Cast;
 import withers.custody.Custody;
 import withers.custody.Tenure;
 import withers.fact.Fact;
+import withers.finding.Evidence;
 import withers.finding.NotJudged;
 import withers.finding.Who;
 import withers.history.Animal;
 import withers.history.Statement;
+import withers.id.OrganisationId;
 import withers.organisation.Organisation;
 import withers.organisation.Policy;
 import withers.registration.LiveRegistration;
 import withers.registration.Registrations;
 import withers.registration.Registries;
+import withers.supply.OwnRecords;
+import withers.supply.Supplies;
+import withers.supply.Supply;
 
 /**
  * What the rules read about one animal.
@@ -28,15 +33,18 @@ import withers.registration.Registries;
  * @param keeper its custodian, if that is a person
  * @param registries what they can speak for; with a keeper, by the grace period of the organisation
  *     whose record names the start
+ * @param stray a registration of a number one slip away that may be meant for it, if it is sought
  */
 public record Dossier(
     Animal animal,
     Custody custody,
     List<LiveRegistration> live,
     Optional<Keeper> keeper,
-    Registries registries) {
+    Registries registries,
+    Supplies supplies,
+    Optional<LiveRegistration> stray) {
 
-  public static Dossier of(Animal animal, Registries registries) {
+  public static Dossier of(Animal animal, Registries registries, Supplies supplies) {
     Cast cast = registries.cast();
     Custody custody = Custody.of(animal, cast);
     Optional<Keeper> keeper =
@@ -46,7 +54,14 @@ public record Dossier(
         custody,
         Registrations.live(animal, cast),
         keeper,
-        keeper.map(k -> registries.actingBy(cast.organisation(k.start()))).orElse(registries));
+        keeper.map(k -> registries.actingBy(cast.organisation(k.start()))).orElse(registries),
+        supplies,
+        Optional.empty());
+  }
+
+  /** The same, with a registration that may be meant for it. */
+  Dossier with(LiveRegistration mistyped) {
+    return new Dossier(animal, custody, live, keeper, registries, supplies, Optional.of(mistyped));
   }
 
   public Cast cast() {
@@ -104,7 +119,41 @@ public record Dossier(
     return keeper.filter(one -> standing(registration, one) == Standing.ACCEPTABLE).isPresent();
   }
 
-  private Standing standing(LiveRegistration registration, Keeper keeper) {
+  /** The supply that decides whom the lowest of its numbers that a member bought was sold to. */
+  Optional<Supply> supply() {
+    return animal.chips().stream()
+        .flatMap(chip -> supplies.latest(chip).stream())
+        .filter(supply -> supply.organisation().filter(this::isMember).isPresent())
+        .findFirst();
+  }
+
+  private boolean isMember(OrganisationId organisation) {
+    return registries.directory().find(organisation).isPresent();
+  }
+
+  /** That supply, as evidence about the number. */
+  Stream<Evidence> supplied() {
+    return supply().stream()
+        .flatMap(
+            supply ->
+                animal.chips().stream()
+                    .filter(chip -> supplies.latest(chip).filter(supply::equals).isPresent())
+                    .limit(1)
+                    .map(chip -> supply.evidence(chip, cast())));
+  }
+
+  /** Supplies with which a registration of one of its numbers was paid for, by number. */
+  Stream<Evidence> prepaid() {
+    return animal.chips().stream()
+        .flatMap(chip -> supplies.latestPrepaid(chip).stream().map(s -> s.evidence(chip, cast())));
+  }
+
+  /** What members' own records can tell by saying nothing. */
+  OwnRecords ownRecords() {
+    return new OwnRecords(cast().sources());
+  }
+
+  Standing standing(LiveRegistration registration, Keeper keeper) {
     Who primary = registration.primary();
     if (!Cast.isNamed(primary)) {
       return Standing.NOBODY;

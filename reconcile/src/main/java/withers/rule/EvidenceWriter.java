@@ -39,12 +39,24 @@ record EvidenceWriter(Dossier dossier) {
     dossier.live().forEach(registration -> evidence.add(registered(registration)));
     stating(Fact.PairedWith.class).map(s -> of(Part.PAIRED, s, nobody())).forEach(evidence::add);
     if (kind == FindingKind.FOUND_WAITING) {
-      report(holds.acting()).ifPresent(evidence::add);
+      holds.acting().flatMap(this::report).ifPresent(evidence::add);
     }
     if (kind == FindingKind.UNREGISTERED) {
       stating(Fact.LookedUp.class).map(this::lookedUp).forEach(evidence::add);
     }
+    ofSupply(kind).forEach(evidence::add);
+    dossier.stray().map(this::registered).ifPresent(evidence::add);
     return evidence.stream().sorted(ORDER).toList();
+  }
+
+  /** What supplies have to do with it, and how the chip is known to be in an animal. */
+  private Stream<Evidence> ofSupply(FindingKind kind) {
+    return switch (kind) {
+      case PREPAID_UNUSED -> dossier.prepaid();
+      case TRAIL_ENDS_AT_PURCHASER ->
+          Stream.concat(dossier.supplied(), stating(Fact.Found.class).map(this::found));
+      default -> Stream.empty();
+    };
   }
 
   private Optional<Evidence> implant() {
@@ -91,9 +103,11 @@ record EvidenceWriter(Dossier dossier) {
 
   /** A stray's intake is on the trail already. */
   private Optional<Evidence> report(Statement report) {
-    return report.fact() instanceof Fact.Found found
-        ? Optional.of(of(Part.FOUND, report, who(report, found.holder())))
-        : Optional.empty();
+    return Optional.of(report).filter(one -> one.fact() instanceof Fact.Found).map(this::found);
+  }
+
+  private Evidence found(Statement report) {
+    return of(Part.FOUND, report, who(report, ((Fact.Found) report.fact()).holder()));
   }
 
   private Evidence lookedUp(Statement statement) {

@@ -22,7 +22,7 @@ import withers.priority.Priorities;
 record FindingWriter(Dossier dossier) {
 
   Finding write(FindingKind kind, Judgement.Holds holds) {
-    OrganisationId actor = dossier.cast().organisation(holds.acting());
+    OrganisationId actor = holds.actor().organisation(dossier.cast());
     return new Finding(
         kind,
         new Anchor.Chip(dossier.animal().anchor()),
@@ -30,9 +30,9 @@ record FindingWriter(Dossier dossier) {
         species(),
         name(actor),
         actor,
-        Optional.of(holds.acting().key()),
+        holds.acting().map(Statement::key),
         dossier.custodian().map(Tenure::who).orElseGet(Who.Nobody::new),
-        dossier.live().stream()
+        Stream.concat(dossier.live().stream(), dossier.stray().stream())
             .map(r -> new Registration(r.chip(), r.registry(), r.primary()))
             .toList(),
         holds.fields(),
@@ -50,7 +50,8 @@ record FindingWriter(Dossier dossier) {
   private Certainty certainty(Judgement.Holds holds) {
     boolean byVisits =
         dossier.custodian().filter(t -> t.start().fact() instanceof Fact.Attended).isPresent();
-    return byVisits || holds.acting().isPlaced() ? Certainty.INFERRED : Certainty.STATED;
+    boolean byPlacement = holds.acting().filter(Statement::isPlaced).isPresent();
+    return byVisits || byPlacement ? Certainty.INFERRED : Certainty.STATED;
   }
 
   private Species species() {

@@ -1,9 +1,12 @@
 package withers.rule;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import withers.custody.Cast;
 import withers.finding.NotJudged;
 import withers.history.Statement;
+import withers.id.OrganisationId;
 
 /** What a rule says about one animal. */
 sealed interface Judgement {
@@ -27,16 +30,46 @@ sealed interface Judgement {
   /**
    * The sentence is true of it.
    *
-   * @param acting the statement whose source has to act
+   * @param actor who has to act
    * @param fields for details that differ, the names of the fields
    */
-  record Holds(Statement acting, List<String> fields) implements Judgement {
+  record Holds(Actor actor, List<String> fields) implements Judgement {
     public Holds {
       fields = List.copyOf(fields);
     }
 
     Holds(Statement acting) {
       this(acting, List.of());
+    }
+
+    Holds(Actor actor) {
+      this(actor, List.of());
+    }
+
+    Holds(Statement acting, List<String> fields) {
+      this(new Actor.OfStatement(acting), fields);
+    }
+
+    /** The statement whose source has to act. */
+    Optional<Statement> acting() {
+      return actor instanceof Actor.OfStatement one ? Optional.of(one.statement) : Optional.empty();
+    }
+  }
+
+  /** Who has to act. */
+  sealed interface Actor {
+
+    /** The organisation whose source states this, on that record of its own. */
+    record OfStatement(Statement statement) implements Actor {}
+
+    /** An organisation that has no record of the animal. */
+    record WithoutRecord(OrganisationId organisation) implements Actor {}
+
+    /** The organisation. */
+    default OrganisationId organisation(Cast cast) {
+      return this instanceof WithoutRecord one
+          ? one.organisation
+          : cast.organisation(((OfStatement) this).statement);
     }
   }
 }

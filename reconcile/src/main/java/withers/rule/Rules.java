@@ -11,7 +11,11 @@ import withers.finding.FindingKind;
 import withers.finding.NotJudged;
 import withers.history.Animal;
 import withers.history.History;
+import withers.registration.LiveRegistration;
 import withers.registration.Registries;
+import withers.slip.Candidates;
+import withers.slip.Slip;
+import withers.supply.Supplies;
 
 /** Judges animals by all rules. Pure; safe for several threads when the vault is. */
 public final class Rules {
@@ -22,14 +26,22 @@ public final class Rules {
           new FoundWaiting(),
           new ChipsDiverge(),
           new ContactBehind(),
+          new MistypedRegistration(),
           new RecordsBehind(),
+          new PrepaidUnused(),
           new Unregistered(),
-          new DetailsDiffer());
+          new RegistriesDisagree(),
+          new TrailEndsAtPurchaser(),
+          new DetailsDiffer(),
+          new RegisteredElsewhere(),
+          new NonIsoOnly());
 
   private final Registries registries;
+  private final Supplies supplies;
 
-  public Rules(Registries registries) {
+  public Rules(Registries registries, Supplies supplies) {
     this.registries = registries;
+    this.supplies = supplies;
   }
 
   /** Looks up together everybody whom these name: cheaper than one by one, for many animals. */
@@ -37,14 +49,39 @@ public final class Rules {
     registries.cast().prepare(histories);
   }
 
-  public Assessment assess(Animal animal) {
+  /**
+   * Judges an animal by what is known of it alone.
+   *
+   * @param aside takes what may belong together with another number
+   */
+  public Assessment assess(Animal animal, Candidates.Part aside) {
     if (animal.isDead()) {
       return Assessment.clear(animal.chips());
     }
-    Dossier dossier = Dossier.of(animal, registries);
+    Dossier dossier = dossier(animal);
+    new Strays(dossier).putAside(aside);
+    return judge(dossier);
+  }
+
+  /** Judges an animal again, for which a registration of another number may be meant. */
+  public Assessment assess(Animal animal, LiveRegistration stray) {
+    return judge(dossier(animal).with(stray));
+  }
+
+  /** The registration of a stray number that may be meant for an animal. */
+  public Optional<LiveRegistration> meantFor(Animal animal, Animal stray, Slip slip) {
+    return new Strays(dossier(stray)).meantFor(dossier(animal), slip);
+  }
+
+  private Dossier dossier(Animal animal) {
+    return Dossier.of(animal, registries, supplies);
+  }
+
+  private static Assessment judge(Dossier dossier) {
     Tally tally = new Tally();
     IN_ORDER.forEach(rule -> tally.add(rule.kind(), rule.judge(dossier), dossier));
-    return new Assessment(animal.chips(), tally.finding, tally.undecided, tally.notJudged);
+    return new Assessment(
+        dossier.animal().chips(), tally.finding, tally.undecided, tally.notJudged);
   }
 
   private static final class Tally {

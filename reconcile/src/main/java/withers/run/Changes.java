@@ -60,6 +60,7 @@ record Changes(
   private static final class Comparing {
     private final NavigableSet<CaseKey> open;
     private final Map<CaseKey, CaseKey> rekeyed;
+    private final Set<CaseKey> ofRecords = new HashSet<>();
     private final Map<ChipNumber, Assessment> byChip = new HashMap<>();
     private final NavigableSet<CaseKey> opened = new TreeSet<>();
     private final NavigableSet<CaseKey> stillOpen = new TreeSet<>();
@@ -73,7 +74,14 @@ record Changes(
         assessment.chips().forEach(chip -> byChip.put(chip, assessment));
         assessment.finding().ifPresent(this::found);
       }
-      outcome.damaged().forEach(this::found);
+      outcome.records().findings().forEach(this::found);
+      outcome.records().undecided().forEach(this::undecided);
+    }
+
+    /** A record that can't be judged may have been known by another key. */
+    private void undecided(CaseKey key) {
+      ofRecords.add(key);
+      Optional.ofNullable(rekeyed.get(key)).ifPresent(ofRecords::add);
     }
 
     private void found(Finding finding) {
@@ -121,10 +129,11 @@ record Changes(
     }
 
     private boolean isUndecided(CaseKey key) {
-      return key.anchor() instanceof Anchor.Chip chip
-          && Optional.ofNullable(byChip.get(chip.number()))
-              .filter(assessment -> assessment.undecided().contains(FindingKind.of(key.rule())))
-              .isPresent();
+      return ofRecords.contains(key)
+          || key.anchor() instanceof Anchor.Chip chip
+              && Optional.ofNullable(byChip.get(chip.number()))
+                  .filter(assessment -> assessment.undecided().contains(FindingKind.of(key.rule())))
+                  .isPresent();
     }
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import withers.finding.Finding;
 import withers.finding.NotJudged;
+import withers.finding.RecordFindings;
 import withers.rule.Assessment;
 
 /**
@@ -12,9 +13,9 @@ import withers.rule.Assessment;
  *
  * @param animals how many animals the log tells of
  * @param assessments those that say something, in no order
- * @param damaged findings about records with a damaged number
+ * @param records what was found about records
  */
-public record Outcome(long animals, List<Assessment> assessments, List<Finding> damaged) {
+public record Outcome(long animals, List<Assessment> assessments, RecordFindings records) {
 
   private static final Comparator<Finding> FINDINGS =
       Comparator.comparing((Finding finding) -> finding.priority().band())
@@ -28,17 +29,17 @@ public record Outcome(long animals, List<Assessment> assessments, List<Finding> 
 
   public Outcome {
     assessments = List.copyOf(assessments);
-    damaged = List.copyOf(damaged);
   }
 
   /** In total order: band, then harm descending, then case key. */
   public List<Finding> findings() {
     Stream<Finding> ofAnimals = assessments.stream().flatMap(a -> a.finding().stream());
-    return Stream.concat(ofAnimals, damaged.stream()).sorted(FINDINGS).toList();
+    return Stream.concat(ofAnimals, records.findings().stream()).sorted(FINDINGS).toList();
   }
 
   /** In order of registry, reason and anchor. */
   public List<NotJudged> notJudged() {
-    return assessments.stream().flatMap(a -> a.notJudged().stream()).sorted(NOT_JUDGED).toList();
+    Stream<NotJudged> ofAnimals = assessments.stream().flatMap(a -> a.notJudged().stream());
+    return Stream.concat(ofAnimals, records.notJudged().stream()).sorted(NOT_JUDGED).toList();
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -43,11 +44,16 @@ public final class PartitionReader {
 
   /** The histories of some chips; of one that nothing is known about, an empty one. */
   public List<History> histories(Collection<ChipNumber> chips) {
-    Map<Integer, Set<ChipNumber>> byPartition = new TreeMap<>();
-    chips.forEach(c -> byPartition.computeIfAbsent(partition(c), p -> new TreeSet<>()).add(c));
-    return byPartition.entrySet().stream()
-        .flatMap(entry -> histories(entry.getKey(), entry.getValue()).stream())
+    return together(chips).stream()
+        .flatMap(some -> histories(partition(some.first()), some).stream())
         .toList();
+  }
+
+  /** The chips, those of one partition together: they are cheapest to read so. */
+  List<SortedSet<ChipNumber>> together(Collection<ChipNumber> chips) {
+    Map<Integer, SortedSet<ChipNumber>> byPartition = new TreeMap<>();
+    chips.forEach(c -> byPartition.computeIfAbsent(partition(c), p -> new TreeSet<>()).add(c));
+    return List.copyOf(byPartition.values());
   }
 
   private List<History> histories(int partition, Set<ChipNumber> chips) {

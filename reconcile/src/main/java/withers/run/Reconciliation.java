@@ -13,10 +13,6 @@ import withers.codec.Streams;
 import withers.contacts.People;
 import withers.custody.Cast;
 import withers.damage.CutNumbers;
-import withers.damage.DamagedNumbers;
-import withers.damage.DamagedRecord;
-import withers.damage.KnownNumbers;
-import withers.finding.Finding;
 import withers.history.Animal;
 import withers.history.History;
 import withers.history.Periods;
@@ -27,12 +23,18 @@ import withers.organisation.Directory;
 import withers.registration.Registries;
 import withers.rule.Assessment;
 import withers.rule.Rules;
+import withers.slip.Candidates;
+import withers.supply.Stocktake;
+import withers.supply.Supplies;
 
 /**
  * Events in, findings out. Findings depend on the set of exports in the log and on the directory:
  * never on the order or number of imports, nor on partitions or threads.
  */
 public final class Reconciliation {
+
+  /** Animals that phase 2 judges in one go. */
+  private static final int AT_A_TIME = 1_000;
 
   private final Directory directory;
   private final People people;
@@ -64,8 +66,13 @@ public final class Reconciliation {
     Sources sources = Sources.of(log.markers(), scope);
     PartitionReader reader = new PartitionReader(log, sources);
     Unplaced unplaced = Unplaced.read(log, sources);
-    Rules rules = new Rules(new Registries(directory, new Cast(people, sources), periods));
-    StandAlone.Judge judge = new StandAlone.Judge(reader, new CutNumbers(sources), unplaced, rules);
+    Cast cast = new Cast(people, sources);
+    Supplies supplies = Supplies.read(log, cast);
+    Registries registries = new Registries(directory, cast, periods);
+    Rules rules = new Rules(registries, supplies);
+    StandAlone.Judge judge =
+        new StandAlone.Judge(
+            reader, new CutNumbers(sources), unplaced, new Stocktake(supplies, registries), rules);
     List<StandAlone> parts =
         workers.map(
             IntStream.range(0, Streams.CHIPS.partitions()).boxed().toList(),
@@ -91,35 +98,49 @@ public final class Reconciliation {
     List<History> fetched = judge.reader().histories(late);
     deferred.fetch(fetched);
     List<Animal> animals = deferred.animals();
-    List<Assessment> joined = workers.map(animals, judge.rules()::assess);
+    Judged joined = judged(animals, judge.rules());
+    parts.forEach(part -> part.aside().leaveOut(late));
+    List<Candidates.Part> aside = new ArrayList<>(joined.aside);
+    parts.forEach(part -> aside.add(part.aside()));
+    List<Assessment> mistyped =
+        new MistypedRegistrations(judge.reader(), judge.rules(), workers)
+            .judge(Candidates.among(aside), animals);
     long alone = parts.stream().mapToLong(StandAlone::animals).sum() - judgedTooEarly(fetched);
     return new Outcome(
         alone + animals.size(),
-        telling(parts, late, joined),
-        damaged(parts, judge.unplaced(), placement, animals, sources));
+        withAgain(telling(parts, late, joined.assessments), mistyped),
+        new RecordsJudged(parts, judge, sources).findings(placement, animals));
   }
 
-  private static List<Finding> damaged(
-      List<StandAlone> parts,
-      Unplaced unplaced,
-      Placement placement,
-      List<Animal> animals,
-      Sources sources) {
-    Stream<DamagedRecord> unread =
-        unplaced.damaged().stream().flatMap(one -> DamagedRecords.of(one, placement.placeOf(one)));
-    Stream<DamagedRecord> cut =
-        parts.stream().flatMap(part -> part.cut().stream()).flatMap(DamagedRecords::of);
-    List<DamagedRecord> records = Stream.concat(unread, cut).toList();
-    if (records.isEmpty()) {
-      return List.of();
+  /** What phase 2 says of animals, and what it puts aside. */
+  private record Judged(List<Assessment> assessments, List<Candidates.Part> aside) {
+    static Judged of(List<Animal> some, Rules rules) {
+      Candidates.Part aside = new Candidates.Part();
+      return new Judged(
+          some.stream().map(animal -> rules.assess(animal, aside)).toList(), List.of(aside));
     }
-    Set<ChipNumber> dead =
-        animals.stream()
-            .filter(Animal::isDead)
-            .flatMap(animal -> animal.chips().stream())
-            .collect(Collectors.toSet());
-    KnownNumbers known = new KnownNumbers(parts.stream().map(StandAlone::known).toList());
-    return new DamagedNumbers(sources, known, dead::contains).judge(records);
+
+    static Judged together(List<Judged> parts) {
+      return new Judged(
+          parts.stream().flatMap(part -> part.assessments.stream()).toList(),
+          parts.stream().flatMap(part -> part.aside.stream()).toList());
+    }
+  }
+
+  private Judged judged(List<Animal> animals, Rules rules) {
+    List<List<Animal>> some = new ArrayList<>();
+    for (int from = 0; from < animals.size(); from += AT_A_TIME) {
+      some.add(animals.subList(from, Math.min(animals.size(), from + AT_A_TIME)));
+    }
+    return Judged.together(workers.map(some, few -> Judged.of(few, rules)));
+  }
+
+  /** An animal that was judged again has its second assessment only. */
+  private static List<Assessment> withAgain(List<Assessment> first, List<Assessment> again) {
+    Set<ChipNumber> anchors = again.stream().map(Assessment::anchor).collect(Collectors.toSet());
+    return Stream.concat(
+            first.stream().filter(one -> !anchors.contains(one.anchor())), again.stream())
+        .toList();
   }
 
   /** Chips that phase 1 took for an animal of their own, before their pairing was known. */

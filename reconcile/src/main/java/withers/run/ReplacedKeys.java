@@ -9,12 +9,14 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import withers.cases.Anchor;
 import withers.cases.CaseKey;
 import withers.codec.Streams;
 import withers.fact.ChipEvent;
 import withers.fact.Fact;
 import withers.history.Scope;
 import withers.id.OrganisationId;
+import withers.id.SourceId;
 import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
 import withers.log.LogStream;
@@ -26,6 +28,7 @@ final class ReplacedKeys {
   private record Former(OrganisationId organisation, String key) {}
 
   private final Map<Former, NavigableMap<LocalDate, String>> replaced = new HashMap<>();
+  private final Map<SourceId, OrganisationId> organisations = new HashMap<>();
 
   private ReplacedKeys() {}
 
@@ -39,6 +42,7 @@ final class ReplacedKeys {
     if (!rekeyings.isEmpty()) {
       keys.read(log, Streams.CHIPS, rekeyings);
       keys.read(log, Streams.UNPLACED, rekeyings);
+      keys.read(log, Streams.SUPPLY, rekeyings);
     }
     return keys;
   }
@@ -59,6 +63,7 @@ final class ReplacedKeys {
   private void take(ChipEvent event, ImportMarker marker) {
     if (event.fact() instanceof Fact.Rekeyed rekeyed) {
       OrganisationId organisation = marker.source().orElseThrow().organisation();
+      organisations.put(marker.chain(), organisation);
       replaced
           .computeIfAbsent(
               new Former(organisation, event.origin().key().value()), former -> new TreeMap<>())
@@ -70,12 +75,19 @@ final class ReplacedKeys {
   Map<CaseKey, CaseKey> current(Collection<CaseKey> followUps) {
     Map<CaseKey, CaseKey> current = new HashMap<>();
     for (CaseKey one : followUps) {
-      String key = current(one.actor(), one.recordKey());
+      String key = current(holder(one), one.recordKey());
       if (!key.equals(one.recordKey())) {
         current.put(new CaseKey(one.rule(), one.anchor(), one.actor(), key), one);
       }
     }
     return current;
+  }
+
+  /** Whose record a follow-up hangs on: a supply's is not that of who acts. */
+  private OrganisationId holder(CaseKey followUp) {
+    return followUp.anchor() instanceof Anchor.Source source
+        ? organisations.getOrDefault(source.id(), followUp.actor())
+        : followUp.actor();
   }
 
   private String current(OrganisationId organisation, String former) {

@@ -12,6 +12,8 @@ import withers.history.Animal;
 import withers.history.History;
 import withers.rule.Assessment;
 import withers.rule.Rules;
+import withers.slip.Candidates;
+import withers.supply.Stocktake;
 
 /**
  * What phase 1 makes of one partition: chips that stand alone are judged, the others put off.
@@ -22,6 +24,8 @@ import withers.rule.Rules;
  * @param cut histories of numbers that lost digits: they are no animal's
  * @param zeros numbers that end in zeros and are taken at their word
  * @param known all numbers that are not cut
+ * @param stock numbers of supplied boxes that are known
+ * @param aside numbers that may have been meant for each other
  */
 record StandAlone(
     long animals,
@@ -29,10 +33,17 @@ record StandAlone(
     List<History> deferred,
     List<History> cut,
     Set<ChipNumber> zeros,
-    KnownNumbers.Part known) {
+    KnownNumbers.Part known,
+    Stocktake.Part stock,
+    Candidates.Part aside) {
 
   /** Judges partitions. */
-  record Judge(PartitionReader reader, CutNumbers cutNumbers, Unplaced unplaced, Rules rules) {
+  record Judge(
+      PartitionReader reader,
+      CutNumbers cutNumbers,
+      Unplaced unplaced,
+      Stocktake stocktake,
+      Rules rules) {
 
     StandAlone judge(int partition) {
       Gathering gathering = new Gathering(this);
@@ -54,13 +65,17 @@ record StandAlone(
     private final List<History> cut = new ArrayList<>();
     private final Set<ChipNumber> zeros = new HashSet<>();
     private final KnownNumbers.Part known = new KnownNumbers.Part();
+    private final Stocktake.Part stock;
+    private final Candidates.Part aside = new Candidates.Part();
     private long animals;
 
     Gathering(Judge judge) {
       this.judge = judge;
+      this.stock = judge.stocktake.part();
     }
 
     void add(History history) {
+      stock.add(history.chip());
       if (judge.cutNumbers.isCut(history)) {
         cut.add(history);
       } else {
@@ -82,14 +97,14 @@ record StandAlone(
 
     private void assess(History history) {
       animals++;
-      Assessment assessment = judge.rules.assess(Animal.of(List.of(history)));
+      Assessment assessment = judge.rules.assess(Animal.of(List.of(history)), aside);
       if (!assessment.isClear()) {
         telling.add(assessment);
       }
     }
 
     StandAlone done() {
-      return new StandAlone(animals, telling, deferred, cut, zeros, known);
+      return new StandAlone(animals, telling, deferred, cut, zeros, known, stock, aside);
     }
   }
 }

@@ -117,6 +117,13 @@ final class Unplaced {
     return named.contains(history.chip()) || isLinked(history);
   }
 
+  /** What damaged numbers may be, those of which a statement is in effect. */
+  Stream<ChipNumber> readings() {
+    return damaged.stream()
+        .filter(one -> !one.folded.kept().isEmpty())
+        .flatMap(one -> one.number.candidates().stream());
+  }
+
   /**
    * The other candidates of the damaged numbers that have one of these chips among theirs, or are
    * paired with one.

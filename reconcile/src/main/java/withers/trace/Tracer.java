@@ -5,22 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.chip.OneSlip;
-import withers.codec.Streams;
 import withers.contacts.People;
 import withers.custody.Cast;
 import withers.fact.Fact;
 import withers.fact.Species;
 import withers.history.Animal;
-import withers.history.Fold;
-import withers.history.Folded;
 import withers.history.History;
 import withers.history.Periods;
 import withers.history.Scope;
 import withers.history.Sources;
-import withers.history.Stated;
 import withers.history.Statement;
 import withers.log.LogSnapshot;
 import withers.organisation.Directory;
@@ -28,6 +23,7 @@ import withers.registration.Registries;
 import withers.rule.Dossier;
 import withers.run.AnimalReader;
 import withers.run.PartitionReader;
+import withers.supply.Supplies;
 import withers.trace.Trace.Registered;
 import withers.trace.Trace.Step;
 import withers.trace.Trace.Supply;
@@ -62,8 +58,9 @@ public final class Tracer {
 
   public Trace trace(ChipNumber number) {
     Animal animal = new AnimalReader(log, sources).read(number);
-    Dossier dossier = Dossier.of(animal, registries);
-    List<Supply> supplied = supplied(number);
+    Supplies supplies = Supplies.read(log, registries.cast());
+    Dossier dossier = Dossier.of(animal, registries, supplies);
+    List<Supply> supplied = supplies.naming(number).map(Tracer::supply).toList();
     boolean isKnown = !animal.statements().isEmpty();
     return new Trace(
         number,
@@ -101,28 +98,8 @@ public final class Tracer {
         .map(statement -> (Fact.Described) statement.fact());
   }
 
-  private List<Supply> supplied(ChipNumber number) {
-    Stream.Builder<Stated> stated = Stream.builder();
-    log.replay(
-        Streams.SUPPLY,
-        0,
-        sources::hears,
-        (event, marker) -> stated.add(new Stated(event, marker)));
-    Folded folded = new Fold(sources).fold(stated.build().toList());
-    return History.of(number, folded).statements().stream()
-        .filter(s -> s.fact() instanceof Fact.Supplied supply && supply.range().contains(number))
-        .sorted(Statement.BY_DAY)
-        .map(this::supply)
-        .toList();
-  }
-
-  private Supply supply(Statement statement) {
-    Fact.Supplied fact = (Fact.Supplied) statement.fact();
-    return new Supply(
-        fact.range(),
-        registries.cast().who(statement, fact.purchaser()),
-        statement.day(),
-        fact.prepaid());
+  private static Supply supply(withers.supply.Supply supply) {
+    return new Supply(supply.range(), supply.purchaser(), supply.day(), supply.prepaid());
   }
 
   private List<ChipNumber> oneSlipAway(ChipNumber number) {

@@ -32,10 +32,16 @@ class PrioritiesTest {
     "contact-behind, CAT, 120, this-week,     35400",
     "contact-behind, CAT, 121, this-month,    17700",
     "contact-behind, HORSE, 500, this-month,  4450",
+    "mistyped-registration, CAT, 60, this-week, 57000",
     "records-behind, DOG, 500, this-month,    3000",
+    "prepaid-unused, DOG, 500, this-month,    12600",
     "unregistered,   DOG, 500, this-month,    12600",
     "unregistered,   CAT, 60,  this-week,     57000",
-    "details-differ, DOG, 500, when-possible, 1500"
+    "registries-disagree, DOG, 500, this-month, 3000",
+    "trail-ends-at-purchaser, DOG, 500, this-month, 12600",
+    "details-differ, DOG, 500, when-possible, 1500",
+    "registered-elsewhere, DOG, 500, when-possible, 3150",
+    "non-iso-only,   CAT, 500, when-possible, 2850"
   })
   void band_and_harm_follow_the_table(
       String kind, Species species, int daysSinceStart, String band, long harm) {

@@ -20,7 +20,9 @@ import withers.finding.Damage;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
 import withers.finding.NotJudged;
+import withers.finding.Stock;
 import withers.run.Outcome;
+import withers.world.Chips;
 import withers.world.World;
 
 /**
@@ -67,13 +69,17 @@ class RuleTablesTest {
       return "%s %s %s %s%s%s"
           .formatted(
               finding.kind().word(),
-              finding.damage().isPresent()
+              finding.detail().isPresent()
                   ? record(finding)
                   : numbers(finding.chips().subList(0, 1)),
               finding.actor(),
               finding.priority().band().word(),
               fields,
-              finding.damage().map(Story::said).orElse(""));
+              finding
+                  .damage()
+                  .map(Story::said)
+                  .or(() -> finding.stock().map(Story::said))
+                  .orElse(""));
     }
 
     private static String record(Finding finding) {
@@ -88,15 +94,18 @@ class RuleTablesTest {
           .stripTrailing();
     }
 
+    /** How many numbers nobody knows, and the first of them. */
+    private static String said(Stock stock) {
+      return " lacks %d: %s".formatted(stock.unaccounted(), numbers(stock.first()));
+    }
+
     private static String numbers(List<ChipNumber> numbers) {
-      return numbers.stream()
-          .map(number -> "C" + number.nationalCode())
-          .collect(Collectors.joining(" "));
+      return numbers.stream().map(Chips::word).collect(Collectors.joining(" "));
     }
 
     private static String said(NotJudged lack) {
-      return "not judged C%d %s %s"
-          .formatted(lack.anchor().nationalCode(), lack.registry(), lack.reason());
+      return "not judged %s %s %s"
+          .formatted(Chips.word(lack.anchor()), lack.registry(), lack.reason());
     }
   }
 

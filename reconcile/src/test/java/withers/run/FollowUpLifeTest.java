@@ -110,6 +110,63 @@ class FollowUpLifeTest {
   }
 
   @Test
+  void a_box_that_can_t_be_judged_any_more_stays_open_and_one_that_is_used_up_is_closed() {
+    String supplied = "works 2026-08-31 * b1 supplied 2025-05-01 C300 C301 \"Hill_Clinic\"\n";
+    CaseKey box =
+        new CaseKey(
+            "stock-unaccounted",
+            new Anchor.Source(new SourceId("works")),
+            new OrganisationId("clinic"),
+            "b1");
+    assertThat(run(imported(supplied + "clinic 2026-08-31"), SEPTEMBER).opened())
+        .containsExactly(box);
+
+    String corrected = "works 2026-09-30 * b1 supplied 2025-09-15 C300 C301 \"Hill_Clinic\"";
+    RunResult unjudged = run(imported(corrected), OCTOBER);
+    assertThat(unjudged.findings()).isEmpty();
+    assertThat(unjudged.stillOpen()).containsExactly(box);
+
+    RunResult used =
+        run(
+            imported(
+                "clinic 2026-10-01 C300 p1 implanted 2026-01-01 own\n"
+                    + "vale 2026-10-01 C301 v1 implanted 2026-01-01 own"),
+            Scope.asOf(LocalDate.of(2026, 10, 2)));
+    assertThat(used.closed()).containsExactly(box);
+  }
+
+  @Test
+  void when_a_supplier_s_record_gets_another_key_the_box_s_follow_up_goes_on_under_it() {
+    imported("clinic 2026-08-31");
+    run(imported("works 2026-08-31 * b1 supplied 2025-05-01 C300 C301 \"Hill_Clinic\""), SEPTEMBER);
+    imported("works 2026-09-29 * b1 rekeyed c7");
+
+    RunResult october = run(imported("clinic 2026-09-30"), OCTOBER);
+
+    assertThat(october.opened()).isEmpty();
+    assertThat(october.closed()).isEmpty();
+    assertThat(october.stillOpen()).extracting(CaseKey::recordKey).containsExactly("c7");
+  }
+
+  @Test
+  void a_purchaser_s_follow_up_has_no_record_of_its_own() {
+    RunResult october =
+        run(
+            imported(
+                """
+                works  2026-09-30 *    b1 supplied 2025-11-01 C100 C101 "Hill_Clinic"
+                vale   2026-09-30 C100 v1 implanted 2026-06-01 own
+                clinic 2026-09-30
+                north  2026-09-30
+                """),
+            OCTOBER);
+
+    assertThat(october.opened())
+        .containsExactly(
+            new CaseKey("trail-ends-at-purchaser", anchor(100), new OrganisationId("clinic"), ""));
+  }
+
+  @Test
   void the_same_run_again_is_the_same_run_and_writes_nothing() {
     World world = imported(ADOPTED);
     RunResult first = run(world, SEPTEMBER);

@@ -44,12 +44,19 @@ class LawOfTheFoldTest {
             "found-waiting",
             "chips-diverge",
             "contact-behind",
+            "mistyped-registration",
             "records-behind",
+            "prepaid-unused",
             "unregistered",
+            "registries-disagree",
+            "trail-ends-at-purchaser",
             "details-differ",
-            "number-damaged");
+            "registered-elsewhere",
+            "non-iso-only",
+            "number-damaged",
+            "stock-unaccounted");
     assertThat(outcomes.stream().mapToLong(Outcome::animals).sum())
-        .isGreaterThan(findings.stream().filter(f -> f.damage().isEmpty()).count() * 3 / 2);
+        .isGreaterThan(findings.stream().filter(f -> f.detail().isEmpty()).count() * 3 / 2);
   }
 
   @Test

@@ -108,6 +108,7 @@ public record Export(
       case "north", "south" -> SourceKind.REGISTRY_CONTACTS;
       case "shelter", "cattery" -> SourceKind.SHELTER_MOVEMENTS;
       case "kennels" -> SourceKind.SELLER_SALES;
+      case "works" -> SourceKind.CHIP_SUPPLY;
       case "desk" -> SourceKind.LOST_AND_FOUND;
       default -> SourceKind.CLINIC_PATIENTS;
     };

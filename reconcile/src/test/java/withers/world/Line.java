@@ -150,7 +150,9 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
               Optional.empty());
       case "supplied" ->
           new Fact.Supplied(
-              new NumberRange(Chips.chip(word(6)), Chips.chip(word(7))), party(word(8)), true);
+              new NumberRange(Chips.chip(word(6)), Chips.chip(word(7))),
+              party(word(8)),
+              words.contains("prepaid"));
       case "linked" -> new Fact.Linked(word(5));
       case "implanted" -> new Fact.Implanted(party(word(6)));
       default -> throw new IllegalArgumentException("Expected a verb, but found " + verb);

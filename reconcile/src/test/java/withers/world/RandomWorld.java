@@ -51,9 +51,11 @@ public final class RandomWorld {
 
   private String write() {
     for (LocalDate round : ROUNDS) {
-      for (String source : List.of("shelter", "clinic", "vale", "kennels", "north", "south")) {
+      for (String source :
+          List.of("shelter", "clinic", "vale", "kennels", "works", "north", "south")) {
         lines.add(source + " " + shifted(round));
       }
+      supply(round);
       for (int chip = 1; chip <= chips; chip++) {
         if (random.nextInt(3) > 0) {
           say(subject(chip), chip, round);
@@ -69,13 +71,38 @@ public final class RandomWorld {
       case 1 -> "#" + chip;
       case 2 -> "~9.9900" + chip % 2 + "E+14";
       case 3 -> "C" + (1 + chip % 2) + "000000";
-      default -> "C" + chip;
+      default -> number(chip);
     };
+  }
+
+  /** The last few are numbers that one registry only is given, or of the older kind. */
+  private static String number(int chip) {
+    return chip <= 8 ? "C" + chip : chip <= 10 ? "C" + (90 + chip + 100 * (chip % 2)) : "O" + chip;
+  }
+
+  /** Boxes of a few numbers, which overlap. */
+  private void supply(LocalDate round) {
+    String day = shifted(round.minusDays(300 + random.nextInt(300))).toString();
+    int first = 1 + random.nextInt(chips);
+    if (random.nextInt(3) == 0) {
+      add(
+          "works",
+          round,
+          "*",
+          "b" + random.nextInt(3),
+          "supplied %s C%d C%d %s%s"
+              .formatted(
+                  day,
+                  first,
+                  first + random.nextInt(4),
+                  oneOf(List.of("Clinic", "Shelter", "\"Far_Away\"")),
+                  random.nextBoolean() ? " prepaid" : ""));
+    }
   }
 
   private void say(String subject, int chip, LocalDate round) {
     String day = shifted(round.minusDays(random.nextInt(240))).toString();
-    switch (random.nextInt(18)) {
+    switch (random.nextInt(22)) {
       case 0, 1, 2 ->
           add("shelter", round, subject, "s" + chip, went("outcome", day, oneOf(LASTING)));
       case 3 -> add("shelter", round, subject, "s" + chip, went("intake", day, oneOf(FOR_A_TIME)));
@@ -99,7 +126,9 @@ public final class RandomWorld {
               subject,
               "s" + chip,
               oneOf(List.of("withdrawn outcome", "rekeyed t" + chip)));
-      default -> add("shelter", round, "C" + chip, "s" + chip, "linked " + chip);
+      case 17 -> add("shelter", round, "C" + chip, "s" + chip, "linked " + chip);
+      case 18, 19 -> add("vale", round, subject, "v" + chip, "implanted %s own".formatted(day));
+      default -> add("north", round, "C" + (1000 + chip), "m" + chip, registered(day));
     }
   }
 

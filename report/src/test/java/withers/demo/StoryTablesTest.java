@@ -34,7 +34,8 @@ class StoryTablesTest {
       assertThat(kinds).contains("silent");
       assertThat(every).containsAll(kinds.stream().filter(kind -> !kind.equals("silent")).toList());
       if (round.equals(Round.last())) {
-        assertThat(kinds).containsAll(every);
+        assertThat(kinds)
+            .containsAll(every.stream().filter(k -> !NotToldYet.KINDS.contains(k)).toList());
       }
     }
   }

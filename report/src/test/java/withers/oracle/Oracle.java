@@ -34,16 +34,9 @@ final class Oracle implements AutoCloseable {
               "number-on-two-animals",
               "custody-unclear",
               "placeholder-contact",
-              "mistyped-registration",
-              "prepaid-unused",
-              "registries-disagree",
-              "trail-ends-at-purchaser",
               "not-detected",
-              "registered-elsewhere",
               "scan-overdue",
-              "non-iso-only",
-              "registered-after-death",
-              "stock-unaccounted")
+              "registered-after-death")
           .map("'%s'"::formatted)
           .collect(Collectors.joining(", "));
 

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import withers.demo.DemoWorld;
 import withers.demo.Fixtures;
+import withers.demo.NotToldYet;
 import withers.finding.FindingKind;
 
 /**
@@ -84,7 +86,10 @@ class OracleTest {
   }
 
   private static List<String> kinds() {
-    return List.of(FindingKind.values()).stream().map(FindingKind::word).toList();
+    return Stream.of(FindingKind.values())
+        .map(FindingKind::word)
+        .filter(kind -> !NotToldYet.KINDS.contains(kind))
+        .toList();
   }
 
   private Path turmoil(long seed) throws Exception {

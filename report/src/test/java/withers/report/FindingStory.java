@@ -4,17 +4,21 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import withers.cases.Anchor;
 import withers.chip.ChipNumber;
+import withers.chip.NumberRange;
 import withers.fact.Slot;
 import withers.fact.Species;
 import withers.finding.Band;
 import withers.finding.Damage;
+import withers.finding.Detail;
 import withers.finding.Evidence;
 import withers.finding.Finding;
 import withers.finding.Finding.Certainty;
 import withers.finding.FindingKind;
 import withers.finding.Priority;
+import withers.finding.Stock;
 import withers.finding.Who;
 import withers.id.OrganisationId;
 import withers.id.RecordKey;
@@ -34,6 +38,7 @@ public final class FindingStory {
   private final List<String> fields = new ArrayList<>();
   private final List<Evidence> evidence = new ArrayList<>();
   private Optional<Damage> damage = Optional.empty();
+  private Optional<Stock> stock = Optional.empty();
 
   private FindingStory(FindingKind kind, OrganisationId actor) {
     this.kind = kind;
@@ -51,6 +56,21 @@ public final class FindingStory {
     FindingStory story = new FindingStory(FindingKind.NUMBER_DAMAGED, actor);
     story.band = Band.THIS_MONTH;
     story.damage = Optional.of(damage(actor, written, Optional.empty(), List.of(), 0));
+    return story;
+  }
+
+  /** Of a supply of some numbers from this one on, the first of which nobody speaks. */
+  public static FindingStory unaccounted(OrganisationId actor, int first, int size, int unknown) {
+    FindingStory story = new FindingStory(FindingKind.STOCK_UNACCOUNTED, actor);
+    story.band = Band.WHEN_POSSIBLE;
+    story.stock =
+        Optional.of(
+            new Stock(
+                new NumberRange(Coast.chip(first), Coast.chip(first + size - 1)),
+                IntStream.range(first, first + Math.min(unknown, Stock.SHOWN))
+                    .mapToObj(Coast::chip)
+                    .toList(),
+                unknown));
     return story;
   }
 
@@ -128,6 +148,12 @@ public final class FindingStory {
     return this;
   }
 
+  /** Registered under a number that is not its own. */
+  public FindingStory registeredUnder(int chip, OrganisationId registry, Who primary) {
+    registered.add(new Finding.Registration(Coast.chip(chip), registry, primary));
+    return this;
+  }
+
   public FindingStory differing(String... names) {
     fields.addAll(List.of(names));
     return this;
@@ -164,7 +190,9 @@ public final class FindingStory {
     return new Finding(
         kind,
         damage
-            .<Anchor>map(one -> new Anchor.Source(one.source()))
+            .map(Damage::source)
+            .or(() -> stock.map(one -> new SourceId("works")))
+            .<Anchor>map(Anchor.Source::new)
             .orElseGet(() -> new Anchor.Chip(chips.get(0))),
         chips,
         Species.DOG,
@@ -177,6 +205,6 @@ public final class FindingStory {
         certainty,
         new Priority(band, 250_000, List.of(new Priority.Factor("odds", 250_000))),
         evidence,
-        damage);
+        damage.<Detail>map(one -> one).or(() -> stock));
   }
 }

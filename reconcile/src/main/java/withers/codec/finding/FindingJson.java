@@ -8,6 +8,7 @@ import withers.finding.Damage;
 import withers.finding.Evidence;
 import withers.finding.Finding;
 import withers.finding.Priority;
+import withers.finding.Stock;
 import withers.finding.Who;
 
 /**
@@ -34,6 +35,7 @@ record FindingJson(JsonGenerator json, boolean isWhole) {
     priority(finding.priority());
     each("evidence", finding.evidence(), this::evidence);
     finding.damage().ifPresent(this::damage);
+    finding.stock().ifPresent(this::stock);
     json.writeEndObject();
   }
 
@@ -54,6 +56,16 @@ record FindingJson(JsonGenerator json, boolean isWhole) {
     if (isWhole) {
       text("where", damage.where());
     }
+    json.writeEndObject();
+  }
+
+  private void stock(Stock stock) {
+    json.writeName("stock");
+    json.writeStartObject();
+    text("from", stock.range().first().display());
+    text("to", stock.range().last().display());
+    texts("first", stock.first());
+    json.writeNumberProperty("unaccounted", stock.unaccounted());
     json.writeEndObject();
   }
 

@@ -4,16 +4,19 @@ import java.util.List;
 import java.util.Optional;
 import withers.cases.Anchor;
 import withers.chip.ChipNumber;
+import withers.chip.NumberRange;
 import withers.codec.finding.RunJson.Fields;
 import withers.contact.ContactRef;
 import withers.fact.Slot;
 import withers.fact.Species;
 import withers.finding.Band;
 import withers.finding.Damage;
+import withers.finding.Detail;
 import withers.finding.Evidence;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
 import withers.finding.Priority;
+import withers.finding.Stock;
 import withers.finding.Who;
 import withers.id.OrganisationId;
 import withers.id.RecordKey;
@@ -38,7 +41,10 @@ final class FindingReader {
         Words.read(Finding.Certainty.class, finding.text("certainty")),
         priority(finding.object("priority")),
         finding.each("evidence", FindingReader::evidence),
-        finding.optionalObject("damage").map(FindingReader::damage));
+        finding
+            .optionalObject("damage")
+            .<Detail>map(FindingReader::damage)
+            .or(() -> finding.optionalObject("stock").map(FindingReader::stock)));
   }
 
   /** What a finding or a follow-up hangs on. */
@@ -58,6 +64,13 @@ final class FindingReader {
         (int) damage.number("alike"),
         damage.day("firstStated"),
         damage.text("where"));
+  }
+
+  private static Stock stock(Fields stock) {
+    return new Stock(
+        new NumberRange(chip(stock.text("from")), chip(stock.text("to"))),
+        stock.texts("first").stream().map(FindingReader::chip).toList(),
+        stock.number("unaccounted"));
   }
 
   private static Finding.Registration registration(Fields one) {

@@ -21,8 +21,8 @@ import withers.log.LogDamagedException;
 public final class RunJson {
 
   /**
-   * Version 1 knew no record without a number, and before version 3 no organisation had a backlog
-   * and every list showed all; what they wrote is read as it is.
+   * Version 1 knew no record without a number, and before version 3 no supply was told of, no
+   * organisation had a backlog and every list showed all; what they wrote is read as it is.
    */
   static final int VERSION = 3;
 

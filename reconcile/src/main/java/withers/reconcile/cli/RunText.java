@@ -44,10 +44,15 @@ final class RunText {
   private List<String> table() {
     List<String> lines = new ArrayList<>();
     lines.add(row("", Stream.of(Band.values()).map(Band::word).toList()));
-    for (FindingKind kind : FindingKind.values()) {
-      lines.add(row(kind.word(), Stream.of(Band.values()).map(band -> count(kind, band)).toList()));
-    }
+    Stream.of(FindingKind.values())
+        .filter(this::isFound)
+        .map(kind -> row(kind.word(), Stream.of(Band.values()).map(b -> count(kind, b)).toList()))
+        .forEach(lines::add);
     return lines;
+  }
+
+  private boolean isFound(FindingKind kind) {
+    return run.findings().stream().anyMatch(finding -> finding.kind() == kind);
   }
 
   private String count(FindingKind kind, Band band) {
@@ -60,7 +65,7 @@ final class RunText {
 
   private static String row(String title, List<String> cells) {
     String columns = cells.stream().map("%14s"::formatted).collect(Collectors.joining());
-    return "  %-16s%s".formatted(title, columns).stripTrailing();
+    return "  %-24s%s".formatted(title, columns).stripTrailing();
   }
 
   private List<String> notJudged() {

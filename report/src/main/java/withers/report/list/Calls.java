@@ -34,10 +34,15 @@ final class Calls {
                   registries(situation),
                   registeredOrganisations(situation),
                   custodian(situation, "call.last-keeper")));
-      case CHIPS_DIVERGE, CONTACT_BEHIND, DETAILS_DIFFER ->
+      case CHIPS_DIVERGE,
+          CONTACT_BEHIND,
+          MISTYPED_REGISTRATION,
+          REGISTRIES_DISAGREE,
+          DETAILS_DIFFER ->
           joined(List.of(custodian(situation, "call.keeper"), registries(situation)));
-      case RECORDS_BEHIND, UNREGISTERED -> custodian(situation, "call.keeper");
-      case NUMBER_DAMAGED -> List.of();
+      case RECORDS_BEHIND, PREPAID_UNUSED, UNREGISTERED, REGISTERED_ELSEWHERE, NON_ISO_ONLY ->
+          custodian(situation, "call.keeper");
+      case TRAIL_ENDS_AT_PURCHASER, NUMBER_DAMAGED, STOCK_UNACCOUNTED -> List.of();
     };
   }
 

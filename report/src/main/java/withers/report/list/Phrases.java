@@ -66,6 +66,9 @@ final class Phrases {
 
   /** The animal's name and kind, as a heading. */
   String title(Finding finding) {
+    if (finding.stock().isPresent()) {
+      return texts.say("stock.title", Numbers.spoken(finding.stock().get().range().first()));
+    }
     String species = species(finding);
     return name(finding)
         .map(name -> texts.say("animal.title.named", name, species))

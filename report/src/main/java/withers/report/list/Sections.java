@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import withers.cases.CaseKey;
@@ -11,6 +12,7 @@ import withers.finding.Band;
 import withers.finding.Finding;
 import withers.finding.Finding.Certainty;
 import withers.finding.FindingKind;
+import withers.id.RecordKey;
 import withers.report.text.OneLine;
 import withers.report.text.Texts;
 
@@ -75,12 +77,17 @@ final class Sections {
         phrases.title(finding),
         finding.chips(),
         finding.damage().map(damage -> OneLine.of(damage.written())),
-        finding.actorRecord().map(record -> OneLine.of(record.value())),
+        ownRecord(finding).map(record -> OneLine.of(record.value())),
         trouble.with(situation),
         calls.about(situation),
         steps.about(situation),
         grounds.of(situation),
         cautions(situation, oneCall.others(finding)));
+  }
+
+  /** The record of a supply is the supplier's. */
+  private static Optional<RecordKey> ownRecord(Finding finding) {
+    return finding.stock().isPresent() ? Optional.empty() : finding.actorRecord();
   }
 
   private List<String> cautions(Situation situation, List<String> others) {

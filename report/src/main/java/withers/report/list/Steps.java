@@ -37,7 +37,15 @@ final class Steps {
               step(situation, "same"),
               step(situation, "no"));
       case CONTACT_BEHIND -> askThen(situation, contactChange(situation));
-      case UNREGISTERED, DETAILS_DIFFER -> askThen(situation, "yes");
+      case MISTYPED_REGISTRATION,
+          PREPAID_UNUSED,
+          UNREGISTERED,
+          REGISTRIES_DISAGREE,
+          DETAILS_DIFFER,
+          REGISTERED_ELSEWHERE ->
+          askThen(situation, "yes");
+      case NON_ISO_ONLY -> named(situation, "scan", "tell");
+      case TRAIL_ENDS_AT_PURCHASER, STOCK_UNACCOUNTED -> named(situation, "look", "used", "passed");
       case NUMBER_DAMAGED -> List.of();
     };
   }
@@ -49,6 +57,10 @@ final class Steps {
             .map(name -> texts.say("step.number-damaged." + name))
             .toList()
         : List.of();
+  }
+
+  private List<String> named(Situation situation, String... names) {
+    return Stream.of(names).map(name -> step(situation, name)).toList();
   }
 
   private List<String> askThen(Situation situation, String change) {
@@ -128,12 +140,17 @@ final class Steps {
         particulars(situation));
   }
 
-  /** What a step of this kind spells out: fields that differ, or which number is where. */
+  /**
+   * What a step of this kind spells out: fields that differ, its own numbers, or which is where.
+   */
   private String particulars(Situation situation) {
     Finding finding = situation.finding();
-    return finding.kind() == FindingKind.DETAILS_DIFFER
-        ? fields(finding)
-        : texts.together(finding.registered().stream().map(one -> place(situation, one)).toList());
+    return switch (finding.kind()) {
+      case DETAILS_DIFFER -> fields(finding);
+      case MISTYPED_REGISTRATION -> numbers(finding.chips());
+      default ->
+          texts.together(finding.registered().stream().map(one -> place(situation, one)).toList());
+    };
   }
 
   private String place(Situation situation, Finding.Registration one) {

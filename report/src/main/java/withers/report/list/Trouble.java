@@ -7,10 +7,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import withers.chip.ChipNumber;
 import withers.finding.Damage;
 import withers.finding.Evidence;
 import withers.finding.Evidence.Part;
 import withers.finding.Finding;
+import withers.finding.Stock;
 import withers.report.text.OneLine;
 import withers.report.text.Texts;
 
@@ -38,10 +40,48 @@ final class Trouble {
       case CONTACT_BEHIND ->
           say(finding, situation.registeredToReader() ? ".self" : "", keeper, registered);
       case RECORDS_BEHIND -> say(finding, "", keeper, registered);
-      case UNREGISTERED -> say(finding, "", keeper, steps.numbers(finding.chips()));
+      case MISTYPED_REGISTRATION ->
+          say(
+              finding,
+              "",
+              keeper,
+              steps.numbers(finding.chips()),
+              steps.numbers(situation.numbers()),
+              phrases.organisations(situation.registries()));
+      case PREPAID_UNUSED, UNREGISTERED, NON_ISO_ONLY ->
+          say(finding, "", keeper, steps.numbers(finding.chips()));
+      case REGISTRIES_DISAGREE ->
+          say(finding, "", phrases.organisations(situation.registries()), registered);
+      case TRAIL_ENDS_AT_PURCHASER -> say(finding, "", steps.numbers(supplied(finding)));
+      case REGISTERED_ELSEWHERE ->
+          say(
+              finding,
+              "",
+              phrases.organisations(situation.registries()),
+              steps.numbers(situation.numbers()));
       case DETAILS_DIFFER -> say(finding, "", finding.fields().size(), steps.fields(finding));
+      case STOCK_UNACCOUNTED -> finding.stock().map(one -> unaccounted(finding, one)).orElseThrow();
       case NUMBER_DAMAGED -> finding.damage().map(one -> damaged(finding, one)).orElseThrow();
     };
+  }
+
+  /** The numbers of which a supply is told. */
+  private static List<ChipNumber> supplied(Finding finding) {
+    return finding.evidence().stream()
+        .filter(evidence -> evidence.part() == Part.SUPPLIED)
+        .map(Evidence::chip)
+        .toList();
+  }
+
+  private String unaccounted(Finding finding, Stock stock) {
+    String which = stock.unaccounted() == stock.first().size() ? ".all" : "";
+    return say(
+        finding,
+        which,
+        Numbers.spoken(stock.range().first()),
+        Numbers.spoken(stock.range().last()),
+        stock.unaccounted(),
+        steps.numbers(stock.first()));
   }
 
   private String damaged(Finding finding, Damage damage) {

@@ -166,9 +166,11 @@ class PublisherTest {
 
   private static FindingStory story(FindingKind kind, withers.id.OrganisationId actor, int chip) {
     FindingStory story =
-        kind == FindingKind.NUMBER_DAMAGED
-            ? FindingStory.damaged(actor, "999O12").readable(chip).placed(chip)
-            : FindingStory.of(kind, actor, chip);
+        switch (kind) {
+          case NUMBER_DAMAGED -> FindingStory.damaged(actor, "999O12").readable(chip).placed(chip);
+          case STOCK_UNACCOUNTED -> FindingStory.unaccounted(actor, chip, 10, 5).placed(chip);
+          default -> FindingStory.of(kind, actor, chip);
+        };
     return story.band(Band.values()[chip % Band.values().length]);
   }
 

@@ -1,0 +1,98 @@
+package withers.rule;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import withers.chip.ChipNumber;
+import withers.contacts.People;
+import withers.custody.Versions.Version;
+import withers.fact.Fact;
+import withers.fact.Species;
+import withers.finding.Who;
+import withers.history.Animal;
+import withers.registration.LiveRegistration;
+import withers.slip.Candidates;
+import withers.slip.Slip;
+
+/** Registrations that no animal is known for, and animals that no registration is known for. */
+record Strays(Dossier dossier) {
+
+  private static final Set<Species> ANY = Set.of(Species.UNSTATED, Species.OTHER);
+
+  /** Puts aside what may belong together with another number. */
+  void putAside(Candidates.Part part) {
+    if (dossier.animal().statements().stream().allMatch(dossier.cast()::isRegistry)) {
+      putStrayAside(part);
+    } else if (dossier.live().isEmpty()) {
+      dossier
+          .keeper()
+          .filter(keeper -> dossier.lagging(keeper.since()).isEmpty())
+          .ifPresent(keeper -> putCarriedAside(keeper, part));
+    }
+  }
+
+  private void putStrayAside(Candidates.Part part) {
+    if (dossier.animal().chips().size() == 1) {
+      part.addStray(dossier.animal().anchor(), signs(primaries()));
+    }
+  }
+
+  private void putCarriedAside(Keeper keeper, Candidates.Part part) {
+    List<Who> versions = keeper.versions().all().stream().map(Version::who).toList();
+    spokenOf().forEach(number -> part.addCarried(number, signs(versions.stream())));
+  }
+
+  private Stream<Who> primaries() {
+    return dossier.live().stream().map(LiveRegistration::primary);
+  }
+
+  private LongStream signs(Stream<Who> people) {
+    People known = dossier.cast().people();
+    return people.flatMap(who -> who.person().stream()).flatMapToLong(known::signs);
+  }
+
+  /** Its numbers of which somebody speaks who is no registry. */
+  private Stream<ChipNumber> spokenOf() {
+    return dossier.animal().statements().stream()
+        .filter(statement -> !dossier.cast().isRegistry(statement))
+        .map(withers.history.Statement::chip)
+        .distinct();
+  }
+
+  /**
+   * The registration of a stray number that may be meant for an animal, by the people and the
+   * species that records name with both.
+   *
+   * @param slip a stray number here, and one that the animal carries
+   */
+  Optional<LiveRegistration> meantFor(Dossier animal, Slip slip) {
+    return speciesAgree(animal.animal(), slip)
+        ? animal.keeper().flatMap(this::registrationOf)
+        : Optional.empty();
+  }
+
+  private Optional<LiveRegistration> registrationOf(Keeper keeper) {
+    return dossier.live().stream()
+        .filter(one -> one.primary().person().isPresent())
+        .filter(one -> keeper.versions().verdict(one.primary()).isSamePerson())
+        .findFirst();
+  }
+
+  private boolean speciesAgree(Animal animal, Slip slip) {
+    Set<Species> stated = species(dossier.animal(), slip.stray());
+    return stated.isEmpty()
+        || species(animal, slip.carried()).stream().allMatch(one -> stated.equals(Set.of(one)));
+  }
+
+  private static Set<Species> species(Animal animal, ChipNumber number) {
+    return animal
+        .stating(Fact.Described.class)
+        .filter(statement -> statement.chip().equals(number))
+        .map(statement -> ((Fact.Described) statement.fact()).species())
+        .filter(species -> !ANY.contains(species))
+        .collect(Collectors.toSet());
+  }
+}

@@ -1,0 +1,81 @@
+package withers.supply;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import withers.chip.ChipNumber;
+import withers.codec.Streams;
+import withers.custody.Cast;
+import withers.fact.Fact;
+import withers.history.Fold;
+import withers.history.Folded;
+import withers.history.Sources;
+import withers.history.Stated;
+import withers.log.LogSnapshot;
+
+/**
+ * All supplies in effect, and which of them names a number. Immutable; safe for several threads.
+ */
+public final class Supplies {
+  private final List<Supply> all;
+  private final List<Supply> prepaid;
+  private final RangeIndex index;
+  private final RangeIndex prepaidIndex;
+
+  /** The supplies, in any order. */
+  Supplies(Collection<Supply> supplies) {
+    all = supplies.stream().sorted(Supply.ORDER).toList();
+    prepaid = all.stream().filter(Supply::prepaid).toList();
+    index = index(all);
+    prepaidIndex = index(prepaid);
+  }
+
+  private static RangeIndex index(List<Supply> supplies) {
+    return new RangeIndex(supplies.stream().map(Supply::range).toList());
+  }
+
+  /** Reads them from the log: the statements of its supply stream, folded as all statements are. */
+  public static Supplies read(LogSnapshot log, Cast cast) {
+    Sources sources = cast.sources();
+    List<Stated> stated = new ArrayList<>();
+    log.replay(
+        Streams.SUPPLY,
+        0,
+        sources::hears,
+        (event, marker) -> stated.add(new Stated(event, marker)));
+    List<Folded.Kept> kept =
+        new Fold(sources)
+            .fold(stated).kept().stream()
+                .filter(one -> one.stated().fact() instanceof Fact.Supplied)
+                .toList();
+    cast.prepare(kept.stream().map(one -> one.stated().fact()));
+    return new Supplies(kept.stream().map(one -> supply(one, cast)).toList());
+  }
+
+  private static Supply supply(Folded.Kept kept, Cast cast) {
+    Fact.Supplied fact = (Fact.Supplied) kept.stated().fact();
+    return Supply.of(kept, cast.who(kept.stated(), fact.purchaser()));
+  }
+
+  /** All of them, in order of day, source and key. */
+  Stream<Supply> all() {
+    return all.stream();
+  }
+
+  /** Those that name a number, in order of day, source and key. */
+  public Stream<Supply> naming(ChipNumber number) {
+    return all().filter(supply -> supply.range().contains(number));
+  }
+
+  /** The latest that names a number. */
+  public Optional<Supply> latest(ChipNumber number) {
+    return index.last(number).stream().mapToObj(all::get).findFirst();
+  }
+
+  /** The latest prepaid one that names a number. */
+  public Optional<Supply> latestPrepaid(ChipNumber number) {
+    return prepaidIndex.last(number).stream().mapToObj(prepaid::get).findFirst();
+  }
+}
