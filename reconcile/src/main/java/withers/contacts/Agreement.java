@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.List;
 
 /** How one field of two contacts compares. */
-enum Agreement {
+public enum Agreement {
   AGREES,
   DISAGREES,
   MISSING;

@@ -1,6 +1,7 @@
 package withers.contacts;
 
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -122,6 +123,23 @@ public final class People {
       return compare(first.reference(), second.reference());
     }
     return isSameOrganisation(one, other) ? Comparison.SAME : organisationAnd(one, other);
+  }
+
+  /** How the fields of two people's contacts compare, in order; empty when they can't be told. */
+  public Map<Field, Agreement> fields(Who one, Who other) {
+    Optional<ComparableContact> first = contact(one);
+    Optional<ComparableContact> second = contact(other);
+    Map<Field, Agreement> fields = new EnumMap<>(Field.class);
+    if (first.isPresent() && second.isPresent()) {
+      for (Field field : Field.values()) {
+        fields.put(field, first.get().agreement(field, second.get()));
+      }
+    }
+    return fields;
+  }
+
+  private Optional<ComparableContact> contact(Who who) {
+    return who.person().flatMap(person -> known(person.reference())).map(Known::contact);
   }
 
   private Comparison organisationAnd(Who one, Who other) {

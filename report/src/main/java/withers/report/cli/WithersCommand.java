@@ -27,6 +27,7 @@ import withers.reconcile.cli.TraceCommand;
       ReportCommand.class,
       RunCommand.class,
       TraceCommand.class,
+      ExplainCommand.class,
       DemoCommand.class
     },
     description =

@@ -11,7 +11,7 @@ import withers.cases.CaseKey;
  * read from it. Eight characters of SHA-256 over the case key, in an alphabet without 0, 1, I and
  * O. Two follow-ups may share one; the case key is their identity, not this.
  */
-final class Reference {
+public final class Reference {
 
   private static final String ALPHABET = "23456789ABCDEFGHJKLMNPQRSTUVWXYZ";
   private static final int LENGTH = 8;
@@ -19,7 +19,8 @@ final class Reference {
 
   private Reference() {}
 
-  static String of(CaseKey key) {
+  /** The name of a follow-up. */
+  public static String of(CaseKey key) {
     String text =
         String.join("\n", key.rule(), key.anchor().display(), key.actor().value(), key.recordKey());
     BigInteger digest = new BigInteger(1, sha256(text));

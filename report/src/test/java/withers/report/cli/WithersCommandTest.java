@@ -62,6 +62,7 @@ class WithersCommandTest {
             "report",
             "run",
             "trace",
+            "explain",
             "demo");
     UsageCheck.everyCommandShowsAnExample(command);
   }

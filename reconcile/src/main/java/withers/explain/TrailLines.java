@@ -1,0 +1,60 @@
+package withers.explain;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import withers.custody.Custody;
+import withers.custody.Handover;
+import withers.custody.Tenure;
+import withers.fact.Fact;
+import withers.finding.Who;
+
+/** An animal's trail, line by line, and how each handover is read. */
+record TrailLines(Custody custody, Naming naming) {
+
+  List<String> lines() {
+    Stream<String> handovers = custody.trail().handovers().stream().map(this::line);
+    Stream<String> tenures = custody.tenures().stream().map(this::line);
+    return Stream.concat(handovers, tenures).toList();
+  }
+
+  private String line(Handover handover) {
+    return "%s %s, from %s to %s: %s"
+        .formatted(
+            handover.statement().day(),
+            handover.basis().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+            naming.of(handover.giver()),
+            naming.of(handover.receiver()),
+            reading(handover));
+  }
+
+  private String reading(Handover handover) {
+    if (handover.basis().temporary()) {
+      return "for a time; the receiver holds the animal, and its custodian stays";
+    }
+    boolean starts = custody.tenures().stream().anyMatch(t -> startsWith(t, handover));
+    if (starts) {
+      return "for good, and the last; it makes the receiver the custodian";
+    }
+    return handover.receiver() instanceof Who.Nobody
+        ? "for good, to nobody who is named"
+        : "for good; something else tells of a later custodian, or tells the same";
+  }
+
+  private static boolean startsWith(Tenure tenure, Handover handover) {
+    return tenure.start().equals(handover.statement());
+  }
+
+  private String line(Tenure tenure) {
+    boolean byVisits = tenure.start().fact() instanceof Fact.Attended;
+    Optional<String> second =
+        tenure.confirmedBy().map(visit -> ", confirmed by the one of %s".formatted(visit.day()));
+    return "custodian since %s, by a %s%s: %s"
+        .formatted(
+            tenure.since(),
+            byVisits ? "visit" : "handover",
+            second.orElse(""),
+            naming.of(tenure.who()));
+  }
+}

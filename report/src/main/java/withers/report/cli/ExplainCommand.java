@@ -1,0 +1,142 @@
+package withers.report.cli;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import withers.cases.CaseKey;
+import withers.cli.Console;
+import withers.cli.ExitCode;
+import withers.cli.WorkspaceOption;
+import withers.contact.Contact;
+import withers.contact.ContactVault;
+import withers.contacts.People;
+import withers.contacts.PhoneNumbers;
+import withers.explain.Explainer;
+import withers.explain.Explanation;
+import withers.finding.RunResult;
+import withers.history.Periods;
+import withers.id.OrganisationId;
+import withers.log.EventLog;
+import withers.log.LogSnapshot;
+import withers.organisation.Organisation;
+import withers.report.list.Reference;
+import withers.report.text.OneLine;
+import withers.workspace.Workspace;
+import withers.yaml.Nearest;
+
+/** Tells why a follow-up is there. */
+@Command(
+    name = "explain",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Tells why a follow-up is there: the rule's sentence, what it rests on, how the trail and the",
+      "contacts are read, its priority, what would close it and what hides it. It is told of the",
+      "latest run. No private person is named, but for --for: its own clients."
+    },
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  withers explain SDAM-YRC7",
+      "  withers explain 999010900000101 contact-behind --for garrowness-shelter"
+    })
+public final class ExplainCommand implements Callable<Integer> {
+
+  private final Console console;
+
+  @Spec private @Nullable CommandSpec spec;
+  @Mixin private WorkspaceOption workspaceOption;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "CASE",
+      description = "The reference that a list shows, or a number, with a kind or without.")
+  private List<String> words = List.of();
+
+  @Option(
+      names = "--for",
+      paramLabel = "ORGANISATION",
+      description = "Name this organisation's own clients: its id.")
+  private @Nullable String reader;
+
+  @Option(
+      names = "--run",
+      paramLabel = "ID",
+      description = "The run: a folder below runs/. Default: the latest one.")
+  private @Nullable String run;
+
+  ExplainCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Workspace workspace = workspaceOption.open();
+    Optional<OrganisationId> forWhom = Optional.ofNullable(reader).map(id -> known(id, workspace));
+    RunResult wanted = new Reporter(workspace).run(Optional.ofNullable(run));
+    List<CaseKey> cases = new NamedCases(wanted, workspace).find(words);
+    if (cases.isEmpty()) {
+      console.say(
+          "Run %s tells of no such follow-up: give the reference as a list shows it, or the number and the kind. \"withers trace NUMBER\" tells what the records say."
+              .formatted(wanted.id()));
+      return ExitCode.ATTENTION.number();
+    }
+    try (EventLog log = workspace.openLog();
+        ContactVault vault = workspace.openVault()) {
+      tell(cases, explainer(wanted, workspace, log.snapshot(), vault, forWhom));
+    }
+    return ExitCode.DONE.number();
+  }
+
+  private OrganisationId known(String id, Workspace workspace) {
+    List<String> ids =
+        workspace.directory().all().stream().map(Organisation::id).map(one -> one.value()).toList();
+    if (ids.contains(id)) {
+      return new OrganisationId(id);
+    }
+    String fix = Nearest.to(id, ids).map("did you mean \"%s\"?"::formatted).orElse("see that file");
+    throw new ParameterException(
+        Objects.requireNonNull(spec).commandLine(),
+        "Expected --for with the id of an organisation in organisations.yaml, but found \"%s\": %s"
+            .formatted(id, fix));
+  }
+
+  private static Explainer explainer(
+      RunResult run,
+      Workspace workspace,
+      LogSnapshot log,
+      ContactVault vault,
+      Optional<OrganisationId> reader) {
+    PhoneNumbers phones = new PhoneNumbers(workspace.settings().phoneRegion());
+    return new Explainer(
+        run,
+        log,
+        workspace.directory(),
+        new People(workspace.directory(), vault::findAll, phones),
+        Periods.of(workspace.settings(), workspace.directory()),
+        reader,
+        reference -> vault.find(reference).map(Contact::fullName).filter(name -> !name.isEmpty()));
+  }
+
+  private void tell(List<CaseKey> cases, Explainer explainer) {
+    for (CaseKey key : cases) {
+      Explanation told = explainer.explain(key);
+      console.print("Follow-up %s: %s".formatted(Reference.of(key), OneLine.of(told.title())));
+      told.parts().forEach(this::tell);
+    }
+  }
+
+  private void tell(Explanation.Part part) {
+    if (!part.lines().isEmpty()) {
+      console.print(part.heading() + ":");
+      part.lines().forEach(line -> console.print("  " + OneLine.of(line)));
+    }
+  }
+}
