@@ -98,7 +98,7 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
       }
       statement.execute("PRAGMA journal_mode=WAL");
       statement.execute("PRAGMA synchronous=FULL");
-      if (fresh) {
+      if (fresh || version(statement) < format.version()) {
         build(statement);
       }
     }
@@ -114,7 +114,7 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
     if (id != format.applicationId()) {
       throw problems().unavailable("Expected the %s, but found a file of another program: %s");
     }
-    long version = number(statement, "PRAGMA user_version");
+    long version = version(statement);
     if (version < 1 || version > format.version()) {
       throw problems()
           .unavailable(
@@ -126,17 +126,25 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
     }
   }
 
+  /** Makes a new file, or brings one up to the newest version. */
   private void build(Statement statement) throws SQLException {
     statement.execute("BEGIN IMMEDIATE");
-    if (isEmpty(statement)) { // another program may have built it meanwhile
-      for (String part : format.schema()) {
+    if (!isEmpty(statement)) { // another program may have built it meanwhile
+      recognise(statement);
+    }
+    for (int version = (int) version(statement); version < format.version(); version++) {
+      for (String part : format.schema().get(version)) {
         statement.execute(part);
       }
-      statement.execute("PRAGMA application_id=" + format.applicationId());
-      statement.execute("PRAGMA user_version=" + format.version());
     }
+    statement.execute("PRAGMA application_id=" + format.applicationId());
+    statement.execute("PRAGMA user_version=" + format.version());
     statement.execute("COMMIT");
     recognise(statement);
+  }
+
+  private static long version(Statement statement) throws SQLException {
+    return number(statement, "PRAGMA user_version");
   }
 
   private static long number(Statement statement, String query) throws SQLException {

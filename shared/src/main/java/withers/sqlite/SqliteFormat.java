@@ -8,23 +8,27 @@ import java.util.function.Function;
  *
  * @param what what people call it: "event log"
  * @param applicationId the mark in the file's header that says so
- * @param version the newest version that this program knows, from 1
  * @param pragmas settings of every writing connection, beyond write-ahead logging and full syncing
- * @param schema statements that make a new file
+ * @param schema a list of statements for each version, from 1: what makes it of the one before, the
+ *     first of an empty file
  * @param unavailable the exception that says that the file can't be used now, or by this program
  * @param damaged the exception that says that the file is not what was written
  */
 public record SqliteFormat(
     String what,
     int applicationId,
-    int version,
     List<String> pragmas,
-    List<String> schema,
+    List<List<String>> schema,
     Function<String, RuntimeException> unavailable,
     Function<String, RuntimeException> damaged) {
 
   public SqliteFormat {
     pragmas = List.copyOf(pragmas);
-    schema = List.copyOf(schema);
+    schema = schema.stream().map(List::copyOf).toList();
+  }
+
+  /** The newest version that this program knows, from 1. */
+  int version() {
+    return schema.size();
   }
 }

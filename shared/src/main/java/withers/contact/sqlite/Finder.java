@@ -6,7 +6,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -19,26 +18,21 @@ import withers.contact.VaultKey;
 /** Looks contacts up by reference, and makes sure that each is the one that the reference means. */
 final class Finder {
 
-  /** References asked for in one query: each query costs more than a look-up does. */
-  private static final int TOGETHER = 200;
-
   private final VaultKey key;
   private final PreparedStatement find;
-  private final PreparedStatement findMany;
+  private final ManyReferences findMany;
   private final PreparedStatement forgotten;
 
   Finder(Connection connection, VaultKey key) throws SQLException {
     this.key = key;
-    this.find = connection.prepareStatement("SELECT fields FROM contact WHERE reference = ?");
+    this.find = connection.prepareStatement("SELECT fields FROM any_contact WHERE reference = ?");
     this.findMany =
-        connection.prepareStatement(
-            "SELECT reference, fields FROM contact WHERE reference IN (?"
-                + ", ?".repeat(TOGETHER - 1)
-                + ")");
+        new ManyReferences(
+            connection, "SELECT reference, fields FROM any_contact WHERE reference IN ");
     this.forgotten =
         connection.prepareStatement(
             """
-            SELECT NOT EXISTS(SELECT 1 FROM contact WHERE reference = ?1)
+            SELECT NOT EXISTS(SELECT 1 FROM any_contact WHERE reference = ?1)
               AND (EXISTS(SELECT 1 FROM forgotten WHERE reference = ?1)
                 OR EXISTS(SELECT 1 FROM kept_out WHERE reference = ?1))""");
   }
@@ -55,29 +49,14 @@ final class Finder {
 
   /** The stored fields of those that are there; they still need to be {@link #checked}. */
   Map<ContactRef, byte[]> find(Collection<ContactRef> references) throws SQLException {
-    // In the order of the index, neighbours share its pages.
-    List<ContactRef> inOrder = references.stream().sorted().toList();
     Map<ContactRef, byte[]> found = new HashMap<>();
-    for (int from = 0; from < inOrder.size(); from += TOGETHER) {
-      findTogether(inOrder.subList(from, Math.min(inOrder.size(), from + TOGETHER)), found);
-    }
+    findMany.ask(
+        references,
+        row ->
+            found.put(
+                References.read(Objects.requireNonNull(row.getBytes(1))),
+                Objects.requireNonNullElse(row.getBytes(2), new byte[0])));
     return found;
-  }
-
-  private void findTogether(List<ContactRef> references, Map<ContactRef, byte[]> found)
-      throws SQLException {
-    for (int i = 0; i < TOGETHER; i++) {
-      // The last query is filled up with a reference that it has already.
-      ContactRef reference = references.get(Math.min(i, references.size() - 1));
-      findMany.setBytes(i + 1, References.bytes(reference));
-    }
-    try (ResultSet rows = findMany.executeQuery()) {
-      while (rows.next()) {
-        found.put(
-            References.read(Objects.requireNonNull(rows.getBytes(1))),
-            Objects.requireNonNullElse(rows.getBytes(2), new byte[0]));
-      }
-    }
   }
 
   boolean isForgotten(ContactRef reference) throws SQLException {

@@ -4,9 +4,14 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import withers.contact.Contact;
@@ -20,12 +25,20 @@ import withers.contact.VaultUnavailableException;
 /** Writes the vault's tables, inside the caller's transaction. */
 final class Keeper {
 
+  /** However many contacts there are, no larger part than this of them is recent for long. */
+  private static final long RECENT_PART = 16;
+
   private final Connection connection;
   private final VaultKey key;
+  private final long fewRecent;
 
-  Keeper(Connection connection, VaultKey key) {
+  /**
+   * @param fewRecent so many recent contacts are too few to be moved to the others
+   */
+  Keeper(Connection connection, VaultKey key, long fewRecent) {
     this.connection = connection;
     this.key = key;
+    this.fewRecent = fewRecent;
   }
 
   /**
@@ -55,18 +68,32 @@ final class Keeper {
     // In the order of the references: inserting at random places is several times slower.
     SortedMap<ContactRef, Contact> wanted = new TreeMap<>();
     SortedMap<ContactRef, Contact> unwanted = new TreeMap<>();
+    List<Deposit> all = List.copyOf(deposits);
+    List<ContactRef> references =
+        all.parallelStream().map(deposit -> key.reference(deposit.contact())).toList();
     boolean suppressing = count("forgotten_record") > 0;
     try (PreparedStatement select =
         connection.prepareStatement(
             "SELECT count(*) FROM forgotten_record WHERE source = ? AND key = ?")) {
-      for (Deposit deposit : deposits) {
-        boolean suppressed = suppressing && suppressed(select, deposit);
-        (suppressed ? unwanted : wanted)
-            .putIfAbsent(key.reference(deposit.contact()), deposit.contact());
+      for (int i = 0; i < all.size(); i++) {
+        boolean suppressed = suppressing && suppressed(select, all.get(i));
+        (suppressed ? unwanted : wanted).putIfAbsent(references.get(i), all.get(i).contact());
       }
     }
     insertReferences("kept_out", unwanted.keySet());
+    wanted.keySet().removeAll(settled(wanted.keySet()));
     return insert(wanted);
+  }
+
+  /** Those that are among the contacts that are not recent, of which there are many. */
+  private Set<ContactRef> settled(Collection<ContactRef> references) throws SQLException {
+    try (ManyReferences query =
+        new ManyReferences(connection, "SELECT reference FROM contact WHERE reference IN ")) {
+      Set<ContactRef> found = new HashSet<>();
+      query.ask(
+          references, row -> found.add(References.read(Objects.requireNonNull(row.getBytes(1)))));
+      return found;
+    }
   }
 
   private static boolean suppressed(PreparedStatement select, Deposit deposit) throws SQLException {
@@ -77,11 +104,12 @@ final class Keeper {
     }
   }
 
+  /** Inserts contacts, none of which is settled. */
   private int insert(Map<ContactRef, Contact> contacts) throws SQLException {
     try (PreparedStatement insert =
         connection.prepareStatement(
             """
-            INSERT INTO contact SELECT ?1, ?2
+            INSERT INTO recent_contact SELECT ?1, ?2
             WHERE NOT EXISTS(SELECT 1 FROM forgotten WHERE reference = ?1)
             ON CONFLICT DO NOTHING""")) {
       for (Map.Entry<ContactRef, Contact> one : contacts.entrySet()) {
@@ -89,29 +117,53 @@ final class Keeper {
         insert.setBytes(2, TaggedFields.write(one.getValue()));
         insert.addBatch();
       }
-      return Arrays.stream(insert.executeBatch()).sum();
+      int inserted = Arrays.stream(insert.executeBatch()).sum();
+      settle();
+      return inserted;
     }
+  }
+
+  /** Moves recent contacts to the others once they are many. */
+  private void settle() throws SQLException {
+    if (rows("recent_contact") > Math.max(fewRecent, rows("contact") / RECENT_PART)) {
+      try (Statement statement = connection.createStatement()) {
+        statement.executeUpdate(
+            "INSERT INTO contact SELECT reference, fields FROM recent_contact ORDER BY reference");
+        statement.executeUpdate("DELETE FROM recent_contact");
+      }
+    }
+  }
+
+  /** About how many rows a table has, and never less: its last row's number. */
+  private long rows(String table) throws SQLException {
+    return number("SELECT coalesce(max(rowid), 0) FROM " + table);
   }
 
   void forget(Collection<ContactRef> references, Collection<RecordName> records)
       throws SQLException {
     insertReferences("forgotten", references);
-    try (PreparedStatement delete =
-            connection.prepareStatement("DELETE FROM contact WHERE reference = ?");
-        PreparedStatement insert =
-            connection.prepareStatement(
-                "INSERT INTO forgotten_record VALUES(?, ?) ON CONFLICT DO NOTHING")) {
-      for (ContactRef reference : references) {
-        delete.setBytes(1, References.bytes(reference));
-        delete.addBatch();
-      }
-      delete.executeBatch();
+    delete("contact", references);
+    delete("recent_contact", references);
+    try (PreparedStatement insert =
+        connection.prepareStatement(
+            "INSERT INTO forgotten_record VALUES(?, ?) ON CONFLICT DO NOTHING")) {
       for (RecordName name : records) {
         insert.setString(1, name.source().value());
         insert.setString(2, name.key().value());
         insert.addBatch();
       }
       insert.executeBatch();
+    }
+  }
+
+  private void delete(String table, Collection<ContactRef> references) throws SQLException {
+    try (PreparedStatement delete =
+        connection.prepareStatement("DELETE FROM " + table + " WHERE reference = ?")) {
+      for (ContactRef reference : references) {
+        delete.setBytes(1, References.bytes(reference));
+        delete.addBatch();
+      }
+      delete.executeBatch();
     }
   }
 
@@ -127,8 +179,17 @@ final class Keeper {
     }
   }
 
-  long count(String table) throws SQLException {
-    try (PreparedStatement select = connection.prepareStatement("SELECT count(*) FROM " + table);
+  /** How many contacts there are. */
+  long size() throws SQLException {
+    return count("contact") + count("recent_contact");
+  }
+
+  private long count(String table) throws SQLException {
+    return number("SELECT count(*) FROM " + table);
+  }
+
+  private long number(String query) throws SQLException {
+    try (PreparedStatement select = connection.prepareStatement(query);
         ResultSet row = select.executeQuery()) {
       return row.getLong(1);
     }

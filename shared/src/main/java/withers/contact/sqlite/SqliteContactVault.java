@@ -20,6 +20,9 @@ import withers.sqlite.SqliteFile;
  */
 public final class SqliteContactVault implements ContactVault {
 
+  /** The index of so many is small. */
+  private static final long FEW_RECENT = 1 << 17;
+
   private final SqliteFile file;
   private final VaultKey key;
   private final Connection connection;
@@ -27,11 +30,11 @@ public final class SqliteContactVault implements ContactVault {
   private final Finder finder;
   private volatile boolean closed;
 
-  private SqliteContactVault(SqliteFile file, VaultKey key, Connection connection) {
+  private SqliteContactVault(SqliteFile file, VaultKey key, Connection connection, long fewRecent) {
     this.file = file;
     this.key = key;
     this.connection = connection;
-    this.keeper = new Keeper(connection, key);
+    this.keeper = new Keeper(connection, key, fewRecent);
     this.finder = file.trying(() -> new Finder(connection, key));
   }
 
@@ -43,8 +46,12 @@ public final class SqliteContactVault implements ContactVault {
    * @throws withers.contact.VaultDamagedException when SQLite finds it damaged
    */
   public static SqliteContactVault open(Path path, VaultKey key) {
+    return open(path, key, FEW_RECENT);
+  }
+
+  static SqliteContactVault open(Path path, VaultKey key, long fewRecent) {
     SqliteFile file = new SqliteFile(path, VaultSchema.FORMAT);
-    SqliteContactVault vault = new SqliteContactVault(file, key, file.openForWriting());
+    SqliteContactVault vault = new SqliteContactVault(file, key, file.openForWriting(), fewRecent);
     try {
       vault.writing(
           () -> {
@@ -118,7 +125,7 @@ public final class SqliteContactVault implements ContactVault {
 
   @Override
   public synchronized long size() {
-    return reading(() -> keeper.count("contact"));
+    return reading(() -> keeper.size());
   }
 
   @Override

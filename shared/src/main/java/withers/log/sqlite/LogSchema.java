@@ -15,16 +15,16 @@ final class LogSchema {
       new SqliteFormat(
           "event log",
           APPLICATION_ID,
-          1,
           List.of("page_size=16384"),
           List.of(
-              """
+              List.of(
+                  """
               CREATE TABLE stream(
                 name TEXT PRIMARY KEY,
                 partitions INTEGER NOT NULL
               ) STRICT, WITHOUT ROWID""",
-              // body comes last: the columns before it are read without its overflow pages
-              """
+                  // body comes last: the columns before it are read without its overflow pages
+                  """
               CREATE TABLE chunk(
                 stream TEXT NOT NULL,
                 partition INTEGER NOT NULL,
@@ -37,8 +37,8 @@ final class LogSchema {
                 body BLOB NOT NULL,
                 PRIMARY KEY(stream, partition, import, sequence, piece)
               ) STRICT, WITHOUT ROWID""",
-              // a first marker's parent is the empty BLOB: NULLs would all be different
-              """
+                  // a first marker's parent is the empty BLOB: NULLs would all be different
+                  """
               CREATE TABLE marker(
                 position INTEGER PRIMARY KEY,
                 id BLOB NOT NULL UNIQUE,
@@ -49,8 +49,8 @@ final class LogSchema {
                 checksum INTEGER NOT NULL,
                 UNIQUE(chain, parent)
               ) STRICT""",
-              "CREATE TABLE head(one INTEGER PRIMARY KEY CHECK(one = 1), markers INTEGER) STRICT",
-              "INSERT INTO head VALUES(1, 0)"),
+                  "CREATE TABLE head(one INTEGER PRIMARY KEY CHECK(one = 1), markers INTEGER) STRICT",
+                  "INSERT INTO head VALUES(1, 0)")),
           LogUnavailableException::new,
           LogDamagedException::new);
 

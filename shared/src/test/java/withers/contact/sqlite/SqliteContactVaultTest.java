@@ -12,6 +12,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -21,11 +22,14 @@ import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.contact.ContactVaultContract;
 import withers.contact.RandomContacts;
+import withers.contact.TaggedFields;
 import withers.contact.VaultDamagedException;
 import withers.contact.VaultKey;
 import withers.contact.VaultUnavailableException;
 import withers.id.RecordKey;
 import withers.id.SourceId;
+import withers.sqlite.SqliteFile;
+import withers.sqlite.SqliteFormat;
 
 class SqliteContactVaultTest extends ContactVaultContract {
 
@@ -110,14 +114,63 @@ class SqliteContactVaultTest extends ContactVaultContract {
     try (ContactVault vault = open()) {
       vault.store(List.of(deposit(person)));
     }
-    change("UPDATE contact SET fields = CAST(replace(hex(fields), '4272', '4273') AS BLOB)");
+    change(
+        "UPDATE %s SET fields = CAST(replace(hex(fields), '4272', '4273') AS BLOB)"
+            .formatted(newest()));
     assertNoticed(
         reference, "A stored contact is not as it was written; restore a backup of the vault");
-    change("UPDATE contact SET fields = x'010100000009426f204273616e6474'");
+    change("UPDATE %s SET fields = x'010100000009426f204273616e6474'".formatted(newest()));
     assertNoticed(
         reference,
         "The contact behind %s is not as it was written; restore a backup of the vault"
             .formatted(reference));
+  }
+
+  /** The table in which a contact is that was stored just now. */
+  String newest() {
+    return "recent_contact";
+  }
+
+  @Test
+  void a_vault_of_an_earlier_version_is_brought_up_to_this_one() throws SQLException {
+    List<Contact> contacts = new RandomContacts(4).contacts(4);
+    SqliteFormat now = VaultSchema.FORMAT;
+    SqliteFormat first =
+        new SqliteFormat(
+            now.what(),
+            now.applicationId(),
+            now.pragmas(),
+            now.schema().subList(0, 1),
+            now.unavailable(),
+            now.damaged());
+    new SqliteFile(file(), first).openForWriting().close();
+    insertAsBefore(contacts.get(0));
+    insertAsBefore(contacts.get(1));
+
+    for (int times = 0; times < 2; times++) {
+      try (ContactVault vault = open()) {
+        vault.store(contacts.subList(1, 4).stream().map(this::deposit).toList());
+        assertThat(vault.size()).isEqualTo(4);
+        for (Contact contact : contacts) {
+          assertThat(vault.find(vault.reference(contact))).hasValue(contact);
+        }
+        assertThat(vault.findAll(contacts.stream().map(vault::reference).toList()))
+            .containsOnlyKeys(contacts.stream().map(vault::reference).toList());
+      }
+    }
+    assertThatThrownBy(() -> new SqliteFile(file(), first).openForWriting())
+        .isInstanceOf(VaultUnavailableException.class)
+        .hasMessage(
+            "Expected the contact vault of format 1 to 1, but found format 2, which a newer program wrote; use that one: "
+                + file());
+  }
+
+  private void insertAsBefore(Contact contact) throws SQLException {
+    change(
+        "INSERT INTO contact VALUES(x'%s', x'%s')"
+            .formatted(
+                HexFormat.of().formatHex(References.bytes(KEY.reference(contact))),
+                HexFormat.of().formatHex(TaggedFields.write(contact))));
   }
 
   private void assertNoticed(ContactRef reference, String message) {
@@ -128,7 +181,7 @@ class SqliteContactVaultTest extends ContactVaultContract {
     }
   }
 
-  private Path file() {
+  Path file() {
     return folder.resolve("contacts.db");
   }
 
@@ -148,7 +201,7 @@ class SqliteContactVaultTest extends ContactVaultContract {
     return false;
   }
 
-  private ContactVault.Deposit deposit(Contact contact) {
+  ContactVault.Deposit deposit(Contact contact) {
     return new ContactVault.Deposit(contact, new SourceId("cliff-clinic"), new RecordKey("P-1"));
   }
 
