@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -75,7 +76,17 @@ final class BatchWriter implements AutoCloseable {
 
   /** Writes what is left, and returns when everything is written. */
   void flush() {
+    flush(() -> {});
+  }
+
+  /**
+   * Writes what is left, and returns when everything is written.
+   *
+   * @param meanwhile what there is to do until then
+   */
+  void flush(Runnable meanwhile) {
     handOver();
+    meanwhile.run();
     settle();
   }
 
@@ -105,12 +116,14 @@ final class BatchWriter implements AutoCloseable {
   }
 
   private void write(Load load, boolean isFirst) {
+    CompletableFuture<EventLog.Appending> appending =
+        CompletableFuture.supplyAsync(() -> log.prepare(load.batches));
     at(isFirst, ImportStep.BEFORE_VAULT);
     if (!load.deposits.isEmpty()) {
       vault.store(load.deposits);
     }
     at(isFirst, ImportStep.AFTER_VAULT);
-    log.appendAll(load.batches);
+    appending.join().append();
     at(isFirst, ImportStep.AFTER_FIRST_BATCH);
   }
 

@@ -1,6 +1,5 @@
 package withers.ingest;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -42,13 +41,13 @@ final class ImportAttempt {
   private final Clock clock;
   private final ImportObserver observer;
   private final Optional<Recognised> recognised;
+  private final Keeping keeping;
   private final ChangeDetector detector;
   private final List<QuarantinedRow> rejected = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
   private Map<String, Long> joinedRows = Map.of();
   private long read;
   private long applied;
-  private boolean isCommitted;
 
   ImportAttempt(
       ExportSet set,
@@ -58,7 +57,8 @@ final class ImportAttempt {
       Path quarantine,
       Clock clock,
       ImportObserver observer,
-      Optional<Recognised> recognised) {
+      Optional<Recognised> recognised,
+      Keeping keeping) {
     this.set = set;
     this.snapshot = snapshot;
     this.id = id;
@@ -67,6 +67,7 @@ final class ImportAttempt {
     this.clock = clock;
     this.observer = observer;
     this.recognised = recognised;
+    this.keeping = keeping;
     this.detector = detector();
   }
 
@@ -124,18 +125,25 @@ final class ImportAttempt {
     NavigableSet<LocalDate> withheld = detector.withheld(confirmed);
     Tally tally = tally(missing);
     if (isNothingNew(withheld)) {
-      return report(ImportReport.Result.NOTHING_NEW, tally, writeQuarantine(), withheld, rows);
+      Optional<Path> file = writeQuarantine();
+      keeping.prepare(detector);
+      Optional<String> notKept = keeping.keep(newest().map(ImportMarker::id).orElse(id), date());
+      return report(ImportReport.Result.NOTHING_NEW, tally, file, withheld, rows, notKept);
     }
-    writer.flush();
+    writer.flush(() -> keeping.prepare(detector));
     observer.at(ImportStep.AFTER_LAST_BATCH);
     Optional<Path> file = writeQuarantine();
     observer.at(ImportStep.AFTER_QUARANTINE);
     ImportMarker marker = marker(rows, tally, withheld, confirmed);
     observer.at(ImportStep.BEFORE_MARKER);
     log.commit(marker);
-    isCommitted = true;
     observer.at(ImportStep.AFTER_MARKER);
-    return report(ImportReport.Result.IMPORTED, tally, file, withheld, rows);
+    Optional<String> notKept = keeping.keep(id, date());
+    return report(ImportReport.Result.IMPORTED, tally, file, withheld, rows, notKept);
+  }
+
+  private LocalDate date() {
+    return set.exportDate();
   }
 
   private void requireUnchangedFiles(Map<String, Long> rows) {
@@ -222,7 +230,8 @@ final class ImportAttempt {
       Tally tally,
       Optional<Path> file,
       NavigableSet<LocalDate> withheld,
-      Map<String, Long> rows) {
+      Map<String, Long> rows,
+      Optional<String> notKept) {
     Optional<Disappearances.Gap> gap =
         withheld.contains(set.exportDate())
             ? detector.disappearances().at(set.exportDate())
@@ -237,24 +246,13 @@ final class ImportAttempt {
         Optional.empty(),
         detector.repeatedKeys(),
         remarks,
-        reuse());
+        reuse(notKept));
   }
 
-  private ImportReport.Reuse reuse() {
-    return recognised
-        .map(known -> new ImportReport.Reuse(known.rows(), known.lookedUp(), Optional.empty()))
-        .orElse(ImportReport.Reuse.NONE);
-  }
-
-  /** Keeps the export for the next one, after {@link #finish}. */
-  void keep(Keeping keeping) throws IOException {
-    ImportId parent = isCommitted ? id : newest().map(ImportMarker::id).orElse(id);
-    keeping.keep(parent, set.exportDate(), detector);
-  }
-
-  /** A way of keeping an export. */
-  @FunctionalInterface
-  interface Keeping {
-    boolean keep(ImportId parent, LocalDate date, ChangeDetector detector) throws IOException;
+  private ImportReport.Reuse reuse(Optional<String> notKept) {
+    return new ImportReport.Reuse(
+        recognised.map(Recognised::rows).orElse(0L),
+        recognised.map(Recognised::lookedUp).orElse(0L),
+        notKept);
   }
 }

@@ -60,12 +60,6 @@ public record ImportReport(
     IMPORTED_BEFORE
   }
 
-  ImportReport notKept(String why) {
-    Reuse now = new Reuse(reuse.recognised, reuse.lookedUp, Optional.of(why));
-    return new ImportReport(
-        set, result, tally, quarantine, withheld, rows, before, repeatedKeys, remarks, now);
-  }
-
   static ImportReport importedBefore(ExportSet set, Optional<Instant> before) {
     return new ImportReport(
         set,

@@ -1,7 +1,5 @@
 package withers.ingest;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -137,7 +135,7 @@ public final class Importer {
     observer.at(ImportStep.AFTER_CHECK);
     Recognised known = unread.recognised();
     return attempt(
-        set, before, rows, unread, newRecords, Optional.of(known), Optional.of(known::keep));
+        set, before, rows, unread, newRecords, Optional.of(known), Optional.of(known::prepare));
   }
 
   private ImportReport runWhole(ExportSet set, boolean newRecords, LongConsumer progress) {
@@ -171,7 +169,7 @@ public final class Importer {
     try (Learner noting = learner.get()) {
       RowSource noted = LastExports.noting(reader, noting);
       return attempt(
-          set, snapshot, rows, noted, newRecords, Optional.empty(), Optional.of(noting::keep));
+          set, snapshot, rows, noted, newRecords, Optional.empty(), Optional.of(noting::prepare));
     }
   }
 
@@ -182,30 +180,18 @@ public final class Importer {
       RowSource reader,
       boolean newRecords,
       Optional<Recognised> known,
-      Optional<ImportAttempt.Keeping> keeping) {
+      Optional<Keeping.Way> keeping) {
     ImportId id = ids.get();
     try (BatchWriter writer =
         new BatchWriter(log, vault, set.profile().id(), id, observer, batch)) {
       ImportAttempt attempt =
-          new ImportAttempt(set, snapshot, id, writer, quarantine, clock, observer, known);
+          new ImportAttempt(
+              set, snapshot, id, writer, quarantine, clock, observer, known, new Keeping(keeping));
       attempt.read(reader);
       if (!newRecords) {
         attempt.requireOldKeys();
       }
-      return keep(attempt, attempt.finish(log, rows), keeping);
-    }
-  }
-
-  /** The import stands, whatever becomes of this: the next one will read every row. */
-  private static ImportReport keep(
-      ImportAttempt attempt, ImportReport report, Optional<ImportAttempt.Keeping> keeping) {
-    try {
-      if (keeping.isPresent()) {
-        attempt.keep(keeping.get());
-      }
-      return report;
-    } catch (IOException | UncheckedIOException | UnrecognisableException e) {
-      return report.notKept(String.valueOf(e.getMessage()));
+      return attempt.finish(log, rows);
     }
   }
 

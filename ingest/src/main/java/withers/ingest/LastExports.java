@@ -1,5 +1,6 @@
 package withers.ingest;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -48,58 +49,74 @@ final class LastExports {
     this.surroundings = numbers.read(TEST_NUMBER).kind() + " " + references.apply(Contact.NOBODY);
   }
 
-  /** What is known of an export before it is read; empty when nothing is. */
-  Optional<Recognised> recognise(ExportSet set, LogSnapshot snapshot) {
-    Optional<ImportId> parent = snapshot.newest(set.profile().id()).map(ImportMarker::id);
-    return parent.flatMap(
-        newest ->
-            suitable(set)
-                .flatMap(
-                    exports ->
-                        exports.recognise(
-                            set.profile().id(),
-                            circumstances(set),
-                            newest,
-                            set.exportDate(),
-                            set.files())));
+  /** Where exports are kept, and how this one is to be read. */
+  private record Suitable(KnownExports exports, Circumstances circumstances, CsvLayout layout) {}
+
+  /** An export of which something is known before it is read. */
+  record Known(Recognised recognised, CsvLayout layout) {
+
+    /** The same, with no record of these keys recognised. */
+    Known without(Collection<RecordKey> keys) {
+      return new Known(recognised.without(keys), layout);
+    }
   }
 
-  private Optional<KnownExports> suitable(ExportSet set) {
+  /** What is known of an export before it is read; empty when nothing is. */
+  Optional<Known> recognise(ExportSet set, LogSnapshot snapshot) {
+    Optional<ImportId> parent = snapshot.newest(set.profile().id()).map(ImportMarker::id);
+    return parent.flatMap(
+        newest -> suitable(set).flatMap(suitable -> recognise(set, newest, suitable)));
+  }
+
+  private static Optional<Known> recognise(ExportSet set, ImportId parent, Suitable suitable) {
+    return suitable
+        .exports
+        .recognise(
+            set.profile().id(), suitable.circumstances, parent, set.exportDate(), set.files())
+        .map(recognised -> new Known(recognised, suitable.layout));
+  }
+
+  private Optional<Suitable> suitable(ExportSet set) {
     return known
         .filter(exports -> Code.DIGEST.isPresent())
         .filter(exports -> set.extent() instanceof Extent.Full)
         .filter(exports -> !set.dateColumn() && !set.isCorrections())
         .filter(exports -> set.joined().isEmpty())
-        .filter(exports -> areAlike(set));
+        .flatMap(
+            exports ->
+                layout(set)
+                    .map(layout -> new Suitable(exports, circumstances(set, layout), layout)));
   }
 
-  private Circumstances circumstances(ExportSet set) {
-    ExportFile first = set.files().get(0);
-    CsvLayout layout = layout(set, first);
+  private Circumstances circumstances(ExportSet set, CsvLayout layout) {
     return new Circumstances(
         set.profile().digest(),
         layout.dialect().delimiter().sign(),
         layout.dialect().quoting().sign(),
-        first.charset(),
+        set.files().get(0).charset(),
         surroundings + " " + layout,
         Code.DIGEST.orElseThrow());
+  }
+
+  /** The layout of all files; empty when they are not text that is laid out in one way. */
+  private static Optional<CsvLayout> layout(ExportSet set) {
+    if (!set.files().stream().allMatch(file -> file.content() == ExportFile.Content.TEXT)) {
+      return Optional.empty();
+    }
+    List<CsvLayout> layouts =
+        set.files().stream().map(file -> layout(set, file)).distinct().toList();
+    return layouts.size() == 1 ? Optional.of(layouts.get(0)) : Optional.empty();
   }
 
   private static CsvLayout layout(ExportSet set, ExportFile file) {
     return LayoutFinder.find(file, set.format().text(), set.headers());
   }
 
-  /** Whether all files are text that is laid out in one way. */
-  private static boolean areAlike(ExportSet set) {
-    return set.files().stream().allMatch(file -> file.content() == ExportFile.Content.TEXT)
-        && set.files().stream().map(file -> layout(set, file)).distinct().count() == 1;
-  }
-
   /** Takes note of an export that is read whole; empty when there is no use in it. */
   Optional<Learner> learner(ExportSet set, LogSnapshot snapshot) {
     return suitable(set)
-        .filter(exports -> isNewest(set, snapshot))
-        .map(exports -> exports.learner(set.profile().id(), circumstances(set)));
+        .filter(suitable -> isNewest(set, snapshot))
+        .map(one -> one.exports.learner(set.profile().id(), one.circumstances));
   }
 
   private static boolean isNewest(ExportSet set, LogSnapshot snapshot) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.LongConsumer;
 import withers.ingest.csv.CsvFile;
 import withers.ingest.csv.CsvLayout;
-import withers.ingest.csv.LayoutFinder;
 import withers.ingest.file.ExportFile;
 import withers.ingest.profile.FileFormat;
 import withers.ingest.rows.Rows;
@@ -35,11 +34,10 @@ final class OpenExport {
    * Opens a text file of which some records are left out. The caller closes it.
    *
    * @param bytes what is left of it; closed with it
-   * @param wanted the columns that the profile names
+   * @param layout how the file is laid out
    * @throws InputRefusedException when it has no header
    */
-  static Rows rows(ExportFile file, InputStream bytes, FileFormat format, List<String> wanted) {
-    CsvLayout layout = LayoutFinder.find(file, format.text(), wanted);
+  static Rows rows(ExportFile file, InputStream bytes, FileFormat format, CsvLayout layout) {
     return CsvFile.open(file, bytes, layout, format.totals());
   }
 }

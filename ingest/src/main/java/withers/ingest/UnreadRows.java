@@ -12,6 +12,7 @@ import withers.chip.ChipNumberReader;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.id.RecordKey;
+import withers.ingest.csv.CsvLayout;
 import withers.ingest.file.ExportFile;
 import withers.ingest.known.Recognised;
 import withers.ingest.known.UnreadPlaces;
@@ -32,31 +33,33 @@ final class UnreadRows implements RowSource {
 
   private final ExportSet set;
   private final Recognised recognised;
+  private final CsvLayout layout;
   private final ExportReader reader;
   private final Set<RecordKey> recognisedToo = new HashSet<>();
   private Optional<List<Held>> held = Optional.empty();
 
   private UnreadRows(
       ExportSet set,
-      Recognised recognised,
+      LastExports.Known known,
       ChipNumberReader numbers,
       Function<Contact, ContactRef> references) {
     this.set = set;
-    this.recognised = recognised;
+    this.recognised = known.recognised();
+    this.layout = known.layout();
     this.reader = new ExportReader(set, numbers, references, this::open);
   }
 
   /** Reads what was not recognised, and every row that shares its key with one of those. */
   static UnreadRows of(
       ExportSet set,
-      Recognised recognised,
+      LastExports.Known known,
       ChipNumberReader numbers,
       Function<Contact, ContactRef> references) {
-    UnreadRows rows = new UnreadRows(set, recognised, numbers, references);
+    UnreadRows rows = new UnreadRows(set, known, numbers, references);
     rows.look();
     return rows.recognisedToo.isEmpty()
         ? rows
-        : of(set, recognised.without(rows.recognisedToo), numbers, references);
+        : of(set, known.without(rows.recognisedToo), numbers, references);
   }
 
   Recognised recognised() {
@@ -114,7 +117,7 @@ final class UnreadRows implements RowSource {
     ExportFile left = recognised.endsUnread(index) ? file : file.withoutItsEnd();
     try {
       return new UnreadFile(
-          OpenExport.rows(left, recognised.unread(index), set.format(), set.headers()),
+          OpenExport.rows(left, recognised.unread(index), set.format(), layout),
           recognised.places(index));
     } catch (IOException e) {
       throw new UncheckedIOException(e);

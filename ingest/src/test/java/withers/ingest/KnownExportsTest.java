@@ -9,8 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -153,11 +155,56 @@ class KnownExportsTest {
     }
   }
 
+  /** Beside the stamp: an order, its changes, all timelines, and at most eight files of changes. */
   @Test
   void old_files_do_not_pile_up() {
-    for (int month = 2; month < 8; month++) {
-      take("2031-%02d-15".formatted(month), rows(month, ROWS + month));
-      assertThat(kept()).hasSize(3);
+    Set<Integer> counts = new HashSet<>();
+    for (int month = 0; month < 40; month++) {
+      take("20%d-01-15".formatted(32 + month), rows(month, ROWS + month));
+      assertThat(kept().size()).isBetween(3, 4 + 9);
+      counts.add(kept().size());
+    }
+    assertThat(counts).as("how many files there were").hasSizeGreaterThan(5);
+    take("2099-01-15", rows(39, ROWS + 39));
+    int last = kept().size();
+    take("2099-02-15", rows(39, ROWS + 39));
+    assertThat(kept()).hasSize(last);
+  }
+
+  @Test
+  void changes_of_many_months_are_all_known() {
+    List<String> rows = rows(0, ROWS);
+    for (int month = 0; month < 30; month++) {
+      rows.set(month, rows.get(month).replace("Ada", "Bela " + month));
+      rows.set(ROWS - 1, rows.get(ROWS - 1).replaceAll("Ada.*", "Ada " + month));
+      assertThat(take("20%d-01-15".formatted(32 + month), rows).reuse().recognised())
+          .isEqualTo(ROWS - 2);
+      assertThat(take("20%d-02-15".formatted(32 + month), rows).reuse())
+          .isEqualTo(recognised(ROWS, 0));
+    }
+    assertThat(imports.log.snapshot().markers()).hasSize(61);
+  }
+
+  @Test
+  void files_of_changes_that_are_harmed_are_not_used() throws IOException {
+    byte[] foreign = Files.readAllBytes(kept().get(0));
+    Set<Path> whole = Set.copyOf(kept());
+    List<String> rows = rows(0, ROWS);
+    int year = 32;
+    for (int file = 0; file < 2; file++) {
+      for (int damage = 0; damage < 4; damage++) {
+        rows.set(3, rows.get(3).replaceAll("Ada.*", "Ada " + year));
+        take("20%d-01-15".formatted(year), rows);
+        List<Path> changes = new ArrayList<>(kept());
+        changes.removeAll(whole);
+        changes.removeIf(path -> path.endsWith("stamp"));
+        assertThat(changes).as("files of changes").hasSize(2);
+        harm(changes.get(file), damage, foreign);
+        assertThat(take("20%d-02-15".formatted(year), rows).reuse())
+            .isEqualTo(ImportReport.Reuse.NONE);
+        whole = Set.copyOf(kept());
+        year++;
+      }
     }
   }
 

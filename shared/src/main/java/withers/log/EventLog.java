@@ -27,6 +27,19 @@ public interface EventLog extends AutoCloseable {
     batches.forEach(this::append);
   }
 
+  /** Batches that wait to be appended. */
+  @FunctionalInterface
+  interface Appending {
+
+    /** Appends them, once, as {@link #appendAll} does. */
+    void append();
+  }
+
+  /** Does what of {@link #appendAll} changes nothing yet, such as encoding the events. */
+  default Appending prepare(List<? extends Batch<?>> batches) {
+    return () -> appendAll(batches);
+  }
+
   /**
    * Makes an import visible, whole, durable on return.
    *

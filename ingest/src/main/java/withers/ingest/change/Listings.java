@@ -61,7 +61,7 @@ public final class Listings {
   private void count(Timeline timeline, int one) {
     boolean wasListed = false;
     for (int i = 0; i < days.length; i++) {
-      boolean isListed = !timeline.before(days[i] + 1).isEmpty();
+      boolean isListed = timeline.isListedAt(days[i]);
       listed[i] += isListed ? one : 0;
       missing[i] += wasListed && !isListed ? one : 0;
       wasListed = isListed;

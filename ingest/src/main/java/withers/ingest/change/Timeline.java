@@ -125,7 +125,21 @@ final class Timeline {
 
   /** Whether the record is listed by the source's last word on it. */
   boolean isListed() {
-    return told.length > 0 && !at(lastDay()).isEmpty();
+    return told.length > 0 && isListedAt(lastDay());
+  }
+
+  /** Whether the record is listed by what is told of it up to a day, and on it. */
+  boolean isListedAt(int day) {
+    int last = told.length - 1;
+    while (last >= 0 && told[last].day() > day) {
+      last--;
+    }
+    for (int i = last; i >= 0 && told[i].day() == told[last].day(); i--) {
+      if (!told[i].version().isAbsent()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether the source's last word on the record is one version, and one that could be read. */

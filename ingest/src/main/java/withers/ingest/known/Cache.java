@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -26,12 +27,9 @@ import withers.workspace.OwnerOnly;
 final class Cache {
 
   private static final String STAMP = "stamp";
-  private static final byte[] FORM = {'w', 'i', 't', 'h', 'e', 'r', 's', 1};
+  private static final byte[] FORM = {'w', 'i', 't', 'h', 'e', 'r', 's', 2};
   private static final int CHECKSUM = Integer.BYTES;
   private static final int NAME_BYTES = 8;
-
-  /** A stamp and the changes that belong to it. */
-  record Kept(Stamp stamp, Changes changes) {}
 
   private final Path folder;
   private final SecureRandom random = new SecureRandom();
@@ -57,12 +55,12 @@ final class Cache {
   }
 
   /** What is kept; empty when there is nothing, or nothing whole. */
-  Optional<Kept> read() throws IOException {
+  Optional<Stamp> read() throws IOException {
     Path file = folder.resolve(STAMP);
     return Files.isRegularFile(file) ? read(Files.readAllBytes(file)) : Optional.empty();
   }
 
-  private static Optional<Kept> read(byte[] bytes) throws IOException {
+  private static Optional<Stamp> read(byte[] bytes) throws IOException {
     int end = bytes.length - CHECKSUM;
     if (end < FORM.length
         || !Arrays.equals(FORM, Arrays.copyOf(bytes, FORM.length))
@@ -71,8 +69,7 @@ final class Cache {
     }
     DataInputStream in =
         new DataInputStream(new ByteArrayInputStream(bytes, FORM.length, end - FORM.length));
-    Stamp stamp = Stamp.read(in);
-    return Optional.of(new Kept(stamp, Changes.read(in, Timelines.bound(stamp.timelines()))));
+    return Optional.of(Stamp.read(in));
   }
 
   private static int checksum(byte[] bytes, int length) {
@@ -81,21 +78,24 @@ final class Cache {
     return (int) checksum.getValue();
   }
 
-  /** Keeps this from now on, and nothing else. */
-  void keep(Stamp stamp, Changes changes) throws IOException {
+  /** Keeps this from now on, and nothing else. Always true: it is kept. */
+  boolean keep(Stamp stamp) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     DataOutputStream out = new DataOutputStream(bytes);
     out.write(FORM);
     stamp.write(out);
-    changes.write(out);
     out.writeInt(checksum(bytes.toByteArray(), bytes.size()));
     OwnerOnly.replace(folder.resolve(STAMP), bytes.toByteArray());
-    deleteAllBut(Set.of(STAMP, stamp.order().name(), stamp.timelines().name()));
+    Set<String> wanted = new HashSet<>(stamp.names());
+    wanted.add(STAMP);
+    deleteAllBut(wanted);
+    return true;
   }
 
-  /** Keeps nothing. */
-  void clear() throws IOException {
+  /** Keeps nothing. Always false: it is not kept. */
+  boolean clear() throws IOException {
     deleteAllBut(Set.of());
+    return false;
   }
 
   private void deleteAllBut(Set<String> wanted) throws IOException {

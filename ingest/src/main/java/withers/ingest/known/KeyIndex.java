@@ -22,6 +22,11 @@ final class KeyIndex {
     size++;
   }
 
+  /** Puts a number in the place of one with the same hash. */
+  void replace(long hash, int number) {
+    slots[slot(hash)] = number + 1;
+  }
+
   private void put(long hash, int value) {
     int slot = (int) hash & slots.length - 1;
     while (slots[slot] != 0) {
@@ -48,11 +53,15 @@ final class KeyIndex {
 
   /** The number added with this hash, or -1. */
   int find(long hash) {
+    return slots[slot(hash)] - 1;
+  }
+
+  private int slot(long hash) {
     int slot = (int) hash & slots.length - 1;
     while (slots[slot] != 0 && hashes[slot] != hash) {
       slot = slot + 1 & slots.length - 1;
     }
-    return slots[slot] - 1;
+    return slot;
   }
 
   /** The table: a number and one more in the slot of its hash's low bits or the next free one. */

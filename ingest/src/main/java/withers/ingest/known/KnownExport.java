@@ -1,35 +1,39 @@
 package withers.ingest.known;
 
 import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import withers.id.RecordKey;
 import withers.ingest.change.Listings;
 import withers.ingest.change.Remembered;
 
-/** A source's last full export, and what the source has said so far, as kept in a cache. */
+/**
+ * A source's last full export, and what the source has said so far, as kept in a cache. Its order
+ * may be read by several threads.
+ */
 final class KnownExport implements Remembered {
 
-  private static final int NONE = -1;
-
   private final Cache cache;
-  private final Cache.Kept kept;
+  private final Stamp stamp;
   private final Circumstances circumstances;
   private final Order order;
   private final OrderIndex index;
-  private final Timelines timelines;
+  private final TimelineFiles timelines;
+  private final Map<RecordKey, Optional<TimelineFiles.Entry>> found = new HashMap<>();
 
   /**
    * Opens what is kept.
    *
    * @throws UnrecognisableException when it is damaged
    */
-  KnownExport(Cache cache, Cache.Kept kept, Circumstances circumstances) throws IOException {
+  KnownExport(Cache cache, Stamp stamp, Circumstances circumstances) throws IOException {
     this.cache = cache;
     this.circumstances = circumstances;
-    this.kept = kept;
-    this.order = Order.open(cache.folder(), stamp().order());
+    this.stamp = stamp;
+    this.order = Order.open(cache.folder(), stamp.order(), stamp.orderChanges());
     this.index = new OrderIndex(order);
-    this.timelines = Timelines.open(cache.folder(), stamp().timelines(), stamp().key());
+    this.timelines = TimelineFiles.open(cache.folder(), stamp.timelines(), stamp.key());
   }
 
   Cache cache() {
@@ -41,7 +45,7 @@ final class KnownExport implements Remembered {
   }
 
   Stamp stamp() {
-    return kept.stamp();
+    return stamp;
   }
 
   Order order() {
@@ -53,41 +57,32 @@ final class KnownExport implements Remembered {
   }
 
   RecordHash newHash() {
-    return new RecordHash(stamp().key());
+    return new RecordHash(stamp.key());
   }
 
-  Changes changes() {
-    return kept.changes();
+  TimelineFiles timelines() {
+    return timelines;
   }
 
-  /** Numbers of records are less than this. */
-  int bound() {
-    return changes().nextNumber();
+  /** What is known of a record. Each is looked for once. */
+  Optional<TimelineFiles.Entry> find(RecordKey key) {
+    return found.computeIfAbsent(key, timelines::find);
   }
 
-  /** A record's number, or -1 for one that is not known. */
-  int number(RecordKey key) {
-    return changes().find(key).map(Changes.Change::number).orElseGet(() -> timelines.find(key));
-  }
-
+  /** The key of the record with this number, which is expected to be asked for soon. */
   RecordKey key(int number) {
-    return number < Timelines.bound(stamp().timelines())
-        ? timelines.key(number)
-        : changes().added(number);
+    RecordKey key = timelines.key(number);
+    found.computeIfAbsent(key, k -> Optional.of(timelines.entry(number)));
+    return key;
   }
 
   @Override
   public Optional<byte[]> timeline(RecordKey key) {
-    return changes().find(key).map(Changes.Change::timeline).or(() -> filed(key));
-  }
-
-  private Optional<byte[]> filed(RecordKey key) {
-    int number = timelines.find(key);
-    return number == NONE ? Optional.empty() : Optional.of(timelines.timeline(number));
+    return find(key).map(TimelineFiles.Entry::timeline);
   }
 
   @Override
   public Listings listings() {
-    return stamp().listings().copy();
+    return stamp.listings().copy();
   }
 }

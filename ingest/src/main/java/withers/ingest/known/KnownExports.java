@@ -46,8 +46,7 @@ public final class KnownExports {
       List<ExportFile> files) {
     try {
       Cache cache = cache(source);
-      Optional<Cache.Kept> kept =
-          cache.read().filter(one -> fits(one.stamp(), circumstances, parent, date));
+      Optional<Stamp> kept = cache.read().filter(stamp -> fits(stamp, circumstances, parent, date));
       if (kept.isEmpty() || !files.stream().allMatch(circumstances::areThoseOf)) {
         return Optional.empty();
       }

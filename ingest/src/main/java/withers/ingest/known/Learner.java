@@ -3,12 +3,10 @@ package withers.ingest.known;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import withers.id.ImportId;
 import withers.id.RecordKey;
 import withers.ingest.change.ChangeDetector;
 import withers.ingest.file.ExportFile;
@@ -88,60 +86,51 @@ public final class Learner implements AutoCloseable {
   }
 
   /**
-   * Keeps the export, if sense could be made of it.
+   * Prepares the export to be kept, if sense could be made of it.
    *
-   * @param parent the marker up to which the log tells what the detector knows
-   * @param newest the newest date that the source has spoken of, which is this export's
    * @param detector after its conclusion
-   * @return whether it was kept
    */
-  public boolean keep(ImportId parent, LocalDate newest, ChangeDetector detector)
-      throws IOException {
+  public Preparation prepare(ChangeDetector detector) throws IOException {
     if (givenUp || start.isEmpty()) {
-      cache.clear();
-      return false;
+      return (parent, date) -> cache.clear();
     }
-    try (Timelines.Writer timelines =
-            new Timelines.Writer(cache.folder(), cache.newName("timelines"), key);
-        Order.Writer order = new Order.Writer(cache.folder(), cache.newName("order"))) {
-      keep(parent, newest, detector, timelines, order);
-      return true;
+    try (Timelines.Writer timelines = new Timelines.Writer(cache, key);
+        OrderWriter order = new OrderWriter(cache)) {
+      return prepare(detector, timelines, order);
     } catch (UnrecognisableException e) {
-      cache.clear();
-      return false;
+      return (parent, date) -> cache.clear();
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }
   }
 
-  private void keep(
-      ImportId parent,
-      LocalDate newest,
-      ChangeDetector detector,
-      Timelines.Writer timelines,
-      Order.Writer order)
-      throws IOException {
+  private Preparation prepare(
+      ChangeDetector detector, Timelines.Writer timelines, OrderWriter order) throws IOException {
     Standings standings = new Standings();
     detector.remember(
         (key, timeline, standing) -> standings.take(timelines, key, timeline.get(), standing));
     List<Integer> starts = order(timelines, order, standings);
-    Stamp stamp =
-        new Stamp(
-            circumstances.inWords(),
-            parent,
-            newest,
-            key,
-            start.orElseThrow(),
-            order.finish(),
-            timelines.finish(),
-            starts,
-            standings.unordered(),
-            detector.listings());
-    cache.keep(stamp, new Changes(Timelines.bound(stamp.timelines())));
+    Stamp.Part orderFile = order.finish();
+    Stamp.Part timelineFile = timelines.finish();
+    return (parent, newest) ->
+        cache.keep(
+            new Stamp(
+                circumstances.inWords(),
+                parent,
+                newest,
+                key,
+                start.orElseThrow(),
+                orderFile,
+                Optional.empty(),
+                List.of(timelineFile),
+                starts,
+                standings.unordered(),
+                standings.isRepeated,
+                detector.listings()));
   }
 
   /** A row is in the order when it says all that its record now says. */
-  private List<Integer> order(Timelines.Writer timelines, Order.Writer order, Standings standings)
+  private List<Integer> order(Timelines.Writer timelines, OrderWriter order, Standings standings)
       throws IOException {
     List<Integer> starts = new ArrayList<>();
     for (int i = 0; i < firsts.size(); i++) {
@@ -161,6 +150,7 @@ public final class Learner implements AutoCloseable {
   private static final class Standings {
     private final BitSet plain = new BitSet();
     private final BitSet unordered = new BitSet();
+    private boolean isRepeated;
 
     void take(
         Timelines.Writer timelines,
@@ -168,7 +158,7 @@ public final class Learner implements AutoCloseable {
         byte[] timeline,
         ChangeDetector.Standing standing) {
       try {
-        int number = timelines.add(key, timeline);
+        int number = timelines.add(key, timeline, false);
         plain.set(number, standing.plain());
         unordered.set(number, standing.listed());
       } catch (IOException e) {
@@ -181,6 +171,7 @@ public final class Learner implements AutoCloseable {
     }
 
     void isOrdered(int number) {
+      isRepeated |= !unordered.get(number);
       unordered.clear(number);
     }
 

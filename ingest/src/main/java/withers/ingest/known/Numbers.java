@@ -25,6 +25,11 @@ final class Numbers {
     values[at] = value;
   }
 
+  /** Where a value stands among ascending ones, as {@link Arrays#binarySearch(int[], int)} says. */
+  int find(int value) {
+    return Arrays.binarySearch(values, 0, size, value);
+  }
+
   int size() {
     return size;
   }

@@ -7,21 +7,21 @@ final class OrderIndex {
 
   private static final int NOWHERE = -1;
 
-  /** Finds a hash at some places of an order. */
+  /** Finds a hash at some places of an order. For one thread. */
   static final class Some {
 
-    private final Order order;
+    private final Order.Cursor entries;
     private final int[] slots;
 
     Some(Order order, BitSet places) {
-      this.order = order;
+      this.entries = order.cursor();
       this.slots = new int[Integer.highestOneBit(places.cardinality() + 1) << 2];
-      places.stream().forEach(place -> put(order, slots, place));
+      places.stream().forEach(place -> put(entries, slots, place));
     }
 
     /** The first such place of a hash, or -1. */
     int find(long first, long second) {
-      return OrderIndex.find(order, slots, first, second);
+      return OrderIndex.find(entries, slots, first, second);
     }
   }
 
@@ -32,12 +32,16 @@ final class OrderIndex {
     this.order = order;
   }
 
-  /** The first place of a hash, or -1. */
-  int find(long first, long second) {
-    return find(order, slots(), first, second);
+  /**
+   * The first place of a hash, or -1.
+   *
+   * @param entries the asking thread's cursor
+   */
+  int find(Order.Cursor entries, long first, long second) {
+    return find(entries, slots(), first, second);
   }
 
-  private static int find(Order order, int[] slots, long first, long second) {
+  private static int find(Order.Cursor order, int[] slots, long first, long second) {
     int slot = slot(first, slots);
     while (slots[slot] != 0 && !order.is(slots[slot] - 1, first, second)) {
       slot = slot + 1 & slots.length - 1;
@@ -52,14 +56,15 @@ final class OrderIndex {
   private synchronized int[] slots() {
     if (slots.length == 0) {
       slots = new int[Integer.highestOneBit(order.size() + 1) << 2];
+      Order.Cursor entries = order.cursor();
       for (int i = 0; i < order.size(); i++) {
-        put(order, slots, i);
+        put(entries, slots, i);
       }
     }
     return slots;
   }
 
-  private static void put(Order order, int[] slots, int place) {
+  private static void put(Order.Cursor order, int[] slots, int place) {
     int slot = slot(order.first(place), slots);
     while (slots[slot] != 0) {
       slot = slot + 1 & slots.length - 1;

@@ -2,15 +2,14 @@ package withers.ingest.known;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import withers.id.ImportId;
 import withers.id.RecordKey;
 import withers.ingest.change.ChangeDetector;
 import withers.ingest.change.Remembered;
@@ -28,6 +27,7 @@ public final class Recognised {
   private final BitSet barred;
   private final BitSet places = new BitSet();
   private Optional<BitSet> records = Optional.empty();
+  private Optional<Map<RecordKey, Integer>> expected = Optional.empty();
 
   /**
    * @param barred places of the last export that nothing is recognised by
@@ -100,8 +100,11 @@ public final class Recognised {
 
   /** Whether a record of this key was recognised. */
   public boolean hasRecognised(RecordKey key) {
-    int number = known.number(key);
-    return number >= 0 && records().get(number);
+    return !expectedNumbers().containsKey(key) && number(key).filter(records()::get).isPresent();
+  }
+
+  private Optional<Integer> number(RecordKey key) {
+    return known.find(key).map(TimelineFiles.Entry::number);
   }
 
   /**
@@ -111,7 +114,7 @@ public final class Recognised {
    */
   public Recognised without(Collection<RecordKey> keys) {
     Set<Integer> numbers = new HashSet<>();
-    keys.forEach(key -> numbers.add(known.number(key)));
+    keys.forEach(key -> number(key).ifPresent(numbers::add));
     BitSet more = placesOf(numbers);
     more.or(barred);
     return KnownExports.recognise(known, files, more);
@@ -119,8 +122,9 @@ public final class Recognised {
 
   private BitSet placesOf(Set<Integer> numbers) {
     BitSet found = new BitSet();
+    Order.Cursor order = known.order().cursor();
     for (int place = 0; place < known.order().size(); place++) {
-      if (numbers.contains(known.order().number(place))) {
+      if (numbers.contains(order.number(place))) {
         found.set(place);
       }
     }
@@ -130,44 +134,47 @@ public final class Recognised {
   /** The numbers of the records that were recognised. */
   private BitSet records() {
     if (records.isEmpty()) {
-      BitSet numbers = new BitSet(known.bound());
-      places.stream().forEach(place -> numbers.set(known.order().number(place)));
+      BitSet numbers = new BitSet(known.timelines().bound());
+      Order.Cursor order = known.order().cursor();
+      places.stream().forEach(place -> numbers.set(order.number(place)));
       records = Optional.of(numbers);
     }
     return records.get();
   }
 
   /** The listed records that were not recognised: those that are not read either are missing. */
-  public List<RecordKey> expected() {
-    BitSet passedOver = passedOver();
-    if (passedOver.isEmpty() && known.stamp().unordered().isEmpty()) {
-      return List.of();
+  public Collection<RecordKey> expected() {
+    return expectedNumbers().keySet();
+  }
+
+  private Map<RecordKey, Integer> expectedNumbers() {
+    if (expected.isEmpty()) {
+      Map<RecordKey, Integer> numbers = new LinkedHashMap<>();
+      known.stamp().unordered().forEach(number -> numbers.put(known.key(number), number));
+      Order.Cursor order = known.order().cursor();
+      passedOver().stream()
+          .map(order::number)
+          .filter(number -> !isElsewhereToo(number))
+          .forEach(number -> numbers.put(known.key(number), number));
+      expected = Optional.of(numbers);
     }
-    List<RecordKey> keys = new ArrayList<>();
-    known.stamp().unordered().forEach(number -> keys.add(known.key(number)));
-    passedOver.stream()
-        .map(known.order()::number)
-        .filter(number -> !records().get(number))
-        .forEach(number -> keys.add(known.key(number)));
-    return keys;
+    return expected.get();
+  }
+
+  /** Whether a record of which one place was passed over was recognised in another. */
+  private boolean isElsewhereToo(int number) {
+    return known.stamp().isRepeated() && records().get(number);
   }
 
   /**
-   * Keeps this export instead of the last one.
+   * Prepares this export to be kept instead of the last one.
    *
-   * @param parent the marker that made it visible
-   * @param date its export date
    * @param detector after its conclusion
-   * @return whether it was kept: it is not when too much has changed, and the next import reads all
    */
-  public boolean keep(ImportId parent, LocalDate date, ChangeDetector detector) throws IOException {
-    Renewal renewal = new Renewal(known);
-    detector.remember(renewal);
-    if (!renewal.isWorthIt()) {
-      known.cache().clear();
-      return false;
+  public Preparation prepare(ChangeDetector detector) throws IOException {
+    try (Renewal renewal = new Renewal(known)) {
+      detector.remember(renewal);
+      return renewal.prepare(recognitions, detector.listings());
     }
-    renewal.keep(recognitions, parent, date, detector.listings());
-    return true;
   }
 }

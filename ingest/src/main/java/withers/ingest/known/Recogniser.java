@@ -12,7 +12,8 @@ final class Recogniser {
   /** After so many records in a row that were nowhere near, the whole order is searched. */
   private static final int PATIENCE = 256;
 
-  private final Order order;
+  private final Order.Cursor order;
+  private final int size;
   private final OrderIndex index;
   private final BitSet barred;
   private final RecordHash hash;
@@ -27,7 +28,8 @@ final class Recogniser {
    * @param expected the place of the file's first record in the last export
    */
   Recogniser(Order order, OrderIndex index, BitSet barred, RecordHash hash, int expected) {
-    this.order = order;
+    this.order = order.cursor();
+    this.size = order.size();
     this.index = index;
     this.barred = barred;
     this.hash = hash;
@@ -55,9 +57,7 @@ final class Recogniser {
   }
 
   private boolean isAt(int place) {
-    return place < order.size()
-        && order.is(place, hash.first(), hash.second())
-        && !barred.get(place);
+    return place < size && order.is(place, hash.first(), hash.second()) && !barred.get(place);
   }
 
   /** Goes to another place where the record stands, if there is one. */
@@ -68,7 +68,7 @@ final class Recogniser {
         return true;
       }
     }
-    int place = strangers < PATIENCE ? -1 : index.find(hash.first(), hash.second());
+    int place = strangers < PATIENCE ? -1 : index.find(order, hash.first(), hash.second());
     if (place >= 0 && isAt(place)) {
       jump(place);
       return true;

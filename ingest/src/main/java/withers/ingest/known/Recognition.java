@@ -1,6 +1,7 @@
 package withers.ingest.known;
 
 import java.util.BitSet;
+import java.util.Optional;
 
 /**
  * What one file has in common with the last export, in the order of the file: runs of recognised
@@ -24,6 +25,7 @@ final class Recognition {
   private final Numbers heights = new Numbers();
   private final Numbers places = new Numbers();
   private final Longs keyHashes = new Longs();
+  private final HeldRecords held = new HeldRecords();
   private int found;
   private int lookedUp;
   private boolean endsUnrecognised;
@@ -46,6 +48,7 @@ final class Recognition {
     seconds.add(hash.second());
     places.add(NOWHERE);
     keyHashes.add(0);
+    held.add(record.bytes(), record.from(), record.length());
     gap++;
   }
 
@@ -101,6 +104,11 @@ final class Recognition {
 
   boolean endsUnrecognised() {
     return endsUnrecognised && isUnread(places.size() - 1);
+  }
+
+  /** The record's bytes; empty when they have to be read again. */
+  Optional<byte[]> bytes(int at) {
+    return held.bytes(at, lengths.get(at));
   }
 
   long offset(int at) {

@@ -3,35 +3,40 @@ package withers.ingest.known;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import withers.id.ImportId;
 import withers.id.RecordKey;
 import withers.ingest.change.ChangeDetector;
 import withers.ingest.change.Listings;
 
-/** Keeps an export that was recognised for the most part: what has changed, and the new order. */
-final class Renewal implements ChangeDetector.Memo {
+/**
+ * Prepares an export to be kept that was recognised for the most part: what has changed, and the
+ * new order. Close it, whatever became of it.
+ */
+final class Renewal implements ChangeDetector.Memo, AutoCloseable {
 
   /** Changes may take as much room as this, or half of that of all timelines. */
   private static final long SMALL = 1 << 20;
 
   private final KnownExport known;
-  private final Changes changes;
+  private final Stamp last;
   private final RecordHash hash;
   private final Map<Long, Integer> plain = new HashMap<>(); // numbers by hash of the key
   private final Set<Integer> unordered = new LinkedHashSet<>();
+  private Optional<TimelineFiles.Changes> changes = Optional.empty();
+  private boolean isRepeated;
 
   Renewal(KnownExport known) {
     this.known = known;
-    this.changes = known.changes().copy();
+    this.last = known.stamp();
     this.hash = known.newHash();
+    this.isRepeated = last.isRepeated();
   }
 
   /** The hash of a key, which is never 0. */
@@ -42,62 +47,81 @@ final class Renewal implements ChangeDetector.Memo {
 
   @Override
   public void on(RecordKey key, Supplier<byte[]> timeline, ChangeDetector.Standing standing) {
-    int before = known.number(key);
-    int number = before >= 0 ? before : changes.nextNumber();
-    if (standing.changed()) {
-      changes.put(key, number, timeline.get());
-    }
-    if (standing.listed()) {
-      unordered.add(number);
-    }
-    if (standing.plain()) {
-      byte[] bytes = key.value().getBytes(StandardCharsets.UTF_8);
-      plain.put(keyHash(hash, bytes), number);
+    if (standing.changed() || standing.listed()) {
+      int number = standing.changed() ? add(key, timeline.get()) : number(key);
+      if (standing.listed()) {
+        unordered.add(number);
+      }
+      if (standing.plain()) {
+        byte[] bytes = key.value().getBytes(StandardCharsets.UTF_8);
+        plain.put(keyHash(hash, bytes), number);
+      }
     }
   }
 
-  boolean isWorthIt() {
-    return changes.bytes() < Math.max(SMALL, known.stamp().timelines().size() / 2);
+  private int add(RecordKey key, byte[] timeline) {
+    try {
+      if (changes.isEmpty()) {
+        changes = Optional.of(known.timelines().changes(known.cache(), last.key()));
+      }
+      return changes.get().add(key, timeline);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
-  void keep(List<Recognition> recognitions, ImportId parent, LocalDate date, Listings listings)
-      throws IOException {
+  private int number(RecordKey key) {
+    return known
+        .find(key)
+        .map(TimelineFiles.Entry::number)
+        .orElseThrow(() -> new UnrecognisableException("a record that is not in its place"));
+  }
+
+  /** Writes what has changed. Not kept is what has changed so much that it is not worth it. */
+  Preparation prepare(List<Recognition> recognitions, Listings listings) throws IOException {
+    List<Stamp.Part> timelines =
+        changes.isPresent() ? changes.get().finish(last.timelines()) : last.timelines();
+    if (!isWorthIt(timelines)) {
+      return (parent, date) -> known.cache().clear();
+    }
     List<Integer> fileStarts = new ArrayList<>();
-    Stamp old = known.stamp();
-    Stamp.Part order = order(recognitions, fileStarts);
-    known
-        .cache()
-        .keep(
-            new Stamp(
-                old.words(),
-                parent,
-                date,
-                old.key(),
-                old.start(),
-                order,
-                old.timelines(),
-                fileStarts,
-                List.copyOf(unordered),
-                listings),
-            changes);
+    OrderDraft.Written order = order(recognitions, fileStarts);
+    return (parent, date) ->
+        known
+            .cache()
+            .keep(
+                new Stamp(
+                    last.words(),
+                    parent,
+                    date,
+                    last.key(),
+                    last.start(),
+                    order.file(),
+                    order.changes(),
+                    timelines,
+                    fileStarts,
+                    List.copyOf(unordered),
+                    isRepeated,
+                    listings));
   }
 
-  private Stamp.Part order(List<Recognition> recognitions, List<Integer> fileStarts)
+  private static boolean isWorthIt(List<Stamp.Part> timelines) {
+    long changes = timelines.stream().skip(1).mapToLong(Stamp.Part::size).sum();
+    return changes < Math.max(SMALL, timelines.get(0).size() / 2);
+  }
+
+  private OrderDraft.Written order(List<Recognition> recognitions, List<Integer> fileStarts)
       throws IOException {
     if (isAsBefore(recognitions, fileStarts)) {
-      return known.stamp().order();
+      return new OrderDraft.Written(last.order(), last.orderChanges());
     }
     fileStarts.clear();
-    try (Order.Writer writer =
-        new Order.Writer(known.cache().folder(), known.cache().newName("order"))) {
-      for (Recognition one : recognitions) {
-        fileStarts.add(writer.size());
-        one.tell(new ToOrder(writer));
-      }
-      return writer.finish();
-    } catch (UncheckedIOException failed) {
-      throw failed.getCause();
+    OrderDraft draft = new OrderDraft(known.order());
+    for (Recognition one : recognitions) {
+      fileStarts.add(draft.size());
+      one.tell(new ToOrder(draft));
     }
+    return draft.write(known.cache(), last.order());
   }
 
   /** Whether the files have the records of the last export, all, in order, and no others. */
@@ -126,33 +150,33 @@ final class Renewal implements ChangeDetector.Memo {
     }
   }
 
+  /** A row that was read is in the order when it says all that its record now says. */
   private final class ToOrder implements Recognition.Parts {
-    private final Order.Writer writer;
+    private final OrderDraft draft;
 
-    ToOrder(Order.Writer writer) {
-      this.writer = writer;
+    ToOrder(OrderDraft draft) {
+      this.draft = draft;
     }
 
     @Override
     public void known(int from, int count) {
-      try {
-        writer.add(known.order(), from, count);
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
+      draft.addKnown(from, count);
     }
 
     @Override
     public void read(long first, long second, long keyHash) {
       Integer number = plain.get(keyHash);
-      try {
-        if (number != null) {
-          writer.add(first, second, number);
-          unordered.remove(number);
-        }
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
+      if (number != null) {
+        draft.add(first, second, number);
+        isRepeated |= !unordered.remove(number);
       }
+    }
+  }
+
+  @Override
+  public void close() throws IOException {
+    if (changes.isPresent()) {
+      changes.get().close();
     }
   }
 }

@@ -6,7 +6,11 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import withers.id.ImportId;
 import withers.ingest.change.Listings;
 
@@ -19,9 +23,11 @@ import withers.ingest.change.Listings;
  * @param key what the hashes were made with
  * @param start what stands before the first row of each file
  * @param order the file with the records' hashes
- * @param timelines the file with the records' timelines
+ * @param orderChanges the file of what is other than in that one
+ * @param timelines the files with the records' timelines, at least one, see {@link TimelineFiles}
  * @param fileStarts for each file of the last export, where its records start in the order
  * @param unordered numbers of records that are listed and have no place in the order
+ * @param isRepeated whether any record has several places in the order
  * @param listings counts over all records
  */
 record Stamp(
@@ -31,16 +37,18 @@ record Stamp(
     HashKey key,
     FileStart start,
     Part order,
-    Part timelines,
+    Optional<Part> orderChanges,
+    List<Part> timelines,
     List<Integer> fileStarts,
     List<Integer> unordered,
+    boolean isRepeated,
     Listings listings) {
 
   /**
    * A file of the cache.
    *
    * @param name its name in the folder
-   * @param size entries of the order; bytes of all timelines
+   * @param size entries of the order; bytes of all timelines in the file
    * @param length of the file, in bytes
    * @param checksum CRC-32C of the order; of the timelines' index
    */
@@ -67,9 +75,11 @@ record Stamp(
     out.writeLong(key.second());
     start.write(out);
     order.write(out);
-    timelines.write(out);
+    writeParts(orderChanges.stream().toList(), out);
+    writeParts(timelines, out);
     write(fileStarts, out);
     write(unordered, out);
+    out.writeBoolean(isRepeated);
     listings.write(out);
   }
 
@@ -81,10 +91,36 @@ record Stamp(
         new HashKey(in.readLong(), in.readLong()),
         FileStart.read(in),
         Part.read(in),
-        Part.read(in),
+        parts(in).stream().findFirst(),
+        parts(in),
         numbers(in),
         numbers(in),
+        in.readBoolean(),
         Listings.read(in));
+  }
+
+  /** The names of all files that belong to it. */
+  Set<String> names() {
+    return Stream.of(Stream.of(order), orderChanges.stream(), timelines.stream())
+        .flatMap(parts -> parts)
+        .map(Part::name)
+        .collect(Collectors.toSet());
+  }
+
+  private static void writeParts(List<Part> parts, DataOutput out) throws IOException {
+    out.writeInt(parts.size());
+    for (Part part : parts) {
+      part.write(out);
+    }
+  }
+
+  private static List<Part> parts(DataInput in) throws IOException {
+    int size = in.readInt();
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < size; i++) {
+      parts.add(Part.read(in));
+    }
+    return List.copyOf(parts);
   }
 
   private static void write(List<Integer> numbers, DataOutput out) throws IOException {

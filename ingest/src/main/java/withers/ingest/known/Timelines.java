@@ -9,9 +9,9 @@ import java.util.zip.CRC32C;
 import withers.id.RecordKey;
 
 /**
- * The timelines of a source's records in one file, to be had one by one by key or by number. An
- * entry is its length, its checksum, the key and the timeline; its number tells where it starts.
- * Behind the entries stands an index by the keys' hashes.
+ * Timelines of a source's records in one file, to be had one by one by key or by number. An entry
+ * is its length, its checksum, the key and the timeline; its number tells where it starts. Behind
+ * the entries stands an index by the keys' hashes.
  */
 final class Timelines {
 
@@ -38,9 +38,29 @@ final class Timelines {
     return new Timelines(CacheFile.map(folder, part), part, new RecordHash(key));
   }
 
-  /** The numbers of a file are less than this. */
-  static int bound(Stamp.Part part) {
-    return part.size() / STEP;
+  /** Takes entries. */
+  @FunctionalInterface
+  interface Entries {
+
+    /** Takes one and returns its number. */
+    int add(RecordKey key, byte[] timeline) throws IOException;
+  }
+
+  /** Numbers are less than this. */
+  int bound() {
+    return length / STEP;
+  }
+
+  /** Tells all entries in the order of their numbers. */
+  void tell(Entries entries) throws IOException {
+    for (int number = 0; number < bound(); number += room(bytes.getInt(number * STEP)) / STEP) {
+      entries.add(key(number), timeline(number));
+    }
+  }
+
+  /** What an entry takes up, of this many bytes. */
+  private static int room(int payload) {
+    return HEAD + payload + Math.floorMod(-payload, STEP);
   }
 
   /** The number of a record, or -1 when there is none of this key. */
@@ -118,21 +138,30 @@ final class Timelines {
     private final KeyIndex index = new KeyIndex();
     private int length;
 
-    Writer(Path folder, String name, HashKey key) throws IOException {
-      this.name = name;
-      this.file = new CacheFile(folder.resolve(name));
+    Writer(Cache cache, HashKey key) throws IOException {
+      this.name = cache.newName("timelines");
+      this.file = new CacheFile(cache.folder().resolve(name));
       this.hash = new RecordHash(key);
     }
 
-    /** Adds an entry and returns its number. */
-    int add(RecordKey key, byte[] timeline) throws IOException {
+    /**
+     * Adds an entry and returns its number.
+     *
+     * @param again whether there is one of this key, which no longer counts
+     * @throws UnrecognisableException when the hash of another key is the same
+     */
+    int add(RecordKey key, byte[] timeline, boolean again) throws IOException {
       byte[] name = bytes(key);
       ByteBuffer payload =
           ByteBuffer.allocate(Short.BYTES + name.length + timeline.length)
               .order(java.nio.ByteOrder.LITTLE_ENDIAN);
       payload.putShort((short) name.length).put(name).put(timeline);
       int number = (int) (file.length() / STEP);
-      index.add(hash.shortHash(name), number);
+      if (again) {
+        index.replace(hash.shortHash(name), number);
+      } else {
+        index.add(hash.shortHash(name), number);
+      }
       put(payload.array());
       return number;
     }
@@ -153,6 +182,10 @@ final class Timelines {
     /** The number of the record whose key has this hash, or -1. */
     int find(long keyHash) {
       return index.find(keyHash);
+    }
+
+    int find(RecordKey key) {
+      return find(hash.shortHash(bytes(key)));
     }
 
     Stamp.Part finish() throws IOException {

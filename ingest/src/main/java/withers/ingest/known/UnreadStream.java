@@ -4,6 +4,7 @@ import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
+import java.util.Optional;
 
 /** The start of a file and its unread records, each with an end of line. */
 final class UnreadStream extends InputStream {
@@ -64,7 +65,11 @@ final class UnreadStream extends InputStream {
   }
 
   private byte[] line(int record) throws IOException {
-    byte[] bytes = bytes(recognition.offset(record), recognition.length(record));
+    Optional<byte[]> held = recognition.bytes(record);
+    byte[] bytes =
+        held.isPresent()
+            ? held.get()
+            : bytes(recognition.offset(record), recognition.length(record));
     byte[] line = Arrays.copyOf(bytes, bytes.length + 1);
     line[bytes.length] = '\n';
     return line;

@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import withers.codec.Streams;
 import withers.id.ImportId;
 import withers.log.Batch;
@@ -72,18 +74,31 @@ public final class SqliteEventLog implements EventLog {
 
   @Override
   public void appendAll(List<? extends Batch<?>> batches) {
-    List<Chunk> chunks = batches.stream().flatMap(batch -> chunks(batch).stream()).toList();
-    synchronized (this) {
-      writing(
-          () -> {
-            for (Batch<?> batch : batches) {
-              requireUncommitted(batch.importId());
-              StreamTable.register(writer, batch.stream());
-            }
-            ChunkTable.insert(writer, chunks);
-            return chunks;
-          });
-    }
+    prepare(batches).append();
+  }
+
+  @Override
+  public Appending prepare(List<? extends Batch<?>> batches) {
+    List<Chunk> chunks = batches.parallelStream().flatMap(batch -> chunks(batch).stream()).toList();
+    return () -> append(batches, chunks);
+  }
+
+  private synchronized void append(List<? extends Batch<?>> batches, List<Chunk> chunks) {
+    Set<ImportId> imports = new HashSet<>();
+    Set<LogStream<?>> streams = new HashSet<>();
+    batches.forEach(batch -> imports.add(batch.importId()));
+    batches.forEach(batch -> streams.add(batch.stream()));
+    writing(
+        () -> {
+          for (ImportId id : imports) {
+            requireUncommitted(id);
+          }
+          for (LogStream<?> stream : streams) {
+            StreamTable.register(writer, stream);
+          }
+          ChunkTable.insert(writer, chunks);
+          return chunks;
+        });
   }
 
   private static <E> List<Chunk> chunks(Batch<E> batch) {
