@@ -3,8 +3,10 @@ package withers.bench;
 import java.io.BufferedReader;
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Random;
 
 /** A registry's export of any length: invented accounts, written one at a time. */
@@ -44,6 +46,7 @@ final class RegistryFile {
         out.write(row(i, random));
       }
     }
+    force(file);
   }
 
   private static String row(long i, Random random) {
@@ -73,33 +76,47 @@ final class RegistryFile {
 
   /**
    * Writes a file again with some of its rows changed: of these every other one has another phone,
-   * the others another day of registration.
+   * the others another day of registration. It is on the disk when this returns, so that nobody
+   * measures how it gets there.
    *
-   * @param every which rows: each of so many, on average
+   * @param every into how many groups, of no pattern, the rows fall
+   * @param group the one whose rows change, from 0 to less than that
    * @return how many were changed
    */
-  static long change(Path from, Path to, int every, long seed) throws IOException {
-    Random random = new Random(seed);
+  static long change(Path from, Path to, int every, int group, long seed) throws IOException {
+    Random groups = new Random(seed); // the same each time: no row is in two groups
+    Random random = new Random(seed + 1 + group);
     long changed = 0;
     try (BufferedReader in = Files.newBufferedReader(from);
         BufferedWriter out = Files.newBufferedWriter(to)) {
       out.write(in.readLine() + "\n");
       for (String row = in.readLine(); row != null; row = in.readLine()) {
-        boolean changes = random.nextInt(every) == 0;
-        out.write((changes ? changed(row, changed++ % 2 == 0, random) : row) + "\n");
+        boolean changes = groups.nextInt(every) == group;
+        out.write(changes ? changed(row, changed++ % 2 == 0, random) : row);
+        out.write('\n');
       }
     }
+    force(to);
     return changed;
+  }
+
+  private static void force(Path file) throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      channel.force(true);
+    }
   }
 
   private static String changed(String row, boolean phone, Random random) {
     String[] fields = row.split(",", -1);
-    if (phone) {
-      fields[FIELD_PHONE] = phone(random);
-    } else {
-      fields[FIELD_REGISTERED] =
-          "2025-%02d-%02d".formatted(1 + random.nextInt(12), 1 + random.nextInt(28));
+    int field = phone ? FIELD_PHONE : FIELD_REGISTERED;
+    String before = fields[field];
+    while (fields[field].equals(before)) {
+      fields[field] = phone ? phone(random) : day(random);
     }
     return String.join(",", fields);
+  }
+
+  private static String day(Random random) {
+    return "2025-%02d-%02d".formatted(1 + random.nextInt(12), 1 + random.nextInt(28));
   }
 }

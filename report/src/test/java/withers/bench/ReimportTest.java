@@ -26,15 +26,18 @@ class ReimportTest {
 
     int exit =
         new CommandLine(new Reimport(console))
-            .execute("--rows", "3000", "--rounds", "2", "--folder", folder.toString());
+            .execute(
+                "--rows", "3000", "--warm-up", "1", "--rounds", "2", "--folder", folder.toString());
 
     assertThat(exit).as(err.toString(StandardCharsets.UTF_8)).isZero();
     List<String> lines = out.toString(StandardCharsets.UTF_8).lines().toList();
-    assertThat(lines).hasSize(1 + 1 + 2 * 3 + 1);
+    assertThat(lines).hasSize(1 + 1 + 3 * 3 + 1);
     assertThat(lines.get(1)).startsWith("first import").contains("0 recognised, 3,000 applied");
     assertThat(lines.get(3)).startsWith("import unchanged").contains("3,000 recognised, 0 applied");
     assertThat(lines.get(4)).startsWith("import, 0.5 % changed").doesNotContain(" 0 applied");
-    assertThat(lines.get(8)).startsWith("medians: ");
+    assertThat(lines.subList(2, 5)).allMatch(line -> line.endsWith("(warm-up)"));
+    assertThat(lines.subList(5, 12)).noneMatch(line -> line.endsWith("(warm-up)"));
+    assertThat(lines.get(11)).startsWith("medians of 2 rounds: ");
   }
 
   private static PrintStream stream(ByteArrayOutputStream bytes) {
