@@ -319,12 +319,10 @@ SELECT animal AS anchor, kind, organisation FROM (
   UNION ALL SELECT 17, 'scan-overdue', * FROM scan_overdue
   UNION ALL SELECT 18, 'non-iso-only', * FROM non_iso_only
   UNION ALL SELECT 19, 'registered-after-death', * FROM registered_after_death)
-WHERE NOT list_contains(getvariable('left_out'), kind)
 QUALIFY row_number() OVER (PARTITION BY animal ORDER BY place) = 1;
 
 -- A damaged number is a record's, and unaccounted stock a box's, beside the animal's row.
 CREATE VIEW finding AS
 SELECT anchor, kind, organisation FROM finding_of_animal
 UNION SELECT source || '/' || key, 'number-damaged', organisation FROM damaged_record
-UNION SELECT source || '/' || key, 'stock-unaccounted', organisation FROM stock_unaccounted
-WHERE NOT list_contains(getvariable('left_out'), 'stock-unaccounted');
+UNION SELECT source || '/' || key, 'stock-unaccounted', organisation FROM stock_unaccounted;

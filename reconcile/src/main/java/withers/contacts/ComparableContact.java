@@ -28,7 +28,16 @@ record ComparableContact(
 
   /** Whether it states nothing to know anybody by. */
   boolean isEmpty() {
-    return nameWords.isEmpty() && phones.isEmpty() && emails.isEmpty() && address.isEmpty();
+    return nameWords.isEmpty() && isOnlyAName();
+  }
+
+  /** Whether it states neither a way to reach anybody nor a place. */
+  boolean isOnlyAName() {
+    return !canBeReached() && address.isEmpty();
+  }
+
+  boolean canBeReached() {
+    return !phones.isEmpty() || !emails.isEmpty();
   }
 
   /** Whether both names have a word of two or more letters in common. */

@@ -114,6 +114,16 @@ public final class People {
         .flatMapToLong(known -> LongStream.concat(same, known.contact.signs()));
   }
 
+  /** Whether this person has a phone or e-mail; of one who was forgotten it can't be told: yes. */
+  public boolean canBeReached(Who.Person person) {
+    return known(person.reference()).map(one -> one.contact.canBeReached()).orElse(true);
+  }
+
+  /** Whether nothing but this person's name is stated; of one who was forgotten: no. */
+  public boolean isOnlyAName(Who.Person person) {
+    return known(person.reference()).map(one -> one.contact.isOnlyAName()).orElse(false);
+  }
+
   /** The verdict on two, by docs/findings.md. Symmetric. */
   public Comparison compare(Who one, Who other) {
     if (one instanceof Who.Nobody || other instanceof Who.Nobody) {

@@ -66,6 +66,13 @@ public record Cast(People people, Sources sources) {
     return people.compare(one, other);
   }
 
+  /**
+   * Whether both are one organisation, one person, or of one household; nobody agrees with none.
+   */
+  public boolean agree(Who one, Who other) {
+    return isNamed(one) && isNamed(other) && verdict(one, other).isClose();
+  }
+
   /** Whether records name somebody here, person or organisation. */
   public static boolean isNamed(Who who) {
     return !(who instanceof Who.Nobody);

@@ -16,8 +16,8 @@ import withers.history.Statement;
  *
  * @param trail all handovers
  * @param visits visits that name a client, by day
- * @param tenures custodians by the trail's last lasting handover and the visits since, in order;
- *     the last one is the present custodian; empty when records name none
+ * @param tenures custodians by the trail's last handover that counts and the visits since, in
+ *     order; the last one is the present custodian; empty when records name none
  * @param versions the present custodian in all versions
  */
 public record Custody(
@@ -28,8 +28,13 @@ public record Custody(
     tenures = List.copyOf(tenures);
   }
 
-  public static Custody of(Animal animal, Cast cast) {
-    Trail trail = Trail.of(animal, cast);
+  /**
+   * The custody of an animal.
+   *
+   * @param windowDays days that two statements of one handover may lie apart
+   */
+  public static Custody of(Animal animal, Cast cast, int windowDays) {
+    Trail trail = Trail.of(animal, cast, windowDays);
     List<Visit> visits = visits(animal, cast);
     List<Tenure> tenures = new ArrayList<>();
     Versions versions = new Versions(List.of(), cast);
@@ -57,7 +62,8 @@ public record Custody(
 
   private static Optional<Tenure> first(Trail trail, List<Visit> visits) {
     return trail
-        .lastLasting()
+        .last()
+        .handover()
         .map(Custody::tenure)
         .or(() -> visits.stream().findFirst().map(Custody::tenure));
   }
@@ -76,9 +82,18 @@ public record Custody(
     return tenures.isEmpty() ? Optional.empty() : Optional.of(tenures.get(tenures.size() - 1));
   }
 
-  /** The present custodian, if that is a person who was not forgotten. */
+  /** Whether the last day's handovers leave the animal with different people. */
+  public boolean isInDoubt() {
+    return trail.last().inDoubt();
+  }
+
+  /** The present custodian, if that is a person who was not forgotten; nobody while in doubt. */
   public Optional<Tenure> keeper() {
-    return custodian().filter(tenure -> tenure.person().filter(cast.people()::isKnown).isPresent());
+    return custodian().filter(tenure -> !isInDoubt() && isKnownPerson(tenure));
+  }
+
+  private boolean isKnownPerson(Tenure tenure) {
+    return tenure.person().filter(cast.people()::isKnown).isPresent();
   }
 
   /**

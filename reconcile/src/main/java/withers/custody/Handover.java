@@ -1,5 +1,6 @@
 package withers.custody;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import withers.fact.Basis;
 import withers.finding.Who;
@@ -10,9 +11,13 @@ public record Handover(Statement statement, Basis basis, Who giver, Who receiver
 
   /** The order of the trail. */
   static final Comparator<Handover> ORDER =
-      Comparator.comparing((Handover handover) -> handover.statement().day())
+      Comparator.comparing(Handover::day)
           .thenComparing(handover -> rank(handover.basis()))
           .thenComparing(Handover::statement, Statement.bySlot());
+
+  LocalDate day() {
+    return statement.day();
+  }
 
   /** Whether it makes the receiver the custodian, or says that the custodian is not known. */
   boolean isLasting() {

@@ -40,6 +40,11 @@ public record Evidence(
     PAIRED,
     FOUND,
     TAKEN_IN,
-    LOOKED_UP
+    LOOKED_UP,
+    LOST,
+    DESCRIBED,
+    SCANNED,
+    NOT_DETECTED,
+    DIED
   }
 }

@@ -20,7 +20,7 @@ import withers.id.RecordKey;
  *     record, that one
  * @param custodian who has the animal, as far as the records tell
  * @param registered whom the registrations name as primary, one entry a registration
- * @param fields for details that differ, the names of the fields; else empty
+ * @param fields for what differs between records, the names of the fields; else empty
  * @param evidence what it rests on, in order of day
  * @param detail what only a record's finding has to tell; empty for an animal's
  */

@@ -7,17 +7,24 @@ package withers.finding;
  */
 public enum FindingKind {
   FOUND_WAITING("found-waiting"),
+  LOST_UNREACHABLE("lost-unreachable"),
+  NUMBER_ON_TWO_ANIMALS("number-on-two-animals"),
+  CUSTODY_UNCLEAR("custody-unclear"),
   CHIPS_DIVERGE("chips-diverge"),
   CONTACT_BEHIND("contact-behind"),
+  PLACEHOLDER_CONTACT("placeholder-contact"),
   MISTYPED_REGISTRATION("mistyped-registration"),
   RECORDS_BEHIND("records-behind"),
   PREPAID_UNUSED("prepaid-unused"),
   UNREGISTERED("unregistered"),
   REGISTRIES_DISAGREE("registries-disagree"),
   TRAIL_ENDS_AT_PURCHASER("trail-ends-at-purchaser"),
+  NOT_DETECTED("not-detected"),
   DETAILS_DIFFER("details-differ"),
   REGISTERED_ELSEWHERE("registered-elsewhere"),
+  SCAN_OVERDUE("scan-overdue"),
   NON_ISO_ONLY("non-iso-only"),
+  REGISTERED_AFTER_DEATH("registered-after-death"),
   NUMBER_DAMAGED("number-damaged"),
   STOCK_UNACCOUNTED("stock-unaccounted");
 

@@ -39,9 +39,4 @@ public record Animal(
   public Stream<Statement> stating(Class<? extends Fact> shape) {
     return statements.stream().filter(statement -> shape.isInstance(statement.fact()));
   }
-
-  /** Whether it died, by any statement in effect. */
-  public boolean isDead() {
-    return stating(Fact.Died.class).findAny().isPresent();
-  }
 }

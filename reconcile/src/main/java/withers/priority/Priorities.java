@@ -61,13 +61,27 @@ public final class Priorities {
 
   private static Band band(FindingKind kind, boolean recent) {
     return switch (kind) {
-      case FOUND_WAITING -> Band.TODAY;
-      case CHIPS_DIVERGE -> Band.THIS_WEEK;
-      case CONTACT_BEHIND, MISTYPED_REGISTRATION, PREPAID_UNUSED, UNREGISTERED ->
+      case FOUND_WAITING, LOST_UNREACHABLE -> Band.TODAY;
+      case NUMBER_ON_TWO_ANIMALS, CHIPS_DIVERGE -> Band.THIS_WEEK;
+      case CONTACT_BEHIND,
+          PLACEHOLDER_CONTACT,
+          MISTYPED_REGISTRATION,
+          PREPAID_UNUSED,
+          UNREGISTERED ->
           recent ? Band.THIS_WEEK : Band.THIS_MONTH;
-      case RECORDS_BEHIND, REGISTRIES_DISAGREE, TRAIL_ENDS_AT_PURCHASER, NUMBER_DAMAGED ->
+      case CUSTODY_UNCLEAR,
+          RECORDS_BEHIND,
+          REGISTRIES_DISAGREE,
+          TRAIL_ENDS_AT_PURCHASER,
+          NOT_DETECTED,
+          NUMBER_DAMAGED ->
           Band.THIS_MONTH;
-      case DETAILS_DIFFER, REGISTERED_ELSEWHERE, NON_ISO_ONLY, STOCK_UNACCOUNTED ->
+      case DETAILS_DIFFER,
+          REGISTERED_ELSEWHERE,
+          SCAN_OVERDUE,
+          NON_ISO_ONLY,
+          REGISTERED_AFTER_DEATH,
+          STOCK_UNACCOUNTED ->
           Band.WHEN_POSSIBLE;
     };
   }
@@ -76,7 +90,7 @@ public final class Priorities {
       FindingKind kind, Species species, boolean recent, List<String> fields) {
     List<Factor> factors = new ArrayList<>(chances(kind, species));
     certainty(kind, fields).ifPresent(factors::add);
-    if (recent && kind != FindingKind.FOUND_WAITING) {
+    if (recent && !Weights.isLost(kind)) {
       factors.add(new Factor("recent-hand-over", Weights.RECENT_HAND_OVER));
     }
     return factors;
@@ -90,22 +104,28 @@ public final class Priorities {
 
   private static Optional<Factor> certainty(FindingKind kind, List<String> fields) {
     return switch (kind) {
-      case CHIPS_DIVERGE, REGISTRIES_DISAGREE ->
+      case NUMBER_ON_TWO_ANIMALS, CHIPS_DIVERGE, REGISTRIES_DISAGREE ->
           Optional.of(new Factor("one-of-two", Weights.ONE_OF_TWO));
+      case CUSTODY_UNCLEAR -> Optional.of(new Factor("custody-open", Weights.CUSTODY_OPEN));
       case RECORDS_BEHIND -> Optional.of(new Factor("our-record", Weights.OUR_RECORD));
       case DETAILS_DIFFER ->
           fields.contains("phone")
               ? Optional.empty()
               : Optional.of(new Factor("no-phone-differs", Weights.NO_PHONE_DIFFERS));
+      case NOT_DETECTED -> Optional.of(new Factor("read-elsewhere", Weights.READ_ELSEWHERE));
       case REGISTERED_ELSEWHERE ->
           Optional.of(new Factor("asked-elsewhere", Weights.ASKED_ELSEWHERE));
+      case SCAN_OVERDUE -> Optional.of(new Factor("no-sign-of-harm", Weights.NO_SIGN_OF_HARM));
       case NON_ISO_ONLY -> Optional.of(new Factor("not-read", Weights.NOT_READ));
       case FOUND_WAITING,
+          LOST_UNREACHABLE,
           CONTACT_BEHIND,
+          PLACEHOLDER_CONTACT,
           MISTYPED_REGISTRATION,
           PREPAID_UNUSED,
           UNREGISTERED,
           TRAIL_ENDS_AT_PURCHASER,
+          REGISTERED_AFTER_DEATH,
           NUMBER_DAMAGED,
           STOCK_UNACCOUNTED ->
           Optional.empty();

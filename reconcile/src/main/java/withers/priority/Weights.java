@@ -22,6 +22,15 @@ final class Weights {
   /** A stranger who registered after our last handover may be the rightful one. */
   static final long OUR_RECORD = 500_000;
 
+  /** Of two people who may have the animal, the registered one may. */
+  static final long CUSTODY_OPEN = 500_000;
+
+  /** A chip that one reader missed may answer another. */
+  static final long READ_ELSEWHERE = 500_000;
+
+  /** Most chips that nobody has read for a year still answer. */
+  static final long NO_SIGN_OF_HARM = 50_000;
+
   /** A detail other than the phone is wrong: the phone may still be answered. */
   static final long NO_PHONE_DIFFERS = 250_000;
 
@@ -56,28 +65,45 @@ final class Weights {
     }
   }
 
-  /** The chance that the animal is lost within a year; one that waits to go home is. */
+  /** Whether the animal is lost now, whatever its hand-over. */
+  static boolean isLost(FindingKind kind) {
+    return kind == FindingKind.FOUND_WAITING || kind == FindingKind.LOST_UNREACHABLE;
+  }
+
+  /**
+   * The chance that the animal is lost within a year: some are lost now, and a dead one can't be.
+   */
   static long lost(FindingKind kind, Species species) {
-    return kind == FindingKind.FOUND_WAITING ? ONE : LOST_WITHIN_A_YEAR.of(species);
+    if (kind == FindingKind.REGISTERED_AFTER_DEATH) {
+      return 0;
+    }
+    return isLost(kind) ? ONE : LOST_WITHIN_A_YEAR.of(species);
   }
 
   /** The chance that the registered contact fails to bring it home. */
   static long contactFails(FindingKind kind, Species species) {
     return switch (kind) {
       case FOUND_WAITING -> NOT_REACHED_CLEAN.of(species);
-      case MISTYPED_REGISTRATION,
+      case LOST_UNREACHABLE,
+          PLACEHOLDER_CONTACT,
+          MISTYPED_REGISTRATION,
           PREPAID_UNUSED,
           UNREGISTERED,
           TRAIL_ENDS_AT_PURCHASER,
+          NOT_DETECTED,
           REGISTERED_ELSEWHERE,
           NON_ISO_ONLY,
           STOCK_UNACCOUNTED ->
           NOT_RECLAIMED_NO_CHIP.of(species);
-      case CHIPS_DIVERGE,
+      case NUMBER_ON_TWO_ANIMALS,
+          CUSTODY_UNCLEAR,
+          CHIPS_DIVERGE,
           CONTACT_BEHIND,
           RECORDS_BEHIND,
           REGISTRIES_DISAGREE,
           DETAILS_DIFFER,
+          SCAN_OVERDUE,
+          REGISTERED_AFTER_DEATH,
           NUMBER_DAMAGED ->
           NOT_REACHED_PROBLEM.of(species);
     };

@@ -28,10 +28,6 @@ public record Assessment(
     notJudged = Set.copyOf(notJudged);
   }
 
-  static Assessment clear(List<ChipNumber> chips) {
-    return new Assessment(chips, Optional.empty(), Set.of(), Set.of());
-  }
-
   /** The animal's lowest chip number. */
   public ChipNumber anchor() {
     return chips.get(0);

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import withers.contacts.Verdict;
 import withers.custody.Cast;
 import withers.custody.Custody;
+import withers.custody.Deaths;
 import withers.custody.Tenure;
 import withers.fact.Fact;
 import withers.finding.Evidence;
@@ -30,7 +31,7 @@ import withers.supply.Supply;
  * What the rules read about one animal.
  *
  * @param live its live registrations, by chip, source and key
- * @param keeper its custodian, if that is a person
+ * @param keeper its custodian, if that is a person and not in doubt
  * @param registries what they can speak for; with a keeper, by the grace period of the organisation
  *     whose record names the start
  * @param stray a registration of a number one slip away that may be meant for it, if it is sought
@@ -38,6 +39,7 @@ import withers.supply.Supply;
 public record Dossier(
     Animal animal,
     Custody custody,
+    Deaths deaths,
     List<LiveRegistration> live,
     Optional<Keeper> keeper,
     Registries registries,
@@ -46,12 +48,14 @@ public record Dossier(
 
   public static Dossier of(Animal animal, Registries registries, Supplies supplies) {
     Cast cast = registries.cast();
-    Custody custody = Custody.of(animal, cast);
+    int window = registries.periods().handoverWindowDays();
+    Custody custody = Custody.of(animal, cast, window);
     Optional<Keeper> keeper =
         custody.keeper().map(tenure -> new Keeper(tenure, custody.versions()));
     return new Dossier(
         animal,
         custody,
+        Deaths.of(animal, cast, window),
         Registrations.live(animal, cast),
         keeper,
         keeper.map(k -> registries.actingBy(cast.organisation(k.start()))).orElse(registries),
@@ -61,7 +65,8 @@ public record Dossier(
 
   /** The same, with a registration that may be meant for it. */
   Dossier with(LiveRegistration mistyped) {
-    return new Dossier(animal, custody, live, keeper, registries, supplies, Optional.of(mistyped));
+    return new Dossier(
+        animal, custody, deaths, live, keeper, registries, supplies, Optional.of(mistyped));
   }
 
   public Cast cast() {

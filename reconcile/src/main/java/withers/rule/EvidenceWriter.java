@@ -38,15 +38,55 @@ record EvidenceWriter(Dossier dossier) {
     dossier.custody().tenures().forEach(tenure -> add(tenure, evidence));
     dossier.live().forEach(registration -> evidence.add(registered(registration)));
     stating(Fact.PairedWith.class).map(s -> of(Part.PAIRED, s, nobody())).forEach(evidence::add);
-    if (kind == FindingKind.FOUND_WAITING) {
-      holds.acting().flatMap(this::report).ifPresent(evidence::add);
-    }
-    if (kind == FindingKind.UNREGISTERED) {
-      stating(Fact.LookedUp.class).map(this::lookedUp).forEach(evidence::add);
-    }
+    ofKind(kind, holds).forEach(evidence::add);
     ofSupply(kind).forEach(evidence::add);
     dossier.stray().map(this::registered).ifPresent(evidence::add);
-    return evidence.stream().sorted(ORDER).toList();
+    return evidence.stream().distinct().sorted(ORDER).toList();
+  }
+
+  /** What only this kind rests on. */
+  private Stream<Evidence> ofKind(FindingKind kind, Judgement.Holds holds) {
+    return switch (kind) {
+      case FOUND_WAITING -> holds.acting().flatMap(this::report).stream();
+      case LOST_UNREACHABLE -> Stream.concat(holds.acting().map(this::lost).stream(), lookUps());
+      case NUMBER_ON_TWO_ANIMALS ->
+          NumberOnTwoAnimals.contradicting(dossier).stream()
+              .map(s -> of(Part.DESCRIBED, s, nobody()));
+      case CUSTODY_UNCLEAR -> Stream.concat(deaths(), signsOfLife());
+      case UNREGISTERED -> lookUps();
+      case NOT_DETECTED -> scans();
+      case SCAN_OVERDUE -> Stream.concat(holds.acting().map(this::seen).stream(), scans());
+      case REGISTERED_AFTER_DEATH -> deaths();
+      default -> Stream.empty();
+    };
+  }
+
+  private Evidence lost(Statement report) {
+    return of(Part.LOST, report, who(report, ((Fact.Lost) report.fact()).reporter()));
+  }
+
+  private Stream<Evidence> lookUps() {
+    return stating(Fact.LookedUp.class).map(this::lookedUp);
+  }
+
+  private Stream<Evidence> deaths() {
+    return stating(Fact.Died.class).map(death -> of(Part.DIED, death, nobody()));
+  }
+
+  /** Visits only: handovers and implants are told already. */
+  private Stream<Evidence> signsOfLife() {
+    return dossier.deaths().signsOfLife().stream()
+        .filter(sign -> sign.fact() instanceof Fact.Attended)
+        .map(this::seen);
+  }
+
+  private Evidence seen(Statement visit) {
+    return of(Part.SEEN_WITH, visit, client(visit));
+  }
+
+  private Stream<Evidence> scans() {
+    return stating(Fact.Scanned.class)
+        .map(s -> of(NotDetected.isRead(s) ? Part.SCANNED : Part.NOT_DETECTED, s, nobody()));
   }
 
   /** What supplies have to do with it, and how the chip is known to be in an animal. */

@@ -31,7 +31,7 @@ sealed interface Judgement {
    * The sentence is true of it.
    *
    * @param actor who has to act
-   * @param fields for details that differ, the names of the fields
+   * @param fields for what differs between records, the names of the fields
    */
   record Holds(Actor actor, List<String> fields) implements Judgement {
     public Holds {

@@ -4,11 +4,17 @@ import java.util.Set;
 import java.util.function.Supplier;
 import withers.finding.NotJudged;
 
-/** A rule about animals with a keeper, for whom registries are current since the start. */
+/**
+ * A rule about animals with a keeper, for whom registries are current since the start. While
+ * custody is in doubt it can't be judged.
+ */
 abstract class KeeperRule implements Rule {
 
   @Override
   public final Judgement judge(Dossier dossier) {
+    if (dossier.custody().isInDoubt()) {
+      return new Judgement.Undecided(Set.of());
+    }
     return dossier
         .keeper()
         .map(keeper -> unlessLacking(dossier.lagging(keeper.since()), () -> judge(dossier, keeper)))

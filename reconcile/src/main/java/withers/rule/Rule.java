@@ -8,4 +8,9 @@ interface Rule {
   FindingKind kind();
 
   Judgement judge(Dossier dossier);
+
+  /** Whether nothing that comes after it is judged while it holds. */
+  default boolean suspendsTheRest() {
+    return false;
+  }
 }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import withers.custody.Deaths;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
 import withers.finding.NotJudged;
@@ -24,17 +25,26 @@ public final class Rules {
   static final List<Rule> IN_ORDER =
       List.of(
           new FoundWaiting(),
+          new LostUnreachable(),
+          new NumberOnTwoAnimals(),
+          new CustodyUnclear(),
           new ChipsDiverge(),
           new ContactBehind(),
+          new PlaceholderContact(),
           new MistypedRegistration(),
           new RecordsBehind(),
           new PrepaidUnused(),
           new Unregistered(),
           new RegistriesDisagree(),
           new TrailEndsAtPurchaser(),
+          new NotDetected(),
           new DetailsDiffer(),
           new RegisteredElsewhere(),
-          new NonIsoOnly());
+          new ScanOverdue(),
+          new NonIsoOnly(),
+          new RegisteredAfterDeath());
+
+  private static final List<Rule> OF_THE_DEAD = List.of(new RegisteredAfterDeath());
 
   private final Registries registries;
   private final Supplies supplies;
@@ -49,17 +59,27 @@ public final class Rules {
     registries.cast().prepare(histories);
   }
 
+  /** A dead animal has nothing more to follow up but that it is registered. */
+  private static List<Rule> rules(Dossier dossier) {
+    return dossier.deaths().isDead() ? OF_THE_DEAD : IN_ORDER;
+  }
+
+  /** Whether it died, by a death that nothing speaks against. */
+  public boolean isDead(Animal animal) {
+    int window = registries.periods().handoverWindowDays();
+    return Deaths.of(animal, registries.cast(), window).isDead();
+  }
+
   /**
    * Judges an animal by what is known of it alone.
    *
    * @param aside takes what may belong together with another number
    */
   public Assessment assess(Animal animal, Candidates.Part aside) {
-    if (animal.isDead()) {
-      return Assessment.clear(animal.chips());
-    }
     Dossier dossier = dossier(animal);
-    new Strays(dossier).putAside(aside);
+    if (!dossier.deaths().isDead()) {
+      new Strays(dossier).putAside(aside);
+    }
     return judge(dossier);
   }
 
@@ -79,17 +99,28 @@ public final class Rules {
 
   private static Assessment judge(Dossier dossier) {
     Tally tally = new Tally();
-    IN_ORDER.forEach(rule -> tally.add(rule.kind(), rule.judge(dossier), dossier));
+    rules(dossier).forEach(rule -> tally.add(rule, dossier));
     return new Assessment(
         dossier.animal().chips(), tally.finding, tally.undecided, tally.notJudged);
   }
 
   private static final class Tally {
     private Optional<Finding> finding = Optional.empty();
+    private boolean suspended;
     private final Set<FindingKind> undecided = EnumSet.noneOf(FindingKind.class);
     private final Set<NotJudged> notJudged = new HashSet<>();
 
-    void add(FindingKind kind, Judgement judgement, Dossier dossier) {
+    void add(Rule rule, Dossier dossier) {
+      if (suspended) {
+        undecided.add(rule.kind());
+        return;
+      }
+      Judgement judgement = rule.judge(dossier);
+      add(rule.kind(), judgement, dossier);
+      suspended = judgement instanceof Judgement.Holds && rule.suspendsTheRest();
+    }
+
+    private void add(FindingKind kind, Judgement judgement, Dossier dossier) {
       if (judgement instanceof Judgement.Undecided open) {
         undecided.add(kind);
         notJudged.addAll(open.lacking());

@@ -48,7 +48,7 @@ record RecordsJudged(List<StandAlone> parts, StandAlone.Judge judge, Sources sou
     }
     Set<ChipNumber> dead =
         animals.stream()
-            .filter(Animal::isDead)
+            .filter(judge.rules()::isDead)
             .flatMap(animal -> animal.chips().stream())
             .collect(Collectors.toSet());
     KnownNumbers known = new KnownNumbers(parts.stream().map(StandAlone::known).toList());

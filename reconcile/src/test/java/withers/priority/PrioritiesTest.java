@@ -27,11 +27,17 @@ class PrioritiesTest {
   @CsvSource({
     "found-waiting,  DOG, 10,  today,         70000",
     "found-waiting,  CAT, 10,  today,         250000",
+    "lost-unreachable, DOG, 10, today,        630000",
+    "lost-unreachable, CAT, 10, today,        950000",
+    "number-on-two-animals, DOG, 500, this-week, 3000",
+    "custody-unclear, CAT, 500, this-month,   8850",
     "chips-diverge,  DOG, 500, this-week,     3000",
     "contact-behind, CAT, 60,  this-week,     35400",
     "contact-behind, CAT, 120, this-week,     35400",
     "contact-behind, CAT, 121, this-month,    17700",
     "contact-behind, HORSE, 500, this-month,  4450",
+    "placeholder-contact, DOG, 60, this-week, 25200",
+    "placeholder-contact, DOG, 121, this-month, 12600",
     "mistyped-registration, CAT, 60, this-week, 57000",
     "records-behind, DOG, 500, this-month,    3000",
     "prepaid-unused, DOG, 500, this-month,    12600",
@@ -39,9 +45,12 @@ class PrioritiesTest {
     "unregistered,   CAT, 60,  this-week,     57000",
     "registries-disagree, DOG, 500, this-month, 3000",
     "trail-ends-at-purchaser, DOG, 500, this-month, 12600",
+    "not-detected,   DOG, 500, this-month,    6300",
     "details-differ, DOG, 500, when-possible, 1500",
     "registered-elsewhere, DOG, 500, when-possible, 3150",
-    "non-iso-only,   CAT, 500, when-possible, 2850"
+    "scan-overdue,   DOG, 500, when-possible, 300",
+    "non-iso-only,   CAT, 500, when-possible, 2850",
+    "registered-after-death, DOG, 60, when-possible, 0"
   })
   void band_and_harm_follow_the_table(
       String kind, Species species, int daysSinceStart, String band, long harm) {

@@ -30,6 +30,8 @@ final class Cast {
           Map.entry("Zed", person("Zed Moor", "212 555 0103", "", "", "")),
           Map.entry("Nameless0101", person("", "212 555 0101", "", "", "")),
           Map.entry("Nameless0109", person("", "212 555 0109", "", "", "")),
+          Map.entry("AdaNameOnly", person("Ada Stone", "", "", "", "")),
+          Map.entry("AdaAddressOnly", person("Ada Stone", "", "", "V1", "1 Quay")),
           Map.entry("Unknown", person("UNKNOWN", "", "", "", "")),
           Map.entry("OwnerNoPhone", person("New owner", "000 000 0000", "none", "V1", "")),
           Map.entry("Owner0101", person("Owner", "212 555 0101", "", "", "")),
@@ -42,7 +44,8 @@ final class Cast {
           Map.entry("Shelter", person("Harbour Shelter", "", "", "", "")),
           Map.entry("ShelterPhone", person("The Front Desk", "(212) 555-0151", "", "", "")),
           Map.entry("Cattery", person("Cliff Cattery", "", "", "", "")),
-          Map.entry("Clinic", person("Hill Clinic", "", "", "", "")));
+          Map.entry("Clinic", person("Hill Clinic", "", "", "", "")),
+          Map.entry("Kennels", person("Meadow Kennels", "", "", "", "")));
 
   static final Directory DIRECTORY =
       Directory.of(

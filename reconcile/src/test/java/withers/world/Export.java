@@ -29,7 +29,8 @@ import withers.source.SourceKind;
  * What one source said on one date.
  *
  * @param source its organisation's id, with a dash and more when an organisation has several:
- *     {@code south-slice} is one account's slice of the south
+ *     {@code south-slice} is one account's slice of the south; {@code north-filled} declares to
+ *     fill in phones, e-mail and scans
  * @param withheld dates of this source whose disappearances are withheld, as known after it
  */
 public record Export(
@@ -100,7 +101,11 @@ public record Export(
         source,
         new OrganisationId(organisation),
         kind(organisation),
-        new Coverage(reach, List.of(), Optional.empty(), Set.of()));
+        new Coverage(reach, List.of(), Optional.empty(), filled()));
+  }
+
+  private Set<String> filled() {
+    return source.value().endsWith("-filled") ? Set.of("phones", "emails", "scans") : Set.of();
   }
 
   private static SourceKind kind(String organisation) {

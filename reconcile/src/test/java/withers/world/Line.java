@@ -21,6 +21,7 @@ import withers.fact.Locator;
 import withers.fact.LookUpAnswer;
 import withers.fact.Origin;
 import withers.fact.Party;
+import withers.fact.ScanResult;
 import withers.fact.Slot;
 import withers.fact.Species;
 import withers.fact.Subject;
@@ -102,6 +103,7 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
     return switch (verb) {
       case "went" -> Slot.MOVEMENT;
       case "visit" -> Slot.VISIT;
+      case "scanned" -> Slot.SCAN;
       case "registered" -> Slot.REGISTRATION;
       case "ended" -> Slot.REGISTRATION_END;
       case "found", "lost" -> Slot.REPORT;
@@ -130,6 +132,7 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
       case "went" ->
           new Fact.HandedOver(party(word(7)), party(word(8)), constant(Basis.class, word(6)));
       case "visit" -> new Fact.Attended(party(word(6)));
+      case "scanned" -> new Fact.Scanned(constant(ScanResult.class, word(6)));
       case "registered" -> registered();
       case "ended" -> new Fact.RegistrationEnded(EndReason.UNSTATED);
       case "found" -> new Fact.Found(party(word(6)));
@@ -142,12 +145,7 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
       case "corrected" -> new Fact.Withdrawn(WithdrawalReason.NUMBER_CORRECTED);
       case "withdrawn" -> new Fact.Withdrawn(WithdrawalReason.CANCELLED);
       case "lookup" -> new Fact.LookedUp(name(word(6)), constant(LookUpAnswer.class, word(7)));
-      case "is" ->
-          new Fact.Described(
-              constant(Species.class, word(5)),
-              Optional.of(word(6)),
-              Optional.empty(),
-              Optional.empty());
+      case "is" -> described();
       case "supplied" ->
           new Fact.Supplied(
               new NumberRange(Chips.chip(word(6)), Chips.chip(word(7))),
@@ -157,6 +155,15 @@ record Line(List<String> words, Function<Contact, ContactRef> vault) {
       case "implanted" -> new Fact.Implanted(party(word(6)));
       default -> throw new IllegalArgumentException("Expected a verb, but found " + verb);
     };
+  }
+
+  /** Species, name or {@code -}, and possibly the day of birth. */
+  private Fact described() {
+    return new Fact.Described(
+        constant(Species.class, word(5)),
+        Optional.of(word(6)).filter(name -> !name.equals("-")),
+        Optional.empty(),
+        words.stream().skip(7).findFirst().map(LocalDate::parse));
   }
 
   private Fact registered() {

@@ -21,11 +21,22 @@ public final class RandomWorld {
 
   private static final List<String> PEOPLE =
       List.of(
-          "Ada", "Ada'", "AdaMoved", "AdaMarried", "Nameless0101", "Bo", "BoMoved", "Cy", "Dee");
+          "Ada",
+          "Ada'",
+          "AdaMoved",
+          "AdaMarried",
+          "Nameless0101",
+          "Unknown",
+          "Bo",
+          "BoMoved",
+          "Cy",
+          "Dee");
   private static final List<String> ANYBODY =
       List.of("Ada", "Bo", "Cy", "Carer", "Shelter", "Cattery", "own", "-", "\"Far_Away\"");
   private static final List<String> LASTING =
       List.of("adoption", "sale", "intake-surrender", "transfer", "return-to-owner");
+  private static final List<String> DESCRIPTIONS =
+      List.of("dog Rook 2015-01-01", "dog Moss 2020-01-01", "dog - 2021-01-01", "cat Moss");
   private static final List<String> FOR_A_TIME =
       List.of("foster", "intake-stray", "trial-started", "boarding");
 
@@ -52,7 +63,16 @@ public final class RandomWorld {
   private String write() {
     for (LocalDate round : ROUNDS) {
       for (String source :
-          List.of("shelter", "clinic", "vale", "kennels", "works", "north", "south")) {
+          List.of(
+              "shelter",
+              "clinic",
+              "vale-filled",
+              "kennels",
+              "works",
+              "cattery",
+              "desk",
+              "north",
+              "south")) {
         lines.add(source + " " + shifted(round));
       }
       supply(round);
@@ -102,15 +122,15 @@ public final class RandomWorld {
 
   private void say(String subject, int chip, LocalDate round) {
     String day = shifted(round.minusDays(random.nextInt(240))).toString();
-    switch (random.nextInt(22)) {
+    switch (random.nextInt(31)) {
       case 0, 1, 2 ->
           add("shelter", round, subject, "s" + chip, went("outcome", day, oneOf(LASTING)));
       case 3 -> add("shelter", round, subject, "s" + chip, went("intake", day, oneOf(FOR_A_TIME)));
       case 4 -> add("kennels", round, subject, "k" + chip, went("sale", day, "sale"));
       case 5, 6, 7 -> add("clinic", round, subject, "p" + chip, visit(day));
-      case 8 -> add("vale", round, subject, "v" + chip, visit(day));
+      case 8 -> add("vale-filled", round, subject, "v" + chip, visit(day));
       case 9, 10, 11 -> add("north", round, subject, "n" + chip, registered(day));
-      case 12, 13 -> add("south", round, subject, "z" + chip, registered(day));
+      case 12, 13, 28, 29 -> add("south", round, subject, "z" + chip, registered(day));
       case 14 ->
           add(
               oneOf(List.of("north", "south")),
@@ -126,10 +146,48 @@ public final class RandomWorld {
               subject,
               "s" + chip,
               oneOf(List.of("withdrawn outcome", "rekeyed t" + chip)));
-      case 17 -> add("shelter", round, "C" + chip, "s" + chip, "linked " + chip);
-      case 18, 19 -> add("vale", round, subject, "v" + chip, "implanted %s own".formatted(day));
+      case 17 -> add("desk", round, subject, "d" + chip, "lost " + day + " " + oneOf(ANYBODY));
+      case 18 -> add("clinic", round, subject, "p" + chip, "is " + oneOf(DESCRIPTIONS));
+      case 19 -> add("shelter", round, subject, "s" + chip, "is " + oneOf(DESCRIPTIONS));
+      case 20 ->
+          add(
+              oneOf(List.of("clinic", "vale-filled")),
+              round,
+              subject,
+              "p" + chip,
+              "scanned " + day + " " + oneOf(List.of("read", "not-detected")));
+      case 21 ->
+          add(
+              "clinic",
+              round,
+              subject,
+              "p" + chip,
+              random.nextInt(3) == 0 ? "died " + day : "paired C" + (1 + chip % chips));
+      case 22, 23 -> sayTwice(subject, chip, round);
+      case 24 -> add("shelter", round, "C" + chip, "s" + chip, "linked " + chip);
+      case 25, 26 ->
+          add("vale-filled", round, subject, "v" + chip, "implanted %s own".formatted(day));
       default -> add("north", round, "C" + (1000 + chip), "m" + chip, registered(day));
     }
+  }
+
+  /** One handover by both sides, or two on one day, or nearly so. */
+  private void sayTwice(String subject, int chip, LocalDate round) {
+    LocalDate day = round.minusDays(random.nextInt(240));
+    String later = shifted(day.plusDays(random.nextInt(5))).toString();
+    String basis = oneOf(LASTING);
+    String parties = oneOf(ANYBODY) + " " + anyone();
+    add(
+        "shelter",
+        round,
+        subject,
+        "s" + chip,
+        "went/outcome %s %s %s".formatted(shifted(day), basis, parties));
+    String again =
+        random.nextBoolean()
+            ? "went/intake %s %s %s".formatted(later, oneOf(LASTING), parties)
+            : went("intake", shifted(day).toString(), basis);
+    add(oneOf(List.of("cattery", "shelter")), round, subject, "c" + chip, again);
   }
 
   private String went(String slot, String day, String basis) {

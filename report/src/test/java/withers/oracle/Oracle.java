@@ -17,8 +17,6 @@ import java.util.Objects;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.duckdb.DuckDBDriver;
 
 /**
@@ -26,19 +24,6 @@ import org.duckdb.DuckDBDriver;
  * views over them.
  */
 final class Oracle implements AutoCloseable {
-
-  /** Kinds that the tool does not judge yet, or not as the sentence has it. */
-  private static final String LEFT_OUT =
-      Stream.of(
-              "lost-unreachable",
-              "number-on-two-animals",
-              "custody-unclear",
-              "placeholder-contact",
-              "not-detected",
-              "scan-overdue",
-              "registered-after-death")
-          .map("'%s'"::formatted)
-          .collect(Collectors.joining(", "));
 
   private static final String COAST = "01-coast.sql";
   private static final List<String> SENTENCES =
@@ -67,7 +52,6 @@ final class Oracle implements AutoCloseable {
     Oracle oracle = new Oracle(new DuckDBDriver().connect("jdbc:duckdb:", new Properties()));
     oracle.variable("as_of", asOf);
     oracle.variable("known_by", knownBy);
-    oracle.execute("SET VARIABLE left_out = [" + LEFT_OUT + "]");
     oracle.run(COAST);
     ExportTables tables = new ExportTables(oracle.database);
     for (Path folder : folders) {

@@ -22,7 +22,7 @@ import withers.report.overview.Overview;
 import withers.report.overview.Overviews;
 import withers.report.text.Texts;
 
-/** One run with a finding of each kind, for tests of what is made from it. */
+/** One run with findings of several kinds, for tests of what is made from it. */
 public final class Samples {
   public final Coast coast;
 
@@ -47,7 +47,7 @@ public final class Samples {
           "",
           "");
 
-  /** The run of all kinds: most findings are the clinic's, one is the shelter's. */
+  /** The run: most findings are the clinic's, one is the shelter's. */
   public RunResult run() {
     Who mara = coast.person(CLINIC, MARA);
     Who jonas = coast.person(TIDELINE, Coast.contact("Jonas Abel", "+1 212 555 0161"));

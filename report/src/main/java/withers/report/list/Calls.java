@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import withers.finding.Evidence;
 import withers.organisation.Organisation;
 import withers.report.text.Texts;
 
@@ -28,7 +29,7 @@ final class Calls {
 
   private List<Callee> everyone(Situation situation) {
     return switch (situation.finding().kind()) {
-      case FOUND_WAITING ->
+      case FOUND_WAITING, LOST_UNREACHABLE ->
           joined(
               List.of(
                   registries(situation),
@@ -36,14 +37,34 @@ final class Calls {
                   custodian(situation, "call.last-keeper")));
       case CHIPS_DIVERGE,
           CONTACT_BEHIND,
+          PLACEHOLDER_CONTACT,
           MISTYPED_REGISTRATION,
           REGISTRIES_DISAGREE,
           DETAILS_DIFFER ->
           joined(List.of(custodian(situation, "call.keeper"), registries(situation)));
-      case RECORDS_BEHIND, PREPAID_UNUSED, UNREGISTERED, REGISTERED_ELSEWHERE, NON_ISO_ONLY ->
+      case RECORDS_BEHIND,
+          PREPAID_UNUSED,
+          UNREGISTERED,
+          NOT_DETECTED,
+          REGISTERED_ELSEWHERE,
+          SCAN_OVERDUE,
+          NON_ISO_ONLY ->
           custodian(situation, "call.keeper");
+      case NUMBER_ON_TWO_ANIMALS, CUSTODY_UNCLEAR -> others(situation);
+      case REGISTERED_AFTER_DEATH -> registries(situation);
       case TRAIL_ENDS_AT_PURCHASER, NUMBER_DAMAGED, STOCK_UNACCOUNTED -> List.of();
     };
+  }
+
+  /** The other organisations whose records the finding rests on. */
+  private List<Callee> others(Situation situation) {
+    return situation.finding().evidence().stream()
+        .map(Evidence::saidBy)
+        .distinct()
+        .filter(id -> !situation.reader().is(id))
+        .map(situation.reader()::organisation)
+        .map(organisation -> organisation(organisation, "call.record"))
+        .toList();
   }
 
   private static List<Callee> joined(List<List<Callee>> parts) {

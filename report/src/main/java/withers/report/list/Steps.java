@@ -36,8 +36,12 @@ final class Steps {
               step(situation, "scan"),
               step(situation, "same"),
               step(situation, "no"));
+      case LOST_UNREACHABLE -> lost(situation);
+      case NUMBER_ON_TWO_ANIMALS, CUSTODY_UNCLEAR ->
+          List.of(step(situation, "look"), step(situation, "ask"), step(situation, "put"));
       case CONTACT_BEHIND -> askThen(situation, contactChange(situation));
-      case MISTYPED_REGISTRATION,
+      case PLACEHOLDER_CONTACT,
+          MISTYPED_REGISTRATION,
           PREPAID_UNUSED,
           UNREGISTERED,
           REGISTRIES_DISAGREE,
@@ -46,6 +50,10 @@ final class Steps {
           askThen(situation, "yes");
       case NON_ISO_ONLY -> named(situation, "scan", "tell");
       case TRAIL_ENDS_AT_PURCHASER, STOCK_UNACCOUNTED -> named(situation, "look", "used", "passed");
+      case NOT_DETECTED ->
+          List.of(reach(situation), step(situation, "scan"), step(situation, "vet"));
+      case SCAN_OVERDUE -> List.of(step(situation, "scan"), step(situation, "note"));
+      case REGISTERED_AFTER_DEATH -> List.of(step(situation, "look"), step(situation, "tell"));
       case NUMBER_DAMAGED -> List.of();
     };
   }
@@ -81,6 +89,14 @@ final class Steps {
     }
     askLast(situation).ifPresent(steps::add);
     steps.add(step(situation, "scan"));
+    steps.add(step(situation, "note"));
+    return steps;
+  }
+
+  private List<String> lost(Situation situation) {
+    List<String> steps = new ArrayList<>();
+    steps.add(step(situation, "reporter"));
+    steps.add(step(situation, situation.registries().isEmpty() ? "register" : "registry"));
     steps.add(step(situation, "note"));
     return steps;
   }

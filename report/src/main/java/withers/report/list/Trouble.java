@@ -36,9 +36,15 @@ final class Trouble {
     String registered = phrases.all(situation.registered());
     return switch (finding.kind()) {
       case FOUND_WAITING -> waiting(finding);
+      case LOST_UNREACHABLE -> lost(situation);
+      case NUMBER_ON_TWO_ANIMALS ->
+          say(finding, "", steps.fields(finding), steps.numbers(finding.chips()));
+      case CUSTODY_UNCLEAR -> unclear(finding);
       case CHIPS_DIVERGE -> say(finding, "", steps.numbers(finding.chips()));
       case CONTACT_BEHIND ->
           say(finding, situation.registeredToReader() ? ".self" : "", keeper, registered);
+      case PLACEHOLDER_CONTACT, NOT_DETECTED, SCAN_OVERDUE, REGISTERED_AFTER_DEATH ->
+          say(finding, "", keeper, steps.numbers(situation.numbers()));
       case RECORDS_BEHIND -> say(finding, "", keeper, registered);
       case MISTYPED_REGISTRATION ->
           say(
@@ -107,15 +113,30 @@ final class Trouble {
   }
 
   private String waiting(Finding finding) {
-    return foundOn(finding)
+    return lastOf(FOUND, finding)
         .map(day -> say(finding, "", texts.date(day)))
         .orElseGet(() -> say(finding, ".undated"));
   }
 
-  /** The last time that it was found or taken in. */
-  private static Optional<LocalDate> foundOn(Finding finding) {
+  private String lost(Situation situation) {
+    Finding finding = situation.finding();
+    String variant = situation.registered().isEmpty() ? "" : ".registered";
+    return lastOf(Set.of(Part.LOST), finding)
+        .map(day -> say(finding, variant, texts.date(day)))
+        .orElseGet(() -> say(finding, ".undated"));
+  }
+
+  /** Of a death that others contradict, or of a day that left the animal with several. */
+  private String unclear(Finding finding) {
+    return lastOf(Set.of(Part.DIED), finding)
+        .map(day -> say(finding, ".death", texts.date(day)))
+        .orElseGet(() -> say(finding, ""));
+  }
+
+  /** The last day of evidence of these parts. */
+  private static Optional<LocalDate> lastOf(Set<Part> parts, Finding finding) {
     return finding.evidence().stream()
-        .filter(evidence -> FOUND.contains(evidence.part()))
+        .filter(evidence -> parts.contains(evidence.part()))
         .map(Evidence::day)
         .max(Comparator.naturalOrder());
   }

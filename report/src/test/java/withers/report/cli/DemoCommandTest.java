@@ -59,7 +59,7 @@ class DemoCommandTest {
             "one list",
             "the overview",
             "./withers trace --workspace " + folder + " --as-of 2026-10-01 999");
-    assertThat(last(demo.out(), "(\\d+) new, (\\d+) still open, (\\d+) settled"))
+    assertThat(last(demo.out(), "([\\d,]+) new, ([\\d,]+) still open, ([\\d,]+) settled"))
         .as("opened, still open and settled in October")
         .allMatch(count -> count > 0);
   }
@@ -158,6 +158,8 @@ class DemoCommandTest {
   private static List<Integer> last(String text, String pattern) {
     List<MatchResult> found = Pattern.compile(pattern).matcher(text).results().toList();
     MatchResult match = found.get(found.size() - 1);
-    return Stream.of(1, 2, 3).map(group -> Integer.valueOf(match.group(group))).toList();
+    return Stream.of(1, 2, 3)
+        .map(group -> Integer.valueOf(match.group(group).replace(",", "")))
+        .toList();
   }
 }

@@ -1,0 +1,67 @@
+package withers.rule;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import withers.custody.Visit;
+import withers.fact.Fact;
+import withers.finding.FindingKind;
+import withers.history.Periods;
+import withers.history.Source;
+import withers.history.Statement;
+import withers.organisation.OrganisationKind;
+import withers.organisation.Period;
+
+/** A clinic that notes its scans has seen the animal, and nobody has read its chip for long. */
+final class ScanOverdue implements Rule {
+
+  /** Days for which a visit counts (our judgement). */
+  static final int VISIT_DAYS = 365;
+
+  private static final String SCANS = "scans";
+
+  @Override
+  public FindingKind kind() {
+    return FindingKind.SCAN_OVERDUE;
+  }
+
+  @Override
+  public Judgement judge(Dossier dossier) {
+    return latestVisit(dossier)
+        .filter(visit -> notesScans(visit, dossier) && !isReadSince(visit, dossier))
+        .<Judgement>map(Judgement.Holds::new)
+        .orElse(Judgement.CLEAR);
+  }
+
+  private static Optional<Statement> latestVisit(Dossier dossier) {
+    LocalDate from = dossier.asOf().minusDays(VISIT_DAYS);
+    List<Visit> visits = dossier.custody().visits();
+    return visits.stream()
+        .skip(Math.max(0, visits.size() - 1))
+        .map(Visit::statement)
+        .filter(visit -> !visit.day().isBefore(from))
+        .findFirst();
+  }
+
+  private static boolean notesScans(Statement visit, Dossier dossier) {
+    Source source = dossier.cast().sources().get(visit.source());
+    return source.description().coverage().filled().contains(SCANS)
+        && dossier
+            .registries()
+            .directory()
+            .find(source.organisation())
+            .filter(organisation -> organisation.kind() == OrganisationKind.CLINIC)
+            .isPresent();
+  }
+
+  private static boolean isReadSince(Statement visit, Dossier dossier) {
+    Periods periods = dossier.registries().periods();
+    int days = periods.days(Period.SCAN_OVERDUE, dossier.cast().organisation(visit));
+    LocalDate from = visit.day().minusDays(days);
+    Stream<Statement> readings =
+        dossier.animal().stating(Fact.Scanned.class).filter(NotDetected::isRead);
+    Stream<Statement> implants = dossier.animal().stating(Fact.Implanted.class);
+    return Stream.concat(readings, implants).anyMatch(read -> !read.day().isBefore(from));
+  }
+}
