@@ -8,7 +8,6 @@ import withers.custody.Custody;
 import withers.custody.Handover;
 import withers.custody.Tenure;
 import withers.fact.Fact;
-import withers.finding.Who;
 
 /** An animal's trail, line by line, and how each handover is read. */
 record TrailLines(Custody custody, Naming naming) {
@@ -37,9 +36,10 @@ record TrailLines(Custody custody, Naming naming) {
     if (starts) {
       return "for good, and the last; it makes the receiver the custodian";
     }
-    return handover.receiver() instanceof Who.Nobody
-        ? "for good, to nobody who is named"
-        : "for good; something else tells of a later custodian, or tells the same";
+    if (!custody.trail().counted().contains(handover)) {
+      return "for good, but not counted: another one tells it already, or it names nobody";
+    }
+    return "for good; a later handover or visit counts";
   }
 
   private static boolean startsWith(Tenure tenure, Handover handover) {

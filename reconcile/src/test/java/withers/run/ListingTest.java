@@ -3,6 +3,7 @@ package withers.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -11,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import withers.cases.Anchor;
 import withers.cases.CaseKey;
 import withers.contact.Contact;
+import withers.finding.FindingKind;
 import withers.id.OrganisationId;
 import withers.organisation.Directory;
 import withers.organisation.Extra;
@@ -57,6 +59,14 @@ class ListingTest {
     assertThat(isAside("scan-overdue", "tern")).isFalse();
     assertThat(isAside("registered-after-death", "tern")).isTrue();
     assertThat(isAside("stock-unaccounted", "unknown-to-the-directory")).isTrue();
+  }
+
+  @Test
+  void each_of_them_is_a_kind_of_finding() {
+    for (Extra extra : Extra.values()) {
+      String word = extra.name().toLowerCase(Locale.ROOT).replace('_', '-');
+      assertThat(FindingKind.of(word).word()).isEqualTo(word);
+    }
   }
 
   @Test
