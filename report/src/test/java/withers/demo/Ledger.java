@@ -43,6 +43,10 @@ final class Ledger {
       this.key = key;
     }
 
+    boolean isCalled(String name) {
+      return key.equals(name);
+    }
+
     /** Something typed on a day; what it leaves out stays as it was. */
     Typing on(LocalDate day) {
       return new Typing(day);

@@ -23,6 +23,10 @@ enum Shelter {
     return contact;
   }
 
+  Source source() {
+    return source;
+  }
+
   int purchaser() {
     return purchaser;
   }

@@ -34,7 +34,7 @@ import withers.run.Workers;
 import withers.workspace.Workspace;
 
 /** Imports and judges like the commands, with log and vault in memory. */
-final class Desk {
+public final class Desk {
 
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-12-01T06:00:00Z"), ZoneOffset.UTC);
@@ -55,7 +55,7 @@ final class Desk {
    *
    * @param folder the workspace's settings, directory and profiles
    */
-  Desk(Path folder) {
+  public Desk(Path folder) {
     this(folder, Optional.empty());
   }
 
@@ -81,7 +81,7 @@ final class Desk {
   }
 
   /** Imports files that arrive together. */
-  List<ImportReport> take(List<Path> files) {
+  public List<ImportReport> take(List<Path> files) {
     SortedExports sorted =
         new ExportSorter(profiles, Optional.empty(), Optional.empty(), Optional.empty())
             .sort(files);
@@ -99,7 +99,7 @@ final class Desk {
     return log.snapshot().markers().size();
   }
 
-  Outcome outcome(LocalDate asOf, int threads) {
+  public Outcome outcome(LocalDate asOf, int threads) {
     People people =
         new People(
             workspace.directory(),

@@ -1,0 +1,48 @@
+package withers.demo;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import withers.finding.FindingKind;
+
+/** What can really be wrong with an animal's registration, whatever anybody has noticed. */
+enum Problem {
+  /** No registry has the number. */
+  NOBODY_REGISTERED("unregistered", "prepaid-unused"),
+  /** A registry has the keeper, under a number that was typed with one slip. */
+  NUMBER_MISTYPED("mistyped-registration", "unregistered", "prepaid-unused"),
+  /** A registry has the number, and a word such as "Owner" for a name. */
+  NOBODY_NAMED("placeholder-contact"),
+  /** Every registration leads to somebody else than the keeper. */
+  WRONG_PERSON("contact-behind", "chips-diverge", "registries-disagree"),
+  /** One chip leads to the keeper, the other to somebody else. */
+  CHIPS_DIVERGE("chips-diverge"),
+  /** The registration leads to the keeper, with a phone and an address from before a move. */
+  OLD_DETAILS("details-differ"),
+  /** The registration leads to the keeper, of whom our own records know nothing. */
+  WRONG_RECORD("records-behind");
+
+  private final List<String> kinds;
+
+  Problem(String... kinds) {
+    this.kinds = List.of(kinds);
+  }
+
+  /** Whether a finding of this kind says so. */
+  boolean isToldBy(FindingKind kind) {
+    return kinds.contains(kind.word());
+  }
+
+  /** Whether a finding of this kind is told instead: an animal gets one row. */
+  boolean isHiddenBy(FindingKind kind) {
+    return kinds.stream().map(FindingKind::of).noneMatch(own -> own.compareTo(kind) < 0);
+  }
+
+  /** The problems that a finding of this kind may stand for; none when truth does not tell. */
+  static Set<Problem> toldBy(FindingKind kind) {
+    Set<Problem> told = EnumSet.noneOf(Problem.class);
+    Stream.of(values()).filter(problem -> problem.isToldBy(kind)).forEach(told::add);
+    return told;
+  }
+}
