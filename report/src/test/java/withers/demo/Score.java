@@ -65,7 +65,7 @@ final class Score {
     boolean isUrgent = finding.priority().band().compareTo(Band.THIS_WEEK) <= 0;
     (isUrgent ? urgent : later).computeIfAbsent(finding.kind(), k -> new Share()).add(right);
     if (!right && isUrgent) {
-      miss("seed %d %s: %s, but true is %s", seed, chip, finding.kind().word(), problem);
+      miss(seed, chip, finding.kind().word() + " is found, but true is " + problem);
     }
   }
 
@@ -77,15 +77,14 @@ final class Score {
             .isPresent();
     found.computeIfAbsent(knowable, p -> new Share()).add(isFound);
     if (!isFound) {
-      miss(
-          "seed %d %s: %s was knowable, but found is %s",
-          seed, chip, knowable, finding.map(f -> f.kind().word()));
+      String instead = finding.map(f -> f.kind().word()).orElse("nothing");
+      miss(seed, chip, knowable + " was knowable, but found is " + instead);
     }
   }
 
-  private void miss(String text, Object... values) {
+  private void miss(long seed, String chip, String what) {
     if (misses.size() < MOST_MISSES) {
-      misses.add(text.formatted(values));
+      misses.add("seed " + seed + " " + chip + ": " + what);
     }
   }
 
