@@ -38,7 +38,7 @@ CREATE TABLE may_hold AS
 FROM given_to
 UNION
 SELECT c.animal, c.number, e.owner
-FROM carried c JOIN stated s ON s.about = 'chip' AND s.subject = c.number
+FROM carried c JOIN statement s ON s.number = c.number
 JOIN source e ON e.id = s.source AND e.kind = 'registration';
 
 CREATE TABLE newest_export AS

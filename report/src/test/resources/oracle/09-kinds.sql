@@ -258,7 +258,7 @@ WHERE v.day >= getvariable('as_of')::DATE - 1095
 CREATE VIEW registered_after_death AS
 WITH first_death AS (
   SELECT * FROM death WHERE NOT contradicted AND told_by <> 'registration'
-  QUALIFY row_number() OVER (PARTITION BY animal ORDER BY day, source, key, slot) = 1)
+  QUALIFY row_number() OVER (PARTITION BY animal ORDER BY day, source, key, slot, first_stated) = 1)
 SELECT DISTINCT f.animal, f.owner AS organisation
 FROM first_death f JOIN live_registration l USING (animal) JOIN newest_export n ON n.source = l.source
 WHERE n.exported >= f.first_stated + grace_days();

@@ -41,7 +41,18 @@ final class Clinics {
         .put(Field.CLIENT, "C" + client.id())
         .put(Role.PERSON, client)
         .put(Field.VISIT, day)
+        .put(Field.SCANNED, scanned(day))
         .saved();
+  }
+
+  /** Nine visits in ten begin with the reader. */
+  private String scanned(LocalDate day) {
+    return life.dice.permille(900) ? day.toString() : "";
+  }
+
+  /** A visit with the reader, and what it said. */
+  static void scan(Ledger.Entry card, LocalDate day, String result) {
+    card.on(day).put(Field.VISIT, day).put(Field.SCANNED, day).put(Field.SCAN, result).saved();
   }
 
   /** Visits about once a year from then on, each typed on its day. */
@@ -53,7 +64,11 @@ final class Clinics {
   void yearly(Ledger.Entry card, LocalDate first, LocalDate last) {
     LocalDate visit = life.dice.after(first, 200, 420);
     while (!visit.isAfter(last)) {
-      card.on(visit).put(Field.VISIT, visit).saved();
+      Ledger.Entry.Typing typing = card.on(visit).put(Field.VISIT, visit);
+      if (life.dice.permille(900)) {
+        typing.put(Field.SCANNED, visit);
+      }
+      typing.saved();
       visit = life.dice.after(visit, 200, 420);
     }
   }

@@ -13,12 +13,14 @@ final class Lives {
   static Ledger of(long seed, int number, int persons) {
     Life life = new Life(seed, number, persons);
     int kind = life.dice.below(100);
-    if (kind < 40) {
+    if (kind < 36) {
       new ClinicLife(life).live();
-    } else if (kind < 78) {
+    } else if (kind < 71) {
       new ShelterLife(life).live();
-    } else {
+    } else if (kind < 91) {
       new SellerLife(life).live();
+    } else {
+      RareLives.live(life);
     }
     return life.ledger;
   }

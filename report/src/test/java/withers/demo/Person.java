@@ -31,6 +31,11 @@ record Person(
     return new Person(id, given, family, phone, newEmail, street, postcode, town);
   }
 
+  /** Somebody of whom only the name is known. */
+  Person nameAlone() {
+    return new Person(id, given, family, "", "", "", "", "");
+  }
+
   Person named(String newGiven, String newFamily) {
     return new Person(id, newGiven, newFamily, phone, email, street, postcode, town);
   }

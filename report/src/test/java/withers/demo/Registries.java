@@ -13,9 +13,14 @@ final class Registries {
   private final Source registry;
 
   Registries(Life life, Animal animal) {
+    this(life, animal, registryOf(animal.chip(), life.number));
+  }
+
+  /** Registers in that registry, whether the number points to it or not. */
+  Registries(Life life, Animal animal, Source registry) {
     this.life = life;
     this.animal = animal;
-    this.registry = registryOf(animal.chip(), life.number);
+    this.registry = registry;
   }
 
   private static Source registryOf(String chip, int number) {

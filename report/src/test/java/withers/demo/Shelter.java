@@ -40,6 +40,11 @@ enum Shelter {
     return this == ULVERSCAR;
   }
 
+  /** The shelter's name, as others write it. */
+  String organisation() {
+    return contact.family();
+  }
+
   /** The animal as this shelter takes it: one takes cats only. */
   Animal only(Animal animal) {
     return this == ULVERSCAR
@@ -54,6 +59,30 @@ enum Shelter {
     } else {
       stayBegins(life, animal, day, how, from);
     }
+  }
+
+  /** The animal comes from another organisation. */
+  void tookOver(Life life, Animal animal, LocalDate day, String organisation) {
+    if (this == HATHERSAND) {
+      movement(life, animal, day, "transfer-in", Person.NOBODY);
+    } else {
+      stayBegins(life, animal, day, "transfer", Person.NOBODY);
+    }
+    life.ledger
+        .last(source)
+        .on(day)
+        .put(this == HATHERSAND ? Field.ORG : Field.IN_ORG, organisation)
+        .saved();
+  }
+
+  /** The animal goes to another organisation. */
+  void passedOn(Life life, Animal animal, LocalDate day, String organisation) {
+    left(life, animal, day, this == HATHERSAND ? "transfer-out" : "transfer", Person.NOBODY);
+    life.ledger
+        .last(source)
+        .on(day)
+        .put(this == HATHERSAND ? Field.ORG : Field.OUT_ORG, organisation)
+        .saved();
   }
 
   /** An adopter brings the animal back. */

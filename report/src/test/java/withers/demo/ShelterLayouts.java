@@ -68,6 +68,7 @@ final class ShelterLayouts {
                 Map.entry("surrender", "given up by owner"),
                 Map.entry("seizure", "seized"),
                 Map.entry("hold-ended", "stray hold over"),
+                Map.entry("import", "brought from abroad"),
                 Map.entry("transfer-in", "came from another shelter"),
                 Map.entry("transfer-out", "went to another shelter"),
                 Map.entry("foster", "to foster carer"),

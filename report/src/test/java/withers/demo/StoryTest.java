@@ -28,6 +28,7 @@ import withers.cases.CaseKey;
 import withers.cli.Console;
 import withers.cli.Progress;
 import withers.codec.Streams;
+import withers.finding.Damage;
 import withers.finding.Finding;
 import withers.finding.RunResult;
 import withers.history.Scope;
@@ -171,19 +172,19 @@ class StoryTest {
   }
 
   private static List<Finding> findings(RunResult run, Story story) {
-    return run.findings().stream()
-        .filter(finding -> !NotToldYet.KINDS.contains(finding.kind().word()))
-        .filter(finding -> isAbout(finding, story.chip()))
-        .toList();
+    return run.findings().stream().filter(finding -> isAbout(finding, story.chip())).toList();
   }
 
   /**
-   * A damaged number is a record's: told as it is written there, beside what is told of animals.
+   * A damaged number is a record's: told as it is written there, beside what is told of animals. A
+   * box is told under its first number.
    */
   private static boolean isAbout(Finding finding, String number) {
     return finding
         .damage()
-        .map(damage -> damage.written().equals(number))
+        .map(Damage::written)
+        .or(() -> finding.stock().map(stock -> stock.range().first().display()))
+        .map(number::equals)
         .orElseGet(() -> finding.chips().stream().anyMatch(chip -> chip.display().equals(number)));
   }
 }

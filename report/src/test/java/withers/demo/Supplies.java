@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** What the supplier sold: boxes of a thousand numbers to each purchaser, of each usual stock. */
+/** What the supplier sold: cartons of 20,000 numbers to each purchaser, of each usual stock. */
 final class Supplies {
 
-  private static final int BOX = 1000;
+  private static final int CARTON = 20_000;
   private static final LocalDate FIRST_DELIVERY = LocalDate.of(2020, 10, 1);
   private static final Map<Integer, String> PURCHASERS =
       new TreeMap<>(
@@ -30,7 +30,7 @@ final class Supplies {
     PURCHASERS.forEach(
         (digits, name) -> {
           for (String registries : List.of(Chips.COAST, Chips.NORTHERN, Chips.EITHER)) {
-            for (int first = 0; first < animals; first += BOX) {
+            for (int first = 0; first < animals; first += CARTON) {
               deliver(
                   ledger,
                   Dice.of(seed, registries + digits, first),
@@ -48,10 +48,10 @@ final class Supplies {
       Ledger ledger, Dice dice, String registries, int digits, int first, String purchaser) {
     LocalDate delivered = dice.after(FIRST_DELIVERY, 0, 80);
     ledger
-        .entry(Source.SKARNHOLME_SUPPLY, "B" + registries + digits + "-" + first / BOX)
+        .entry(Source.SKARNHOLME_SUPPLY, "B" + registries + digits + "-" + first / CARTON)
         .on(delivered)
         .put(Field.FIRST, Chips.number(registries, digits, first))
-        .put(Field.LAST, Chips.number(registries, digits, first + BOX - 1))
+        .put(Field.LAST, Chips.number(registries, digits, first + CARTON - 1))
         .put(Field.DAY, delivered)
         .put(Field.PURCHASER, purchaser)
         .put(Field.PREPAID, registries.equals(Chips.NORTHERN) ? "yes" : "no")

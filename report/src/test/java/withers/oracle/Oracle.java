@@ -52,6 +52,7 @@ final class Oracle implements AutoCloseable {
     Oracle oracle = new Oracle(new DuckDBDriver().connect("jdbc:duckdb:", new Properties()));
     oracle.variable("as_of", asOf);
     oracle.variable("known_by", knownBy);
+    oracle.execute("SET threads = 1"); // small tables: more threads cost more than they save
     oracle.run(COAST);
     ExportTables tables = new ExportTables(oracle.database);
     for (Path folder : folders) {
@@ -68,7 +69,11 @@ final class Oracle implements AutoCloseable {
     return judging(month.foldersUpToHere(world), month.asOf(), month.asOf());
   }
 
-  /** How many rows one of the oracle's tables has. */
+  /**
+   * How many rows one of the oracle's tables has.
+   *
+   * @param table its name, and perhaps which rows
+   */
   long count(String table) throws SQLException {
     try (Statement query = database.createStatement();
         ResultSet rows = query.executeQuery("SELECT count(*) FROM " + table)) {
@@ -90,7 +95,8 @@ final class Oracle implements AutoCloseable {
 
   /**
    * Every number that the exports speak of, with the anchor of the animal that carries it; a
-   * damaged one, as it stands, with that of a record that has it.
+   * damaged one, as it stands, with that of a record that has it; the first of an unaccounted box
+   * with the box's.
    */
   Map<String, String> anchors() throws SQLException {
     Map<String, String> anchors = new LinkedHashMap<>();
@@ -98,7 +104,8 @@ final class Oracle implements AutoCloseable {
         ResultSet rows =
             query.executeQuery(
                 "SELECT number, animal FROM carried"
-                    + " UNION ALL SELECT cell, source || '/' || key FROM damaged_record JOIN number_read ON n = subject")) {
+                    + " UNION ALL SELECT cell, source || '/' || key FROM damaged_record JOIN number_read ON n = subject"
+                    + " UNION ALL SELECT first, source || '/' || key FROM stock_unaccounted JOIN supply USING (source, key)")) {
       while (rows.next()) {
         anchors.put(rows.getString(1), rows.getString(2));
       }

@@ -19,6 +19,9 @@ import java.util.Random;
  */
 final class Turmoil {
 
+  private static final List<String> NAMELESS =
+      List.of("UNKNOWN", "n/a", "T.B.A.", "Cash sale", "x");
+
   private final Random random;
 
   Turmoil(long seed) {
@@ -96,6 +99,11 @@ final class Turmoil {
       case "event", "details" -> {
         boolean emptied = chance(400);
         group.columns().forEach(column -> row.put(column, emptied ? "" : other.get(column)));
+      }
+      case "placeholder" -> {
+        boolean reachable = chance(300);
+        group.columns().forEach(column -> row.compute(column, (h, cell) -> reachable ? cell : ""));
+        row.put(first, chance(200) ? "" : NAMELESS.get(random.nextInt(NAMELESS.size())));
       }
       case "person", "word" ->
           group.columns().forEach(column -> row.put(column, other.get(column)));
