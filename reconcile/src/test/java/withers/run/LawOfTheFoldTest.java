@@ -31,7 +31,7 @@ import withers.world.World;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class LawOfTheFoldTest {
 
-  private static final int SEEDS = Integer.getInteger("fold.seeds", 200);
+  private static final int SEEDS = 200;
   private static final int CHIPS = 12;
   private static final Scope SCOPE = Scope.asOf(LocalDate.of(2026, 10, 1));
 

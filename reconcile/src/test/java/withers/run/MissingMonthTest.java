@@ -26,7 +26,7 @@ import withers.world.World;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class MissingMonthTest {
 
-  private static final int SEEDS = 2 * Integer.getInteger("fold.seeds", 200);
+  private static final int SEEDS = 400;
   private static final LocalDate LAST_MONTH = RandomWorld.ROUNDS.get(2).plusDays(1);
   private static final LocalDate THIS_MONTH = RandomWorld.ROUNDS.get(3).plusDays(1);
 
