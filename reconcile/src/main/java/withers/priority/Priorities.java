@@ -51,6 +51,13 @@ public final class Priorities {
     return new Priority(isFound ? Band.WHEN_POSSIBLE : Band.THIS_MONTH, product(factors), factors);
   }
 
+  /** The same while a stray's owner is still waited for: after that somebody else may get it. */
+  public static Priority whileHeld(Priority priority) {
+    List<Factor> factors = new ArrayList<>(priority.arithmetic());
+    factors.add(new Factor("stray-hold", Weights.STRAY_HOLD));
+    return new Priority(priority.band(), product(factors), factors);
+  }
+
   /** The priority of a supplied range with numbers that nobody speaks of. */
   public static Priority ofStock() {
     List<Factor> factors =

@@ -52,6 +52,9 @@ final class Weights {
   /** A hand-over was not long ago: the animal doesn't know its new home yet. */
   static final long RECENT_HAND_OVER = 2_000_000;
 
+  /** While a stray's owner is waited for, a call can still bring it home; later it may not. */
+  static final long STRAY_HOLD = 2_000_000;
+
   private Weights() {}
 
   /** A weight that depends on the kind of animal. */

@@ -16,6 +16,7 @@ import withers.finding.Priority;
 import withers.finding.Who;
 import withers.history.Statement;
 import withers.id.OrganisationId;
+import withers.organisation.Period;
 import withers.priority.Priorities;
 
 /** Writes a finding up: what staff need to recognise the animal and to act. */
@@ -43,8 +44,24 @@ record FindingWriter(Dossier dossier) {
   }
 
   private Priority priority(FindingKind kind, Judgement.Holds holds) {
-    return Priorities.of(
-        kind, species(), dossier.custodian().map(Tenure::since), holds.fields(), dossier.asOf());
+    Priority priority =
+        Priorities.of(
+            kind,
+            species(),
+            dossier.custodian().map(Tenure::since),
+            holds.fields(),
+            dossier.asOf());
+    boolean holdRuns =
+        kind == FindingKind.FOUND_WAITING && holds.acting().filter(this::isHeld).isPresent();
+    return holdRuns ? Priorities.whileHeld(priority) : priority;
+  }
+
+  /** Whether a stray's owner is still waited for. */
+  private boolean isHeld(Statement intake) {
+    int days =
+        dossier.registries().periods().days(Period.STRAY_HOLD, dossier.cast().organisation(intake));
+    return intake.fact() instanceof Fact.HandedOver
+        && !intake.day().plusDays(days).isBefore(dossier.asOf());
   }
 
   private Certainty certainty(Judgement.Holds holds) {

@@ -79,6 +79,14 @@ class PrioritiesTest {
   }
 
   @Test
+  void a_stray_that_is_still_held_comes_before_one_that_may_be_placed() {
+    Priority priority = priority("found-waiting", Species.CAT, 500, List.of());
+
+    assertThat(Priorities.whileHeld(priority).harm()).isEqualTo(2 * priority.harm());
+    assertThat(Priorities.whileHeld(priority).band()).isEqualTo(priority.band());
+  }
+
+  @Test
   void a_phone_that_differs_weighs_four_times_as_much_as_another_detail() {
     assertThat(priority("details-differ", Species.DOG, 500, List.of("phone")).harm())
         .isEqualTo(4 * priority("details-differ", Species.DOG, 500, List.of("email")).harm());
