@@ -148,8 +148,58 @@ final class TrueLife {
     }
     LocalDate left = dice.after(intake, 8, 90);
     if (!left.isAfter(LAST_DAY)) {
-      adopted(shelter, left);
+      leaves(shelter, left);
     }
+  }
+
+  private void leaves(Shelter shelter, LocalDate day) {
+    int turn = dice.below(1000);
+    if (turn < 120 && shelter != Shelter.ULVERSCAR) {
+      passedOn(shelter, day);
+    } else if (turn < 200 && shelter == Shelter.HATHERSAND) {
+      onTrial(day);
+    } else if (turn < 260 && shelter == Shelter.HATHERSAND) {
+      shelter.left(life, animal, day, "foster", life.somebody());
+      afterwards(shelter, dice.after(day, 10, 60));
+    } else {
+      adopted(shelter, day);
+    }
+  }
+
+  private void afterwards(Shelter shelter, LocalDate day) {
+    if (!day.isAfter(LAST_DAY)) {
+      adopted(shelter, day);
+    }
+  }
+
+  /** Both shelters write it down, in either order and not always on the same day. */
+  private void passedOn(Shelter shelter, LocalDate day) {
+    Shelter other = shelter == Shelter.HATHERSAND ? Shelter.GARROWNESS : Shelter.HATHERSAND;
+    shelter.passedOn(life, animal, day, other.organisation());
+    LocalDate tookOver = dice.after(day, -2, 2);
+    other.tookOver(life, animal, tookOver, shelter.organisation());
+    truth.keeper(day, other.contact());
+    afterwards(other, dice.after(day, 3, 60));
+  }
+
+  /** Until the trial is final the shelter has the last word, and most keep the animal. */
+  private void onTrial(LocalDate day) {
+    Person adopter = life.somebody();
+    Shelter.HATHERSAND.left(life, animal, day, "trial", adopter);
+    LocalDate settled = dice.after(day, 14, 60);
+    if (!settled.isAfter(LAST_DAY) && dice.permille(800)) {
+      Shelter.HATHERSAND.left(life, animal, settled, "trial-final", adopter);
+      truth.keeper(settled, adopter, new Told(Shelter.HATHERSAND.source(), settled));
+      registers(adopter, settled);
+      livesWith(adopter, settled);
+    }
+  }
+
+  /** Somebody brings the animal back, and somebody else takes it. */
+  private void broughtBack(Shelter shelter, Person first, LocalDate day) {
+    shelter.cameBack(life, animal, day, first);
+    truth.keeper(day, shelter.contact());
+    afterwards(shelter, dice.after(day, 5, 40));
   }
 
   private void adopted(Shelter shelter, LocalDate day) {
@@ -164,7 +214,12 @@ final class TrueLife {
     } else {
       registers(adopter, day);
     }
-    livesWith(adopter, day);
+    LocalDate back = dice.after(day, 3, 60);
+    if (dice.permille(60) && !back.isAfter(LAST_DAY)) {
+      broughtBack(shelter, adopter, back);
+    } else {
+      livesWith(adopter, day);
+    }
   }
 
   /** Some see a clinic, some never do. */

@@ -197,11 +197,11 @@ final class Truth {
       return Optional.of(slipped ? Problem.NUMBER_MISTYPED : Problem.NOBODY_REGISTERED);
     }
     long leading = rows.stream().filter(row -> leads(row, change)).count();
+    long naming = rows.stream().filter(row -> !row.who(Role.PERSON).phone().isEmpty()).count();
     if (leading == 0) {
-      boolean nobody = rows.stream().allMatch(row -> row.who(Role.PERSON).phone().isEmpty());
-      return Optional.of(nobody ? Problem.NOBODY_NAMED : Problem.WRONG_PERSON);
+      return Optional.of(naming == 0 ? Problem.NOBODY_NAMED : Problem.WRONG_PERSON);
     }
-    if (leading < rows.size()) {
+    if (leading < naming) {
       return Optional.of(Problem.CHIPS_DIVERGE);
     }
     boolean byName = rows.stream().anyMatch(row -> isOf(row.who(Role.PERSON), change.keeper));
