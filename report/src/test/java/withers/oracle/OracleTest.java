@@ -19,14 +19,16 @@ import withers.demo.Fixtures;
 import withers.finding.FindingKind;
 
 /**
- * The tool against the oracle, animal by animal. {@code -Doracle.seeds=N} asks for more worlds; see
- * docs/oracle.md.
+ * The tool against the oracle, animal by animal. {@code -Doracle.seeds=N} asks for more worlds,
+ * {@code -Doracle.animals=N} for larger ones; see docs/oracle.md.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class OracleTest {
 
   private static final Path DEMO = Fixtures.folder().resolve("demo");
   private static final List<Month> SENSIBLE = List.of(Month.SEPTEMBER, Month.OCTOBER);
+
+  private static final int ANIMALS = Integer.getInteger("oracle.animals", 1000);
 
   @TempDir private Path folder;
 
@@ -43,7 +45,7 @@ class OracleTest {
   @MethodSource("seeds")
   void agrees_on_every_animal_of_another_world(long seed) throws Exception {
     Path world = folder.resolve("world");
-    DemoWorld.generate(seed, 1000, world);
+    DemoWorld.generate(seed, ANIMALS, world);
     assertThat(differences(world, SENSIBLE)).as("seed %d", seed).isEmpty();
   }
 
