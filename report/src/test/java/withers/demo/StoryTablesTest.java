@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -78,6 +79,12 @@ class StoryTablesTest {
   void the_table_in_the_fixtures_readme_tells_the_same() throws IOException {
     String readme = Files.readString(Fixtures.folder().resolve("README.md"));
     assertThat(readme).contains(StoryTable.markdown(stories));
+  }
+
+  @Test
+  void the_page_of_findings_has_an_example_of_each_kind() throws IOException {
+    Path page = Fixtures.folder().resolveSibling("docs").resolve("findings.md");
+    assertThat(Files.readString(page)).contains(StoryTable.examples(stories));
   }
 
   private static boolean staysSilent(Story story) {
