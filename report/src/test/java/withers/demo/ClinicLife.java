@@ -16,7 +16,7 @@ final class ClinicLife {
   void live() {
     Source clinic = clinics.any();
     LocalDate implanted = life.start();
-    Animal animal = life.animal(life.chip(Clinics.purchaser(clinic)), implanted);
+    Animal animal = life.animal(life.drawnNumber(Clinics.purchaser(clinic)), implanted);
     Person owner = life.somebody();
     Ledger.Entry card = clinics.card(clinic, animal, implanted, owner);
     card.on(implanted).put(Field.IMPLANTED, implanted).saved();

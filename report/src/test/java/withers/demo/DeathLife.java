@@ -21,7 +21,7 @@ final class DeathLife {
     this.clinic = clinics.any();
     this.implanted = life.dice.day(Round.DAWN, LocalDate.of(2025, 12, 1));
     this.died = life.dice.day(LocalDate.of(2026, 1, 20), LocalDate.of(2026, 8, 25));
-    this.animal = life.animal(life.chip(Clinics.purchaser(clinic)), implanted);
+    this.animal = life.animal(life.drawnNumber(Clinics.purchaser(clinic)), implanted);
     this.owner = life.somebody();
     this.card = clinics.card(clinic, animal, implanted, owner);
     this.registries = new Registries(life, animal);

@@ -54,7 +54,7 @@ final class Life {
   }
 
   /** A chip of the usual stock of whoever bought it. */
-  String chip(int purchaser) {
+  String drawnNumber(int purchaser) {
     int draw = dice.below(100);
     if (draw < 4) {
       return draw < 2 ? Chips.nineDigits(number) : Chips.tenCharacters(number);

@@ -16,7 +16,7 @@ final class LossLife {
   void live() {
     LocalDate implanted = life.dice.day(Round.DAWN, LocalDate.of(2026, 3, 1));
     Source clinic = clinics.any();
-    Animal animal = life.animal(life.chip(Clinics.purchaser(clinic)), implanted);
+    Animal animal = life.animal(life.drawnNumber(Clinics.purchaser(clinic)), implanted);
     Person owner = life.somebody();
     Ledger.Entry card = clinics.card(clinic, animal, implanted, owner);
     card.on(implanted).put(Field.IMPLANTED, implanted).saved();

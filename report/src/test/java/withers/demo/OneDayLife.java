@@ -18,7 +18,7 @@ final class OneDayLife {
     this.life = life;
     this.intake = life.dice.day(LocalDate.of(2025, 3, 1), LocalDate.of(2026, 6, 20));
     this.day = life.dice.after(intake, 6, 50);
-    this.animal = life.animal(life.chip(Shelter.HATHERSAND.purchaser()), intake);
+    this.animal = life.animal(life.drawnNumber(Shelter.HATHERSAND.purchaser()), intake);
     this.first = life.somebody();
     this.second = life.somebodyElse(first);
     this.registries = new Registries(life, animal);

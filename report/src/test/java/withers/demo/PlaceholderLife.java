@@ -21,7 +21,8 @@ final class PlaceholderLife {
     this.life = life;
     this.clinics = new Clinics(life);
     this.day = life.dice.day(LocalDate.of(2024, 1, 5), LocalDate.of(2026, 8, 10));
-    this.animal = life.animal(life.chip(Clinics.purchaser(Source.VENDLEMOUTH_PATIENTS)), day);
+    this.animal =
+        life.animal(life.drawnNumber(Clinics.purchaser(Source.VENDLEMOUTH_PATIENTS)), day);
     this.owner = life.somebody();
     this.placeholder = new Person("0", "", life.dice.pick(NAMES), "", "", "", "", "");
     this.registries = new Registries(life, animal);

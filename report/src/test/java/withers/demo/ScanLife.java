@@ -14,7 +14,7 @@ final class ScanLife {
   void live() {
     LocalDate implanted = life.dice.day(Round.DAWN, LocalDate.of(2025, 6, 1));
     Source clinic = Source.VENDLEMOUTH_PATIENTS;
-    Animal animal = life.animal(life.chip(Clinics.purchaser(clinic)), implanted);
+    Animal animal = life.animal(life.drawnNumber(Clinics.purchaser(clinic)), implanted);
     Person owner = life.somebody();
     Ledger.Entry card = new Clinics(life).card(clinic, animal, implanted, owner);
     card.on(implanted).put(Field.IMPLANTED, implanted).saved();

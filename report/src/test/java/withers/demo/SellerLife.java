@@ -18,7 +18,7 @@ final class SellerLife {
     boolean bred = life.dice.permille(600);
     LocalDate sold = life.start();
     LocalDate born = life.dice.after(sold, -110, -60);
-    Animal drawn = Animal.of(life.dice, life.number, life.chip(bred ? 41 : 42), born);
+    Animal drawn = Animal.of(life.dice, life.number, life.drawnNumber(bred ? 41 : 42), born);
     Animal animal = bred ? puppy(drawn) : drawn;
     Person buyer = life.somebody();
     Ledger.Entry sale =

@@ -13,7 +13,8 @@ final class SharedNumberLife {
   SharedNumberLife(Life life) {
     this.life = life;
     this.seen = life.dice.day(Round.DAWN, LocalDate.of(2026, 7, 1));
-    this.animal = life.animal(life.chip(Clinics.purchaser(Source.PELLERWICK_PATIENTS)), seen);
+    this.animal =
+        life.animal(life.drawnNumber(Clinics.purchaser(Source.PELLERWICK_PATIENTS)), seen);
     this.owner = life.somebody();
   }
 

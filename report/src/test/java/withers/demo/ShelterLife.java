@@ -31,7 +31,7 @@ final class ShelterLife {
     boolean inland = shelter == Shelter.GARROWNESS && life.dice.permille(80);
     return inland
         ? Chips.number(Chips.INLAND, shelter.purchaser(), life.number)
-        : life.chip(shelter.purchaser());
+        : life.drawnNumber(shelter.purchaser());
   }
 
   void live() {

@@ -16,7 +16,7 @@ final class TransferLife {
   TransferLife(Life life) {
     this.life = life;
     this.intake = life.dice.day(LocalDate.of(2025, 1, 10), LocalDate.of(2026, 6, 1));
-    this.animal = life.animal(life.chip(Shelter.GARROWNESS.purchaser()), intake);
+    this.animal = life.animal(life.drawnNumber(Shelter.GARROWNESS.purchaser()), intake);
     this.registries = new Registries(life, animal);
   }
 

@@ -46,7 +46,7 @@ final class TrueLife {
     return life.ledger;
   }
 
-  String chip() {
+  String carried() {
     return animal.chip();
   }
 

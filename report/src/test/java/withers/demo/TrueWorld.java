@@ -24,7 +24,7 @@ final class TrueWorld {
         TrueLife life = new TrueLife(seed, number, Math.max(20, animals / 4 * 3));
         life.live();
         exports.write(life.ledger());
-        truths.put(life.chip(), life.truth());
+        truths.put(life.carried(), life.truth());
       }
       exports.write(Supplies.ledger(seed, animals));
     } catch (IOException unwritable) {
