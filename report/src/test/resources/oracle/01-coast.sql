@@ -90,7 +90,7 @@ CREATE TABLE vendlemouth_patients (
   "Patient No" VARCHAR, "Client No" VARCHAR, "Patient" VARCHAR, "Kind" VARCHAR, "Sex" VARCHAR, "Born" VARCHAR,
   "Microchip" VARCHAR, "Second microchip" VARCHAR, "Implanted" VARCHAR, "Client" VARCHAR, "Phone" VARCHAR,
   "E-mail" VARCHAR, "Address" VARCHAR, "Postcode" VARCHAR, "Town" VARCHAR, "Last seen" VARCHAR, "Scanned" VARCHAR,
-  "Reader" VARCHAR, "Died" VARCHAR, exported DATE);
+  "Scan result" VARCHAR, "Died" VARCHAR, exported DATE);
 CREATE TABLE pellerwick_patients (
   "Record" VARCHAR, "Owner ref" VARCHAR, "Surname" VARCHAR, "First name" VARCHAR, "Telephone" VARCHAR, "Mail" VARCHAR,
   "Street" VARCHAR, "Code" VARCHAR, "Place" VARCHAR, "Pet name" VARCHAR, "Species" VARCHAR, "Sex" VARCHAR,

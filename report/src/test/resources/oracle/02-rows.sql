@@ -39,7 +39,7 @@ SELECT 'vendlemouth-patients' AS source, exported, said("Patient No") AS key, "M
   contact("Client", "Phone", "E-mail", "Address", "Postcode", "Town") AS who,
   looks("Patient", "Kind", "Sex", a_day("Born", '%Y-%m-%d')) AS described,
   a_day("Implanted", '%Y-%m-%d') AS implanted, a_day("Scanned", '%Y-%m-%d') AS scanned,
-  scan_of(said("Scanned"), MAP {'number': 'read', 'nothing': 'not-detected'}[said("Reader")]) AS scan,
+  scan_of(said("Scanned"), MAP {'number': 'read', 'nothing': 'not-detected'}[said("Scan result")]) AS scan,
   days_readable(["Born", "Implanted", "Last seen", "Scanned", "Died"], '%Y-%m-%d') AS readable
 FROM vendlemouth_patients
 UNION ALL

@@ -27,7 +27,7 @@ final class ClinicLayouts {
         .address("Address", "Postcode", "Town", PERSON)
         .day("Last seen", Field.VISIT)
         .day("Scanned", Field.SCANNED)
-        .word("Reader", Field.SCAN, Map.of("read", "number", "not-detected", "nothing"))
+        .word("Scan result", Field.SCAN, Map.of("read", "number", "not-detected", "nothing"))
         .day("Died", Field.DIED);
   }
 

@@ -26,7 +26,7 @@ enum Layout {
       "day Last seen",
       "event Last seen",
       "event Implanted",
-      "event Scanned|Reader",
+      "event Scanned|Scan result",
       "day Scanned",
       "word Reader",
       "event Died",

@@ -58,13 +58,21 @@ record PeoplePairs(Relations relations) {
     if (a.isEmpty() || b.isEmpty() || a.fill() > Relations.ALWAYS && b.fill() > Relations.ALWAYS) {
       return 0;
     }
-    double together = relations.filledTogether(a, b);
-    double alike = together >= 0.97 ? 2.5 : together >= 0.85 ? 1.5 : 0;
+    double alike = gapsTogether(a, b);
     if (f.use().isName() == g.use().isName() || isInsteadOfAPerson(f) || isInsteadOfAPerson(g)) {
       return alike;
     }
     double within = f.use().isName() ? relations.within(b, a) : relations.within(a, b);
     return alike + (within >= 0.95 ? 0 : within >= 0.7 ? -1 : -4);
+  }
+
+  /** Gaps in the same rows; a column without gaps goes with every other. */
+  private double gapsTogether(Column a, Column b) {
+    if (a.fill() > Relations.ALWAYS || b.fill() > Relations.ALWAYS) {
+      return 0;
+    }
+    double together = relations.filledTogether(a, b);
+    return together >= 0.97 ? 2.5 : together >= 0.85 ? 1.5 : 0;
   }
 
   /** A shelter deals with a person or with an organisation, each in columns of its own. */
