@@ -80,13 +80,16 @@ at_odds AS (
 SELECT c.*, c.animal IN (FROM at_odds) AND c.animal NOT IN (FROM of_one_mind) AS in_doubt
 FROM candidate c QUALIFY row_number() OVER (PARTITION BY animal ORDER BY place DESC) = 1;
 
--- By the last handover; without one, by the earliest visit that names somebody.
+-- By the last handover; without one, by the earliest visit that names somebody. The client of a sale that was returned
+-- is who gave the animal back, not who has it since.
 CREATE TABLE first_custodian AS
 WITH by_handover AS (FROM last_handover),
 by_visit AS (
   SELECT * FROM visit
   QUALIFY row_number() OVER (PARTITION BY animal ORDER BY place) = 1)
-SELECT animal, id, who, source, client, day AS start, first_stated AS known_since FROM by_handover
+SELECT animal, id, who, source, CASE WHEN basis <> 'sale-returned' THEN client END AS client,
+  day AS start, first_stated AS known_since
+FROM by_handover
 UNION ALL
 SELECT animal, id, who, source, client, day, first_stated FROM by_visit ANTI JOIN by_handover USING (animal);
 
