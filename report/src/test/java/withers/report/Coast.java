@@ -126,4 +126,51 @@ public final class Coast {
           - {id: coast-network, name: Coast Network, kind: coordinator, mail: post@coast-network.example.org}
         """);
   }
+
+  /** Writes the profile of the clinic's patients, whose files are {@code patients-DAY.csv}. */
+  public static void writePatients(Path folder) throws IOException {
+    write(
+        folder,
+        "sources/patients.yaml",
+        """
+        organisation: harbour-vets
+        kind: clinic-patients
+        files: [patients-*.csv]
+        export-date: {from: file-name}
+        extent: full
+        coverage: {reach: whole}
+        key: [No]
+        columns:
+          chip: Chip
+          visit: Seen
+          client: {name: Client, phones: [Phone]}
+        """);
+  }
+
+  /** Writes the profile of the registry's contacts, whose files are {@code register-DAY.csv}. */
+  public static void writeRegister(Path folder) throws IOException {
+    write(
+        folder,
+        "sources/register.yaml",
+        """
+        organisation: tideline
+        kind: registry-contacts
+        files: [register-*.csv]
+        export-date: {from: file-name}
+        extent: full
+        coverage: {reach: whole}
+        key: [No]
+        columns:
+          chip: Chip
+          updated: Since
+          primary: {name: Contact, phones: [Phone]}
+        """);
+  }
+
+  /** Writes a file of a workspace, in a folder that is made if it is missing. */
+  public static void write(Path folder, String name, String text) throws IOException {
+    Path file = folder.resolve(name);
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, text);
+  }
 }

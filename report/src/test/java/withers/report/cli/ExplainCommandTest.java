@@ -25,36 +25,8 @@ class ExplainCommandTest {
   void two_dogs_that_changed_hands() throws IOException {
     Coast.writeWorkspace(folder);
     Files.writeString(folder.resolve("withers.yaml"), "list-cap: 1\n", StandardOpenOption.APPEND);
-    write(
-        "sources/patients.yaml",
-        """
-        organisation: harbour-vets
-        kind: clinic-patients
-        files: [patients-*.csv]
-        export-date: {from: file-name}
-        extent: full
-        coverage: {reach: whole}
-        key: [No]
-        columns:
-          chip: Chip
-          visit: Seen
-          client: {name: Client, phones: [Phone]}
-        """);
-    write(
-        "sources/register.yaml",
-        """
-        organisation: tideline
-        kind: registry-contacts
-        files: [register-*.csv]
-        export-date: {from: file-name}
-        extent: full
-        coverage: {reach: whole}
-        key: [No]
-        columns:
-          chip: Chip
-          updated: Since
-          primary: {name: Contact, phones: [Phone]}
-        """);
+    Coast.writePatients(folder);
+    Coast.writeRegister(folder);
     write(
         "inbox/patients-2026-02-27.csv",
         """
@@ -73,8 +45,7 @@ class ExplainCommandTest {
   }
 
   private void write(String name, String text) throws IOException {
-    Files.createDirectories(folder.resolve(name).getParent());
-    Files.writeString(folder.resolve(name), text);
+    Coast.write(folder, name, text);
   }
 
   private CommandRun explain(String... words) {

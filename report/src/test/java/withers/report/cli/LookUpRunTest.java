@@ -23,21 +23,7 @@ class LookUpRunTest {
   @BeforeEach
   void a_clinic_knows_a_dog_and_its_keeper() throws IOException {
     Coast.writeWorkspace(folder);
-    write(
-        "sources/patients.yaml",
-        """
-        organisation: harbour-vets
-        kind: clinic-patients
-        files: [patients-*.csv]
-        export-date: {from: file-name}
-        extent: full
-        coverage: {reach: whole}
-        key: [No]
-        columns:
-          chip: Chip
-          visit: Seen
-          client: {name: Client, phones: [Phone]}
-        """);
+    Coast.writePatients(folder);
     write(
         "inbox/patients-2026-02-27.csv",
         """
@@ -48,8 +34,7 @@ class LookUpRunTest {
   }
 
   private void write(String name, String text) throws IOException {
-    Files.createDirectories(folder.resolve(name).getParent());
-    Files.writeString(folder.resolve(name), text);
+    Coast.write(folder, name, text);
   }
 
   private String run() {

@@ -42,21 +42,7 @@ class RunCommandTest {
         values:
           species: {Dog: dog}
         """);
-    write(
-        "sources/register.yaml",
-        """
-        organisation: tideline
-        kind: registry-contacts
-        files: [register-*.csv]
-        export-date: {from: file-name}
-        extent: full
-        coverage: {reach: whole}
-        key: [No]
-        columns:
-          chip: Chip
-          updated: Since
-          primary: {name: Contact, phones: [Phone]}
-        """);
+    Coast.writeRegister(folder);
     write(
         "inbox/patients-2026-02-27.csv",
         """
@@ -187,8 +173,6 @@ class RunCommandTest {
   }
 
   private void write(String name, String text) throws IOException {
-    Path file = folder.resolve(name);
-    Files.createDirectories(file.getParent());
-    Files.writeString(file, text);
+    Coast.write(folder, name, text);
   }
 }
