@@ -3,7 +3,8 @@ package withers.corpus;
 import java.util.List;
 
 /**
- * What may happen to a record, with its shares in the two corpora; the table of docs/matching.md.
+ * What may happen to a record, with its shares: everyday ones are those of tuning, only fewer to a
+ * record; the table of docs/matching.md.
  */
 public enum Corruption {
   GIVEN_NAME_TYPED(5, 4, GivenNames::typed),
@@ -81,7 +82,7 @@ public enum Corruption {
   }
 
   double weight(Mix mix) {
-    return mix == Mix.TUNING ? tuning : heldOut;
+    return mix == Mix.HELD_OUT ? heldOut : tuning;
   }
 
   /** The record with this in it, or the same when there is nothing to do it to. */
