@@ -2,6 +2,7 @@ package withers.contacts;
 
 import java.util.List;
 import java.util.stream.Stream;
+import withers.matching.Verdict;
 
 /**
  * The verdict on two contacts, and how it came about.

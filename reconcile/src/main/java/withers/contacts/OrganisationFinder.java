@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import withers.contact.Contact;
 import withers.id.OrganisationId;
+import withers.matching.Verdict;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
 

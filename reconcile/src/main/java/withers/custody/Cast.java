@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import withers.contact.ContactRef;
 import withers.contacts.Comparison;
 import withers.contacts.People;
-import withers.contacts.Verdict;
 import withers.fact.Fact;
 import withers.fact.Party;
 import withers.finding.Who;
@@ -15,6 +14,7 @@ import withers.history.Sources;
 import withers.history.Stated;
 import withers.history.Statement;
 import withers.id.OrganisationId;
+import withers.matching.Verdict;
 
 /** Who the parties of statements are. Safe for several threads. */
 public record Cast(People people, Sources sources) {

@@ -3,8 +3,8 @@ package withers.custody;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import withers.contacts.Verdict;
 import withers.finding.Who;
+import withers.matching.Verdict;
 
 /**
  * Tells from visits that an animal changed hands and nobody said so: somebody else comes with it

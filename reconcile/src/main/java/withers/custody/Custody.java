@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import withers.contacts.Verdict;
 import withers.fact.Fact;
 import withers.finding.Who;
 import withers.history.Animal;
 import withers.history.Statement;
+import withers.matching.Verdict;
 
 /**
  * Who has the animal, and who had it before.

@@ -10,10 +10,10 @@ import java.util.Set;
 import java.util.stream.Stream;
 import withers.contact.ContactRef;
 import withers.contacts.Comparison;
-import withers.contacts.Verdict;
 import withers.finding.Who;
 import withers.history.Animal;
 import withers.history.Statement;
+import withers.matching.Verdict;
 
 /**
  * One custodian as the sources wrote it over time: a marriage or a move is not a stranger.

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.List;
 import withers.contacts.Comparison;
 import withers.contacts.Field;
-import withers.contacts.Verdict;
 import withers.finding.FindingKind;
+import withers.matching.Verdict;
 
 /** A live registration names the keeper, with other details than the newest that we know. */
 final class DetailsDiffer extends KeeperRule {

@@ -8,10 +8,10 @@ import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import withers.contacts.Verdict;
 import withers.finding.NotJudged;
 import withers.history.Source;
 import withers.history.Statement;
+import withers.matching.Verdict;
 import withers.registration.LiveRegistration;
 import withers.registration.Registries;
 

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import withers.contacts.Verdict;
 import withers.custody.Cast;
 import withers.custody.Handover;
 import withers.fact.Basis;
@@ -13,6 +12,7 @@ import withers.fact.Fact;
 import withers.finding.FindingKind;
 import withers.finding.Who;
 import withers.history.Statement;
+import withers.matching.Verdict;
 import withers.registration.LiveRegistration;
 
 /**

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import withers.contact.Contact;
+import withers.matching.Verdict;
 
 /** The table of verdicts in docs/findings.md, line by line. All people are invented. */
 @DisplayNameGeneration(ReplaceUnderscores.class)

@@ -13,6 +13,7 @@ import withers.corpus.Score;
 import withers.corpus.Tally;
 import withers.corpus.WrittenPair;
 import withers.corpus.WrittenPairs;
+import withers.matching.Verdict;
 
 /**
  * How well people are told apart, on the corpus of docs/matching.md. {@code -Dcorpus.pairs=200000}

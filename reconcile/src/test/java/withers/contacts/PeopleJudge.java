@@ -10,6 +10,7 @@ import withers.corpus.Judge;
 import withers.finding.Who;
 import withers.id.OrganisationId;
 import withers.id.SourceId;
+import withers.matching.Verdict;
 import withers.organisation.Directory;
 
 /** Asks {@link People}, as the run does, about two persons whom nobody has seen before. */

@@ -12,6 +12,7 @@ import withers.fact.Party;
 import withers.finding.Who;
 import withers.id.OrganisationId;
 import withers.id.SourceId;
+import withers.matching.Verdict;
 import withers.world.World;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)

@@ -1,7 +1,7 @@
 package withers.corpus;
 
 import withers.contact.Contact;
-import withers.contacts.Verdict;
+import withers.matching.Verdict;
 
 /** Anything that says what two contacts are to each other. */
 public interface Judge {

@@ -1,7 +1,7 @@
 package withers.corpus;
 
 import java.util.List;
-import withers.contacts.Verdict;
+import withers.matching.Verdict;
 
 /** What was said of a pair, without the pair's contacts. */
 record Judged(Kind kind, List<Corruption> corruptions, Left left, Verdict verdict) {

@@ -4,7 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
-import withers.contacts.Verdict;
+import withers.matching.Verdict;
 
 /**
  * How often what was said of some pairs. Same person is said by the verdicts {@code SAME} and

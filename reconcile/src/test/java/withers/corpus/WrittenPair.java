@@ -1,7 +1,7 @@
 package withers.corpus;
 
 import withers.contact.Contact;
-import withers.contacts.Verdict;
+import withers.matching.Verdict;
 
 /**
  * A pair that somebody thought of and judged.

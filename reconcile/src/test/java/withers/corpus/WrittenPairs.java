@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import withers.contact.Contact;
-import withers.contacts.Verdict;
+import withers.matching.Verdict;
 
 /** Reads the pairs that were written by hand: {@code withers/matching/pairs.txt} says how. */
 public final class WrittenPairs {

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import withers.contact.Contact;
-import withers.contacts.Verdict;
+import withers.matching.Verdict;
 
 /** The pairs written by hand are all there, and harm nobody. */
 @DisplayNameGeneration(ReplaceUnderscores.class)

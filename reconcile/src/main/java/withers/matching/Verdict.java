@@ -1,4 +1,4 @@
-package withers.contacts;
+package withers.matching;
 
 /** What comparing two contacts says. The order is from best to worst. */
 public enum Verdict {
