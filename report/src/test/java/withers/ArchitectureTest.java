@@ -101,8 +101,25 @@ class ArchitectureTest {
       only(List.of("withers.ingest.csv..", "withers.report.csv.."), "org.apache.commons.csv..");
 
   @ArchTest
-  static final ArchRule ICU_stays_where_files_are_found_out =
-      only("withers.ingest.sniff..", "com.ibm.icu..");
+  static final ArchRule ICU_stays_where_files_are_found_out_and_scripts_transliterated =
+      only(List.of("withers.ingest.sniff..", "withers.matching.form.."), "com.ibm.icu..");
+
+  @ArchTest
+  static final ArchRule of_ICU_names_need_the_transliterator_alone =
+      noClasses()
+          .that()
+          .resideInAPackage("withers.matching..")
+          .should()
+          .dependOnClassesThat()
+          .haveNameMatching("com\\.ibm\\.icu\\.(?!text\\.Transliterator$).*");
+
+  @ArchTest
+  static final ArchRule phonetic_codes_stay_in_the_normal_form =
+      only("withers.matching.form..", "org.apache.commons.codec..");
+
+  @ArchTest
+  static final ArchRule distances_of_strings_stay_in_matching_and_where_a_word_is_suggested =
+      only(List.of("withers.matching..", "withers.yaml.."), "org.apache.commons.text..");
 
   @ArchTest
   static final ArchRule XLSX_stays_in_its_reader_and_its_writer =

@@ -1,0 +1,95 @@
+package withers.matching.form;
+
+import com.ibm.icu.text.Transliterator;
+import java.text.Normalizer;
+import java.util.Locale;
+import withers.contact.Ascii;
+
+/**
+ * Folds text to small Latin letters without accents, whatever script it is written in (the
+ * transforms of Unicode's CLDR, as ICU brings them). What no transform knows stays as it is. Safe
+ * for several threads.
+ */
+final class Fold {
+  private Fold() {}
+
+  /** The folded text, still with its spaces and punctuation. */
+  static String of(String text) {
+    return Ascii.isAscii(text) ? text.toLowerCase(Locale.ROOT) : latin(text);
+  }
+
+  private static String latin(String text) {
+    String composed = Normalizer.normalize(text, Normalizer.Form.NFKC);
+    return Script.of(composed).transform(composed).toLowerCase(Locale.ROOT);
+  }
+
+  /** The letters and digits of a folded text, and marks that belong to a script's spelling. */
+  static String lettersAndDigits(String folded) {
+    StringBuilder kept = new StringBuilder(folded.length());
+    folded.codePoints().filter(Fold::isOfWord).forEach(kept::appendCodePoint);
+    return kept.toString();
+  }
+
+  static boolean isOfWord(int c) {
+    return Character.isLetterOrDigit(c) || isMarkOrNumber(Character.getType(c));
+  }
+
+  private static boolean isMarkOrNumber(int type) {
+    return type == Character.NON_SPACING_MARK
+        || type == Character.COMBINING_SPACING_MARK
+        || type == Character.ENCLOSING_MARK
+        || type == Character.LETTER_NUMBER
+        || type == Character.OTHER_NUMBER;
+  }
+
+  /** Scripts for which a transform closer to how people spell their names is at hand. */
+  private enum Script {
+    LATIN("Latin-ASCII"),
+    RUSSIAN("Russian-Latin/BGN; Latin-ASCII"),
+    UKRAINIAN("Ukrainian-Latin/BGN; Latin-ASCII"),
+    GREEK("Greek-Latin/UNGEGN; Latin-ASCII"),
+    OTHER("Any-Latin; Latin-ASCII");
+
+    private static final String OF_UKRAINE = "іїєґІЇЄҐ";
+
+    private final String transform;
+
+    Script(String transform) {
+      this.transform = transform;
+    }
+
+    String transform(String text) {
+      return Transforms.ALL[ordinal()].transliterate(text);
+    }
+
+    static Script of(String text) {
+      Script script = LATIN;
+      for (int i = 0; i < text.length(); i++) {
+        Script ofLetter = of(text.charAt(i));
+        script = ofLetter.compareTo(script) > 0 ? ofLetter : script;
+      }
+      return script;
+    }
+
+    private static Script of(char letter) {
+      Character.UnicodeScript script = Character.UnicodeScript.of(letter);
+      return switch (script) {
+        case LATIN, COMMON, INHERITED, UNKNOWN -> LATIN;
+        case GREEK -> GREEK;
+        case CYRILLIC -> OF_UKRAINE.indexOf(letter) >= 0 ? UKRAINIAN : RUSSIAN;
+        default -> OTHER;
+      };
+    }
+
+    /** Loaded with the first text that needs them, not before. */
+    private static final class Transforms {
+      static final Transliterator[] ALL = new Transliterator[values().length];
+
+      static {
+        for (Script script : values()) {
+          ALL[script.ordinal()] = Transliterator.getInstance(script.transform);
+        }
+      }
+    }
+  }
+}
