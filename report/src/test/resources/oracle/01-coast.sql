@@ -37,12 +37,15 @@ INSERT INTO organisation_name VALUES
   ('ulverscar-shelter', 'Cat Shelter Ulverscar'),
   ('corvelsea-pet-shop', 'Pet Shop Corvelsea');
 
-CREATE TABLE carer (organisation VARCHAR, name VARCHAR, phone VARCHAR, email VARCHAR, street VARCHAR, postcode VARCHAR);
+CREATE TABLE carer (
+  organisation VARCHAR, name VARCHAR, phone VARCHAR, email VARCHAR, street VARCHAR, postcode VARCHAR, town VARCHAR);
 INSERT INTO carer VALUES
-  ('garrowness-shelter', 'Mirela Østby', '+1 415 555 0131', 'mirela.ostby@example.org', '31 Thrift Lane', 'GN 245'),
-  ('hathersand-shelter', 'Desta Llewellyn', '+1 415 555 0132', 'desta.llewellyn@example.org', '6 Cockle Lane', 'HS 318'),
-  ('hathersand-shelter', 'Haruto van der Meer', '+1 415 555 0133', NULL, '44 Drift Road', 'SK 207'),
-  ('ulverscar-shelter', 'Thandiwe Saarinen', '+1 415 555 0134', NULL, '17 Wrack Lane', 'UV 530');
+  ('garrowness-shelter', 'Mirela Østby', '+1 415 555 0131', 'mirela.ostby@example.org', '31 Thrift Lane', 'GN 245',
+    'Garrowness'),
+  ('hathersand-shelter', 'Desta Llewellyn', '+1 415 555 0132', 'desta.llewellyn@example.org', '6 Cockle Lane', 'HS 318',
+    'Hathersand'),
+  ('hathersand-shelter', 'Haruto van der Meer', '+1 415 555 0133', NULL, '44 Drift Road', 'SK 207', 'Skarnholme'),
+  ('ulverscar-shelter', 'Thandiwe Saarinen', '+1 415 555 0134', NULL, '17 Wrack Lane', 'UV 530', 'Ulverscar');
 
 -- Which numbers a registry may hold by the directory; first and last are numbers of one length.
 CREATE TABLE registry_range (registry VARCHAR, first VARCHAR, last VARCHAR);

@@ -8,15 +8,18 @@ CREATE MACRO days_readable(cells, form) AS
 
 CREATE MACRO both_or_none(day, word) AS (said(day) IS NULL) = (word IS NULL);
 
--- Somebody as a row names them: a contact with details, an organisation by its name, the sender itself, or nobody.
-CREATE MACRO somebody(kind, name, phone, email, street, postcode, town) AS struct_pack(
-  kind := kind, name := said(name), phone := said(phone), email := said(email), street := said(street),
-  postcode := said(postcode), town := said(town));
+-- Somebody as a row names them: a contact with details, an organisation by its name, the sender itself, or nobody. A
+-- contact's name stands in one column, or in two.
+CREATE MACRO somebody(kind, name, given, family, phone, email, street, postcode, town) AS struct_pack(
+  kind := kind, name := said(name), given := said(given), family := said(family), phone := said(phone),
+  email := said(email), street := said(street), postcode := said(postcode), town := said(town));
 CREATE MACRO contact(name, phone, email, street, postcode, town) AS
-  somebody('contact', name, phone, email, street, postcode, town);
-CREATE MACRO named(organisation) AS somebody('organisation', organisation, NULL, NULL, NULL, NULL, NULL);
-CREATE MACRO own() AS somebody('own', NULL, NULL, NULL, NULL, NULL, NULL);
-CREATE MACRO nobody() AS somebody('contact', NULL, NULL, NULL, NULL, NULL, NULL);
+  somebody('contact', name, NULL, NULL, phone, email, street, postcode, town);
+CREATE MACRO contact_of(given, family, phone, email, street, postcode, town) AS
+  somebody('contact', NULL, given, family, phone, email, street, postcode, town);
+CREATE MACRO named(organisation) AS somebody('organisation', organisation, NULL, NULL, NULL, NULL, NULL, NULL, NULL);
+CREATE MACRO own() AS somebody('own', NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL);
+CREATE MACRO nobody() AS somebody('contact', NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL);
 CREATE MACRO named_or(organisation, other) AS CASE WHEN said(organisation) IS NULL THEN other ELSE named(organisation) END;
 
 -- What an animal is, as a row describes it. A kind of animal that is none of ours is another one.
@@ -45,7 +48,7 @@ FROM vendlemouth_patients
 UNION ALL
 SELECT 'pellerwick-patients', exported, said("Record"), "Transponder", "Other transponder", said("Owner ref"),
   a_day("Last visit", '%d.%m.%Y'), a_day("Deceased on", '%d.%m.%Y'),
-  contact(concat_ws(' ', "First name", "Surname"), "Telephone", "Mail", "Street", "Code", "Place"),
+  contact_of("First name", "Surname", "Telephone", "Mail", "Street", "Code", "Place"),
   looks("Pet name", "Species", "Sex", a_day("Date of birth", '%d.%m.%Y')),
   a_day("Date of implant", '%d.%m.%Y'), a_day("Last scan", '%d.%m.%Y'),
   scan_of(said("Last scan"), MAP {'ok': 'read', 'no answer': 'not-detected'}[said("Scan")]),
@@ -104,7 +107,7 @@ SELECT 'hathersand-movements' AS source, exported, said("Movement") AS key, "Chi
     'went to another shelter': 'transfer-out', 'to foster carer': 'foster', 'to new home on trial': 'trial-started',
     'trial made final': 'trial-finalised', 'adopted': 'adoption', 'brought back by adopter': 'adoption-returned',
     'back to owner': 'return-to-owner', 'died': 'died'}[said("What happened")] AS move,
-  named_or("Other shelter", contact(concat_ws(' ', "Given name", "Family name"), "Phone", "E-mail", "Address",
+  named_or("Other shelter", contact_of("Given name", "Family name", "Phone", "E-mail", "Address",
     "Postcode", "Town")) AS other,
   looks("Called", "Kind of animal", "Sex", NULL) AS described,
   days_readable(["Date"], '%d/%m/%Y') AND both_or_none("Date", move) AS readable
@@ -120,7 +123,7 @@ FROM tollbarrow_sales
 UNION ALL
 SELECT 'corvelsea-sales', exported, said(sales.sale), chip, said(customer),
   a_day(sold_on, '%Y-%m-%d'), a_day(returned_on, '%Y-%m-%d'),
-  contact(concat_ws(' ', first_name, last_name), phone, email, address, postcode, town),
+  contact_of(first_name, last_name, phone, email, address, postcode, town),
   looks(name, animal, sex, a_day(born, '%Y-%m-%d')),
   days_readable([sold_on, born, returned_on], '%Y-%m-%d') AS readable
 FROM corvelsea_sales AS sales;
@@ -128,7 +131,7 @@ FROM corvelsea_sales AS sales;
 CREATE TABLE registration_row AS
 SELECT 'coast-register' AS source, exported, said(registration) AS key, chip_number AS chip, said(account) AS account,
   a_day(contact_since, '%Y-%m-%d') AS since, a_day(ended_on, '%Y-%m-%d') AS ended, said(end_reason) AS end_reason,
-  contact(concat_ws(' ', given_name, family_name), phone, email, address, postcode, town) AS keeper,
+  contact_of(given_name, family_name, phone, email, address, postcode, town) AS keeper,
   contact(second_contact, second_phone, NULL, NULL, NULL, NULL) AS second,
   looks(animal_name, species, NULL, NULL) AS described,
   days_readable([contact_since, ended_on], '%Y-%m-%d') AS readable

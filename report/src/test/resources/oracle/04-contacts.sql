@@ -1,4 +1,5 @@
--- Who is who, and the verdict on two contacts. Phones: the coast's are all numbers of the North American plan, written
+-- Who is who, and who is nobody. What two contacts are to each other, the oracle asks the program's own judge
+-- (judged_by_the_program, registered by withers.oracle.Judge). Phones: the coast's are all numbers of the North American plan, written
 -- with and without country code and with several signs, so the last ten digits are the number. strip_accents takes off
 -- accents that Unicode takes apart (ł and ø stay, in every source alike).
 
@@ -12,7 +13,7 @@ CREATE MACRO is_placeholder_name(name) AS array_to_string(words_in_order(name), 
   'unknown', 'not known', 'owner', 'owner unknown', 'unknown owner', 'new owner', 'no owner', 'none', 'no name', 'n a',
   'na', 'nil', 'test', 'tba', 'tbc', 'tbd', 'to be confirmed', 'to be advised', 'xxx', 'xx', 'x', 'client', 'customer',
   'cash', 'cash sale', 'pending', 'stray', 'finder');
-CREATE MACRO name_words(name) AS CASE WHEN is_placeholder_name(name) THEN [] ELSE list_sort(words_in_order(name)) END;
+CREATE MACRO states_a_name(name) AS len(words_in_order(name)) > 0 AND NOT is_placeholder_name(name);
 CREATE MACRO digits(words) AS regexp_replace(words, '\D', '', 'g');
 CREATE MACRO phone_number(phone) AS CASE
   WHEN regexp_full_match(digits(phone), '1?\d{10}') AND digits(phone) <> repeat(digits(phone)[1], length(digits(phone)))
@@ -20,32 +21,19 @@ CREATE MACRO phone_number(phone) AS CASE
 CREATE MACRO mail_address(email) AS CASE WHEN contains(email, '@') THEN lower(email) END;
 CREATE MACRO address_of(street, postcode) AS
   CASE WHEN street IS NOT NULL AND postcode IS NOT NULL THEN letters_and_digits(postcode || ' ' || street) END;
-CREATE MACRO details(name, phone, email, street, postcode) AS struct_pack(
-  words := name_words(name), phone := phone_number(phone), email := mail_address(email),
-  address := address_of(street, postcode));
+CREATE MACRO full_name(who) AS coalesce(who.name, nullif(concat_ws(' ', who.given, who.family), ''));
+-- As it is written, for the judge.
+CREATE MACRO written(who) AS array_to_string(list_transform(
+  [who.name, who.given, who.family, who.phone, who.email, who.street, who.postcode, who.town],
+  lambda cell: coalesce(cell, '')), chr(31));
+CREATE MACRO details(who) AS struct_pack(
+  named := states_a_name(full_name(who)), phone := phone_number(who.phone), email := mail_address(who.email),
+  address := address_of(who.street, who.postcode), written := written(who));
 
 -- Nothing by which anybody could be known or reached.
-CREATE MACRO states_nothing(d) AS len(d.words) = 0 AND d.phone IS NULL AND d.email IS NULL AND d.address IS NULL;
-
-CREATE MACRO names_stated(a, b) AS len(a.words) > 0 AND len(b.words) > 0;
-CREATE MACRO names_equal(a, b) AS names_stated(a, b) AND a.words = b.words;
-CREATE MACRO name_shared(a, b) AS
-  len(list_filter(list_intersect(a.words, b.words), lambda word: length(word) >= 2)) > 0;
+CREATE MACRO states_nothing(d) AS NOT coalesce(d.named, false) AND d.phone IS NULL AND d.email IS NULL AND d.address IS NULL;
 CREATE MACRO phone_or_mail_agrees(a, b) AS coalesce(a.phone = b.phone, false) OR coalesce(a.email = b.email, false);
-CREATE MACRO address_agrees(a, b) AS coalesce(a.address = b.address, false);
-CREATE MACRO something_disagrees(a, b) AS
-  coalesce(a.phone <> b.phone, false) OR coalesce(a.email <> b.email, false) OR coalesce(a.address <> b.address, false);
-
--- The table of docs/findings.md, row by row.
-CREATE MACRO verdict_on_details(a, b) AS CASE
-  WHEN names_equal(a, b) AND NOT something_disagrees(a, b) THEN 'same'
-  WHEN names_equal(a, b) THEN 'details differ'
-  WHEN names_stated(a, b) AND name_shared(a, b) AND (phone_or_mail_agrees(a, b) OR address_agrees(a, b))
-    THEN 'same household'
-  WHEN names_stated(a, b) AND NOT name_shared(a, b) AND phone_or_mail_agrees(a, b) THEN 'same household'
-  WHEN names_stated(a, b) THEN 'different'
-  WHEN phone_or_mail_agrees(a, b) THEN 'same'
-  ELSE 'cannot tell' END;
+CREATE MACRO verdict_on_details(a, b) AS judged_by_the_program(a.written, b.written);
 
 -- Two of whoever: contacts as written (wording), and who they are (kind, organisation).
 CREATE MACRO verdict(a, b) AS CASE
@@ -68,14 +56,13 @@ UNION SELECT source, reporter FROM report_row UNION SELECT source, purchaser FRO
 UNION SELECT id, own() FROM source UNION SELECT id, nobody() FROM source;
 
 CREATE TABLE wording AS
-SELECT DISTINCT who::VARCHAR AS wording, who, letters_and_digits(who.name) AS name_key,
-  details(who.name, who.phone, who.email, who.street, who.postcode) AS details
+SELECT DISTINCT who::VARCHAR AS wording, who, letters_and_digits(full_name(who)) AS name_key, details(who) AS details
 FROM named_somebody;
 
 -- The organisation that a wording stands for: by name, else by phone, else by e-mail, else as one of its carers.
 CREATE TABLE directory_match AS
 WITH carer_details AS (
-  SELECT organisation, details(name, phone, email, street, postcode) AS details FROM carer),
+  SELECT organisation, details(contact(name, phone, email, street, postcode, town)) AS details FROM carer),
 matched AS (
   SELECT wording, 1 AS way, organisation FROM wording w
   JOIN organisation_name o ON w.name_key = letters_and_digits(o.name)

@@ -53,6 +53,7 @@ final class Oracle implements AutoCloseable {
     oracle.variable("as_of", asOf);
     oracle.variable("known_by", knownBy);
     oracle.execute("SET threads = 1"); // small tables: more threads cost more than they save
+    new Judge("US").register(oracle.database);
     oracle.run(COAST);
     ExportTables tables = new ExportTables(oracle.database);
     for (Path folder : folders) {
