@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import withers.cases.CaseEvent;
 import withers.chip.ChipNumber;
+import withers.delivery.Delivery;
 import withers.fact.ChipEvent;
 import withers.fact.Subject;
 import withers.log.LogStream;
@@ -25,6 +26,10 @@ public final class Streams {
   public static final LogStream<CaseEvent> CASES =
       new LogStream<>("cases", 1, new BinaryChunks<>(WireTable.CASES));
 
+  /** What became of lists that were sent by mail. */
+  public static final LogStream<Delivery> DELIVERIES =
+      new LogStream<>("deliveries", 1, new BinaryChunks<>(WireTable.DELIVERIES));
+
   /** The name of the stream of import markers, which every log keeps in its own way. */
   public static final String IMPORTS = "imports";
 
@@ -32,7 +37,7 @@ public final class Streams {
 
   /** All streams of events. */
   public static List<LogStream<?>> all() {
-    return List.of(CHIPS, SUPPLY, UNPLACED, CASES);
+    return List.of(CHIPS, SUPPLY, UNPLACED, CASES, DELIVERIES);
   }
 
   /** A partition of a stream. */

@@ -2,6 +2,7 @@ package withers.codec;
 
 import java.util.List;
 import withers.cases.CaseEvent;
+import withers.delivery.Delivery;
 import withers.fact.Basis;
 import withers.fact.ContactRole;
 import withers.fact.EndReason;
@@ -107,6 +108,16 @@ final class WireConstants {
           .put(1, "opened", CaseEvent.Step.OPENED)
           .put(2, "closed", CaseEvent.Step.CLOSED);
 
+  static final Constants<Delivery.Step> DELIVERY_STEPS =
+      Constants.of("delivery step", Delivery.Step.class)
+          .put(1, "pending", Delivery.Step.PENDING)
+          .put(2, "accepted", Delivery.Step.ACCEPTED)
+          .put(3, "refused", Delivery.Step.REFUSED)
+          .put(4, "postponed", Delivery.Step.POSTPONED)
+          .put(5, "unsure", Delivery.Step.UNSURE)
+          .put(6, "arrived", Delivery.Step.ARRIVED)
+          .put(7, "lost", Delivery.Step.LOST);
+
   static final List<Constants<?>> ALL =
       List.of(
           SPECIES,
@@ -117,5 +128,6 @@ final class WireConstants {
           ANSWERS,
           SCAN_RESULTS,
           WITHDRAWAL_REASONS,
-          STEPS);
+          STEPS,
+          DELIVERY_STEPS);
 }

@@ -21,6 +21,7 @@ import withers.cases.Anchor;
 import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
 import withers.chip.NumberRange;
+import withers.delivery.Delivery;
 import withers.fact.ChipEvent;
 import withers.fact.Fact;
 import withers.fact.Locator;
@@ -185,7 +186,24 @@ final class WireTable {
                           v.at(5),
                           v.at(6))));
 
-  static final List<Family<?>> FAMILIES = List.of(SUBJECTS, PARTIES, FACTS, EVENTS, ANCHORS, CASES);
+  static final Family<Delivery> DELIVERIES =
+      Family.of(
+          "delivery",
+          Delivery.class,
+          Shape.of(1, "delivery", Delivery.class)
+              .field("recipient", ORGANISATION, Delivery::recipient)
+              .field("run", TEXT, Delivery::run)
+              .field("asOf", BASE_DAY, Delivery::asOf)
+              .field("on", DAY, Delivery::on)
+              .field("step", oneOf(WireConstants.DELIVERY_STEPS), Delivery::step)
+              .field("told", TEXT.list(), Delivery::told)
+              .field("words", TEXT, Delivery::words)
+              .makes(
+                  v ->
+                      new Delivery(v.at(0), v.at(1), v.at(2), v.at(3), v.at(4), v.at(5), v.at(6))));
+
+  static final List<Family<?>> FAMILIES =
+      List.of(SUBJECTS, PARTIES, FACTS, EVENTS, ANCHORS, CASES, DELIVERIES);
 
   /** The event family around a table of facts, which a test may extend by versions of its own. */
   static Family<ChipEvent> eventsOf(Family<Fact> facts) {

@@ -12,7 +12,10 @@ public final class OwnSources {
   /** The runs, and what they change in the life of follow-ups. */
   public static final SourceId FOLLOW_UPS = new SourceId("follow-ups");
 
-  private static final Set<SourceId> ALL = Set.of(LOOK_UPS, FOLLOW_UPS);
+  /** What became of lists that were sent by mail. */
+  public static final SourceId DELIVERIES = new SourceId("deliveries");
+
+  private static final Set<SourceId> ALL = Set.of(LOOK_UPS, FOLLOW_UPS, DELIVERIES);
 
   private OwnSources() {}
 

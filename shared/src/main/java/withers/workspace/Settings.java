@@ -24,6 +24,7 @@ import withers.organisation.PeriodDays;
  *     today and this week; 0 for all
  * @param settleSeconds how long a file in the inbox must have been left alone to be read, from 0
  * @param unchangedRecords whether imports recognise records that did not change
+ * @param mail what goes out by mail, when, and how
  */
 public record Settings(
     String network,
@@ -37,7 +38,8 @@ public record Settings(
     int handoverWindowDays,
     int listCap,
     int settleSeconds,
-    UnchangedRecords unchangedRecords) {
+    UnchangedRecords unchangedRecords,
+    MailSettings mail) {
 
   /**
    * Stands for no country: only phones written with a country code can be compared (Unicode CLDR's

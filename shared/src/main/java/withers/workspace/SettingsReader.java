@@ -55,7 +55,8 @@ final class SettingsReader {
             LONGEST_HANDOVER_WINDOW),
         fields.wholeNumber("list-cap", Settings.DEFAULT_LIST_CAP, 0, LARGEST_LIST_CAP),
         fields.wholeNumber("settle-seconds", Settings.DEFAULT_SETTLE_SECONDS, 0, LONGEST_SETTLING),
-        fields.choice("unchanged-records", UnchangedRecords.RECOGNISED));
+        fields.choice("unchanged-records", UnchangedRecords.RECOGNISED),
+        fields.map("mail", MailSettingsReader::read).orElse(MailSettings.DEFAULT));
   }
 
   private Map<String, PeriodDays> regions(Fields fields) {

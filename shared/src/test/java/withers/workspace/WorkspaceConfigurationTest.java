@@ -67,7 +67,8 @@ class WorkspaceConfigurationTest {
                 3,
                 60,
                 10,
-                UnchangedRecords.RECOGNISED));
+                UnchangedRecords.RECOGNISED,
+                MailSettings.DEFAULT));
   }
 
   @Test

@@ -59,7 +59,8 @@ class WorkspaceCreationTest {
                 3,
                 60,
                 10,
-                UnchangedRecords.RECOGNISED));
+                UnchangedRecords.RECOGNISED,
+                MailSettings.DEFAULT));
     assertThat(workspace.coordinator().name()).isEqualTo("Coast & Dunes: the 'Network'");
   }
 
