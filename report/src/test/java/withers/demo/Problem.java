@@ -6,8 +6,14 @@ import java.util.Set;
 import java.util.stream.Stream;
 import withers.finding.FindingKind;
 
-/** What can really be wrong with an animal's registration, whatever anybody has noticed. */
+/** What can really be wrong with an animal or its registration, whatever anybody has noticed. */
 enum Problem {
+  /** Somebody has the animal whose it is not, and could ask whose it is. */
+  FOUND_AND_WAITING("found-waiting"),
+  /** The animal is gone, and its number leads to nobody who could be called. */
+  LOST_WITHOUT_CONTACT("lost-unreachable"),
+  /** Somebody's card of another animal has this number. */
+  NUMBER_SHARED("number-on-two-animals"),
   /** No registry has the number. */
   NOBODY_REGISTERED("unregistered", "prepaid-unused"),
   /** A registry has the keeper, under a number that was typed with one slip. */

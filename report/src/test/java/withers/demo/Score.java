@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import withers.finding.Band;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
@@ -49,23 +50,21 @@ final class Score {
     truths.forEach(
         (chip, truth) -> {
           Optional<Finding> finding = Optional.ofNullable(findings.get(chip));
-          Optional<Problem> problem = truth.problem(Round.last().asOf());
-          finding.ifPresent(one -> addFinding(one, problem, chip, seed));
-          truth
-              .knowable(Round.ALL)
-              .ifPresent(knowable -> addKnowable(knowable, finding, chip, seed));
+          Set<Problem> problems = truth.problems(Round.last().asOf());
+          finding.ifPresent(one -> addFinding(one, problems, chip, seed));
+          truth.knowable(Round.ALL).forEach(one -> addKnowable(one, finding, chip, seed));
         });
   }
 
-  private void addFinding(Finding finding, Optional<Problem> problem, String chip, long seed) {
+  private void addFinding(Finding finding, Set<Problem> problems, String chip, long seed) {
     if (Problem.toldBy(finding.kind()).isEmpty()) {
       return;
     }
-    boolean right = problem.filter(one -> one.isToldBy(finding.kind())).isPresent();
+    boolean right = problems.stream().anyMatch(one -> one.isToldBy(finding.kind()));
     boolean isUrgent = finding.priority().band().compareTo(Band.THIS_WEEK) <= 0;
     (isUrgent ? urgent : later).computeIfAbsent(finding.kind(), k -> new Share()).add(right);
     if (!right && isUrgent) {
-      miss(seed, chip, finding.kind().word() + " is found, but true is " + problem);
+      miss(seed, chip, finding.kind().word() + " is found, but true is " + problems);
     }
   }
 

@@ -19,6 +19,7 @@ final class TrueLife {
       new Person("", "", "Corvelsea Pet Shop", "415-555-0141", "", "", "", "");
   private static final Person PLACEHOLDER = new Person("", "", "Owner", "", "", "", "", "");
 
+  private final long seed;
   private final Life life;
   private final Dice dice;
   private final Clinics clinics;
@@ -31,6 +32,7 @@ final class TrueLife {
    * @param persons how many people live on the coast
    */
   TrueLife(long seed, int number, int persons) {
+    this.seed = seed;
     this.life = new Life(seed, number, persons);
     this.dice = life.dice;
     this.clinics = new Clinics(life);
@@ -59,6 +61,7 @@ final class TrueLife {
     } else {
       sold();
     }
+    new TrueTurn(seed, life, animal, truth).live();
   }
 
   private void born(int purchaser, LocalDate before) {
@@ -103,6 +106,7 @@ final class TrueLife {
     LocalDate day = life.start();
     Source seller = bred ? Source.TOLLBARROW_SALES : Source.CORVELSEA_SALES;
     born(bred ? 41 : 42, day.minusDays(10));
+    animal = bred ? dog(animal) : animal;
     Person before = bred ? KENNELS : SHOP;
     truth.keeper(animal.born(), before);
     if (dice.permille(350)) {
@@ -121,6 +125,11 @@ final class TrueLife {
     truth.keeper(day, buyer, new Told(seller, typed));
     registers(buyer, day);
     livesWith(buyer, day);
+  }
+
+  /** The kennels breed dogs alone. */
+  private static Animal dog(Animal any) {
+    return new Animal(any.number(), any.chip(), any.name(), "dog", any.sex(), any.born());
   }
 
   /** Mostly on the day or soon after, now and then weeks late. */
@@ -143,6 +152,9 @@ final class TrueLife {
   private void takenIn(Shelter shelter, LocalDate intake, Person from) {
     shelter.cameIn(life, animal, intake, from.id().isEmpty() ? "stray" : "surrender", from);
     truth.keeper(intake, shelter.contact());
+    if (from.id().isEmpty()) {
+      truth.found(intake, shelter.contact(), new Told(shelter.source(), intake));
+    }
     if (dice.permille(400)) {
       registered(shelter.contact(), intake.plusDays(3));
     }

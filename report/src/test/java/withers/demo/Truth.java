@@ -2,8 +2,10 @@ package withers.demo;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -36,6 +38,24 @@ final class Truth {
    */
   private record Change(LocalDate day, Person keeper, List<Told> told) {}
 
+  /**
+   * The animal is not where it belongs.
+   *
+   * @param holder who has it, if that is an organisation
+   * @param over when that was over; a day to come when it isn't
+   */
+  private record Absence(
+      Problem problem, LocalDate since, Told told, Person holder, LocalDate over) {
+
+    boolean isOn(LocalDate day) {
+      return !since.isAfter(day) && over.isAfter(day);
+    }
+
+    Absence until(LocalDate day) {
+      return new Absence(problem, since, told, holder, over.isAfter(day) ? day : over);
+    }
+  }
+
   private record Registration(Source registry, String key, boolean slipped) {}
 
   private final Ledger ledger;
@@ -44,6 +64,9 @@ final class Truth {
   private final List<Registration> registrations = new ArrayList<>();
   private final List<Source> mayHold = new ArrayList<>();
   private final List<Told> news = new ArrayList<>();
+  private final List<Absence> absences = new ArrayList<>();
+  private Optional<Told> shared = Optional.empty();
+  private boolean sharedByOneAlike;
   private Optional<LocalDate> died = Optional.empty();
   private Optional<Person> staysFirst = Optional.empty();
   private Optional<Person> outOfSight = Optional.empty();
@@ -52,8 +75,44 @@ final class Truth {
     this.ledger = ledger;
   }
 
+  /** Whoever takes an animal for good ends its waiting. */
   void keeper(LocalDate day, Person keeper, Told... told) {
     changes.add(new Change(day, keeper, List.of(told)));
+    absences.replaceAll(absence -> absence.until(day));
+  }
+
+  /** An organisation has the animal, and it is somebody's. */
+  void found(LocalDate day, Person holder, Told told) {
+    absences.add(new Absence(Problem.FOUND_AND_WAITING, day, told, holder, LocalDate.MAX));
+  }
+
+  void lost(LocalDate day, Told told) {
+    absences.add(
+        new Absence(Problem.LOST_WITHOUT_CONTACT, day, told, Person.NOBODY, LocalDate.MAX));
+  }
+
+  /** The animal is back where it belongs, whoever was told. */
+  void back(LocalDate day) {
+    absences.replaceAll(absence -> absence.until(day));
+  }
+
+  /**
+   * Another animal's card has the number of this one.
+   *
+   * @param alike whether only the days of birth are apart, which not all records state
+   */
+  void shared(Told told, boolean alike) {
+    shared = Optional.of(told);
+    sharedByOneAlike = alike;
+  }
+
+  /** The person with whom the animal has lived from before that day until now, if it lives. */
+  Optional<Person> keeperSince(LocalDate day) {
+    return died.isPresent() || changes.isEmpty()
+        ? Optional.empty()
+        : Optional.of(changes.get(changes.size() - 1))
+            .filter(last -> last.day.isBefore(day) && !last.keeper.given().isEmpty())
+            .map(last -> moveBefore(day).filter(m -> m.day.isAfter(last.day)).orElse(last).keeper);
   }
 
   void moved(LocalDate day, Person now, Told... told) {
@@ -91,22 +150,106 @@ final class Truth {
     mayHold.add(registry);
   }
 
-  /** What is wrong on a day; nothing while an organisation has the animal, or after its death. */
-  Optional<Problem> problem(LocalDate day) {
-    return keeperOn(day).flatMap(change -> problem(change, registry -> Optional.of(day), day));
+  /** All that is wrong on a day. */
+  Set<Problem> problems(LocalDate day) {
+    Set<Problem> wrong = EnumSet.noneOf(Problem.class);
+    absence(day).map(Absence::problem).filter(p -> isGrave(p, now(day), day)).ifPresent(wrong::add);
+    shared
+        .filter(card -> !card.typed.isAfter(day))
+        .ifPresent(s -> wrong.add(Problem.NUMBER_SHARED));
+    registered(day).ifPresent(wrong::add);
+    return wrong;
+  }
+
+  private static Looking now(LocalDate day) {
+    return registry -> Optional.of(day);
+  }
+
+  /** What is wrong with the registration; nothing while an organisation has the animal. */
+  private Optional<Problem> registered(LocalDate day) {
+    return keeperOn(day).flatMap(change -> problem(change, now(day), day));
+  }
+
+  private Optional<Absence> absence(LocalDate day) {
+    boolean alive = died.filter(d -> !d.isAfter(day)).isEmpty();
+    return absences.stream().filter(one -> alive && one.isOn(day)).findFirst();
+  }
+
+  /** A lost animal is as good as back when its number leads to whoever misses it. */
+  private boolean isGrave(Problem problem, Looking looking, LocalDate day) {
+    return problem == Problem.FOUND_AND_WAITING
+        || outOfSight.isEmpty() && rows(looking).noneMatch(row -> canHelp(row, day));
+  }
+
+  private boolean canHelp(Row row, LocalDate day) {
+    Person who = row.who(Role.PERSON);
+    boolean organisation = who.given().isEmpty();
+    return !who.phone().isEmpty()
+        && (organisation || keeperOn(day).filter(change -> leads(who, change)).isPresent());
   }
 
   /**
    * What is wrong, as far as the exports of these rounds told: the keeper's start was typed and
    * sent, registries sent theirs long enough after it, and what they sent shows it.
    */
-  Optional<Problem> knowable(List<Round> rounds) {
+  Set<Problem> knowable(List<Round> rounds) {
     LocalDate day = rounds.get(rounds.size() - 1).asOf();
-    Optional<Problem> seen =
-        keeperOn(day)
-            .flatMap(change -> problem(change, registry -> lastExport(registry, rounds), day));
-    return seen.filter(problem -> isTold(problem, keeperOn(day).orElseThrow(), rounds))
-        .filter(problem -> problem(day).equals(seen));
+    Set<Problem> seen = EnumSet.noneOf(Problem.class);
+    absence(day)
+        .filter(absence -> isTold(absence, rounds, day))
+        .ifPresent(a -> seen.add(a.problem));
+    shared
+        .filter(card -> isToldTwice(card, rounds))
+        .ifPresent(s -> seen.add(Problem.NUMBER_SHARED));
+    keeperOn(day)
+        .flatMap(change -> problem(change, registry -> lastExport(registry, rounds), day))
+        .filter(problem -> isTold(problem, keeperOn(day).orElseThrow(), rounds))
+        .filter(problem -> registered(day).filter(problem::equals).isPresent())
+        .ifPresent(seen::add);
+    return seen;
+  }
+
+  private boolean isTold(Absence absence, List<Round> rounds, LocalDate day) {
+    if (absence.told.known(rounds).isEmpty()) {
+      return false;
+    }
+    return absence.problem == Problem.FOUND_AND_WAITING
+        ? !absence.since.isBefore(day.minusDays(90)) && canBeAsked(absence.holder, rounds)
+        : isLossTold(absence, rounds, day);
+  }
+
+  /** Whoever was told to have it before, or is registered. */
+  private boolean canBeAsked(Person holder, List<Round> rounds) {
+    boolean before =
+        changes.stream().anyMatch(c -> !c.keeper.equals(holder) && known(c, rounds).isPresent());
+    return before
+        || rows(registry -> lastExport(registry, rounds))
+            .map(row -> row.who(Role.PERSON))
+            .anyMatch(who -> !who.phone().isEmpty() && !who.equals(holder));
+  }
+
+  private boolean isLossTold(Absence loss, List<Round> rounds, LocalDate day) {
+    Looking sent = registry -> lastExport(registry, rounds);
+    return !loss.since.isBefore(day.minusDays(180))
+        && isGrave(loss.problem, now(day), day)
+        && isGrave(loss.problem, sent, day)
+        && isOldEnough(loss.since.minusDays(GRACE), rounds)
+        && keeperOn(day).filter(keeper -> isRecent(keeper, rounds)).isPresent()
+        && (rows(sent).findAny().isPresent() || !mayHold.contains(Source.INLAND_ACCOUNT));
+  }
+
+  /** The keeper was told, and registries sent theirs not long before that and whatever else. */
+  private boolean isRecent(Change keeper, List<Round> rounds) {
+    return known(keeper, rounds).filter(k -> areNewEnough(k, rounds)).isPresent()
+        && news.stream()
+            .flatMap(n -> n.known(rounds).stream())
+            .allMatch(k -> areNewEnough(k, rounds));
+  }
+
+  private boolean isToldTwice(Told card, List<Round> rounds) {
+    return !sharedByOneAlike
+        && card.known(rounds).isPresent()
+        && changes.stream().anyMatch(change -> known(change, rounds).isPresent());
   }
 
   private boolean isTold(Problem problem, Change change, List<Round> rounds) {
@@ -141,7 +284,10 @@ final class Truth {
   }
 
   private Optional<Change> lastMove(List<Round> rounds) {
-    LocalDate day = rounds.get(rounds.size() - 1).asOf();
+    return moveBefore(rounds.get(rounds.size() - 1).asOf());
+  }
+
+  private Optional<Change> moveBefore(LocalDate day) {
     return moves.stream().filter(move -> !move.day.isAfter(day)).reduce((one, next) -> next);
   }
 
@@ -212,9 +358,8 @@ final class Truth {
 
   /** The keeper, under other phones and addresses than now. */
   private boolean isOld(List<Row> rows, Change change, LocalDate day) {
-    Optional<Change> move =
-        moves.stream().filter(one -> !one.day.isAfter(day)).reduce((one, next) -> next);
-    return move.filter(
+    return moveBefore(day)
+        .filter(
             now ->
                 rows.stream()
                     .map(row -> row.who(Role.PERSON))
