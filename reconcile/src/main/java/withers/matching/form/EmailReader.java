@@ -2,18 +2,84 @@ package withers.matching.form;
 
 import java.text.Normalizer;
 import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Reads e-mail addresses. */
+/** Reads the e-mail addresses of a field, which may hold several, with names beside them. */
 final class EmailReader {
+  private static final int LONGEST = 254; // RFC 5321, with its erratum 1690
+
+  private static final Pattern SPACES_AROUND = Pattern.compile("\\s*@\\s*");
+  private static final Pattern AT_IN_WORDS =
+      Pattern.compile("\\s*[(\\[]\\s*(?:at|ät)\\s*[)\\]]\\s*");
+  private static final Pattern COMMA_FOR_STOP =
+      Pattern.compile("(?<=@[^\\s,;@]{1,63}),(?=[^\\s,;@]+(?:[\\s;]|$))");
+  private static final Pattern BETWEEN = Pattern.compile("[\\s;,<>|\"/]+");
+  private static final Pattern SCHEME = Pattern.compile("^(?:mailto|e-?mail|mail):\\s*");
+  private static final Pattern EDGES = Pattern.compile("^[.'()\\[\\]:]+|[.'()\\[\\]:]+$");
+  private static final Pattern ONE = Pattern.compile("[^@\\p{Cntrl}]+@[^@\\p{Cntrl}]+");
+
+  /** Mailboxes that a clerk invents when the field must not be empty (our judgement). */
+  private static final Set<String> PLACEHOLDERS =
+      Set.of(
+          "none",
+          "noemail",
+          "no-email",
+          "no.email",
+          "no_email",
+          "nomail",
+          "noreply",
+          "no-reply",
+          "donotreply",
+          "na",
+          "n.a",
+          "no",
+          "nil",
+          "unknown",
+          "notgiven",
+          "not.given",
+          "declined",
+          "refused",
+          "withheld",
+          "xxx",
+          "xx",
+          "x",
+          "test",
+          "sinemail",
+          "nocorreo",
+          "keine",
+          "kein",
+          "keinemail",
+          "keine.email",
+          "inconnu",
+          "aucun",
+          "brak",
+          "nobody",
+          "noone",
+          "null",
+          "email",
+          "example",
+          "abc",
+          "a");
+
   private EmailReader() {}
 
   /** The addresses of one field: none when nothing in it is one. */
   static Stream<Email> read(String written) {
     String folded = Normalizer.normalize(written, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
-    return Stream.of(folded.split("[\\s;,<>]+"))
-        .filter(one -> one.contains("@"))
-        .map(EmailReader::one);
+    if (folded.length() > 10 * LONGEST) {
+      return Stream.empty();
+    }
+    String at = AT_IN_WORDS.matcher(SCHEME.matcher(folded).replaceFirst("")).replaceAll("@");
+    String close = SPACES_AROUND.matcher(at).replaceAll("@");
+    String stops = COMMA_FOR_STOP.matcher(close).replaceAll(".");
+    return BETWEEN
+        .splitAsStream(stops)
+        .map(one -> EDGES.matcher(one).replaceAll(""))
+        .filter(one -> one.length() <= LONGEST && ONE.matcher(one).matches())
+        .map(EmailReader::one)
+        .filter(email -> !email.mailbox().isEmpty() && !PLACEHOLDERS.contains(email.mailbox()));
   }
 
   private static Email one(String address) {
@@ -22,6 +88,12 @@ final class EmailReader {
     int plus = local.indexOf('+');
     String mailbox = plus > 0 ? local.substring(0, plus) : local;
     String tag = plus > 0 ? local.substring(plus + 1) : "";
-    return new Email(mailbox, address.substring(at + 1), tag, mailbox.replaceAll("[^\\p{L}]", ""));
+    return new Email(mailbox, address.substring(at + 1), tag, letters(mailbox));
+  }
+
+  private static String letters(String mailbox) {
+    StringBuilder letters = new StringBuilder(mailbox.length());
+    mailbox.codePoints().filter(Character::isLetter).forEach(letters::appendCodePoint);
+    return letters.toString();
   }
 }

@@ -2,33 +2,36 @@ package withers.matching.form;
 
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
- * The names of our table that a word can stand for: as one of their spellings, or as a short form.
- * Immutable.
+ * The names of a table that a word can stand for: as one of their spellings, as what they are
+ * called in another language, or as a short form. Immutable.
  */
 public final class Forms {
-  public static final Forms NONE = new Forms(new int[0], new int[0]);
+  public static final Forms NONE = Forms.of(Set.of(), Set.of(), Set.of());
 
   private final int[] spelled;
+  private final int[] whole;
   private final int[] all;
 
-  private Forms(int[] spelled, int[] all) {
+  private Forms(int[] spelled, int[] whole, int[] all) {
     this.spelled = spelled;
+    this.whole = whole;
     this.all = all;
   }
 
   /**
-   * @param spelled the numbers of the names that it spells
-   * @param shortened the numbers of the names that it is short for
+   * @param spelled the numbers of the spellings that it is
+   * @param whole the numbers of the names that it is
+   * @param shortened the numbers of the names that it is a short or related form of
    */
-  static Forms of(Collection<Integer> spelled, Collection<Integer> shortened) {
-    int[] whole = sorted(spelled);
-    int[] both = new int[whole.length + shortened.size()];
-    System.arraycopy(whole, 0, both, 0, whole.length);
-    System.arraycopy(sorted(shortened), 0, both, whole.length, shortened.size());
-    Arrays.sort(both);
-    return new Forms(whole, both);
+  static Forms of(
+      Collection<Integer> spelled, Collection<Integer> whole, Collection<Integer> shortened) {
+    Collection<Integer> all = new TreeSet<>(whole);
+    all.addAll(shortened);
+    return new Forms(sorted(spelled), sorted(whole), sorted(all));
   }
 
   private static int[] sorted(Collection<Integer> numbers) {
@@ -45,7 +48,15 @@ public final class Forms {
     return meet(spelled, other.spelled);
   }
 
-  /** Whether both may stand for one name: Bob and Robert, Bob and Rob, Katherine and Catherine. */
+  /** Whether both are one name in two languages: John and Juan, Catherine and Katarzyna. */
+  public boolean translateOneName(Forms other) {
+    return meet(whole, other.whole);
+  }
+
+  /**
+   * Whether both may stand for one name, in any of these ways or as a short form: Bob and Robert,
+   * Bob and Rob. Of one person more often than a translation is.
+   */
   public boolean standForOneName(Forms other) {
     return meet(all, other.all);
   }
@@ -70,6 +81,7 @@ public final class Forms {
   public boolean equals(Object other) {
     return other instanceof Forms forms
         && Arrays.equals(spelled, forms.spelled)
+        && Arrays.equals(whole, forms.whole)
         && Arrays.equals(all, forms.all);
   }
 

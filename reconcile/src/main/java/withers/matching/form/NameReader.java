@@ -1,66 +1,161 @@
 package withers.matching.form;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import withers.contact.Contact;
 
-/** Reads names. */
+/** Reads the name of a contact: whom it names, and which organisation. Safe for several threads. */
 final class NameReader {
-  private final NameWords words = new NameWords();
+  private final NameMaker maker = new NameMaker();
 
-  List<PersonName> names(Contact contact) {
-    List<NameWord> given = words(contact.givenName());
-    List<NameWord> family = words(contact.familyName());
-    if (contact.name().isEmpty()) {
-      return given.isEmpty() && family.isEmpty() ? List.of() : List.of(stated(given, family));
+  /**
+   * What a name names.
+   *
+   * @param organisation its key, or empty
+   */
+  record Named(List<PersonName> people, String organisation) {
+    static final Named NOBODY = new Named(List.of(), "");
+
+    private Named orElse(Named other) {
+      return new Named(
+          people.isEmpty() ? other.people : people,
+          organisation.isEmpty() ? other.organisation : organisation);
     }
-    List<NameWord> all = words(contact.name());
-    return all.isEmpty() ? List.of() : List.of(usual(all));
   }
 
-  private PersonName stated(List<NameWord> given, List<NameWord> family) {
-    return name(
-        reading(given, List.of(), family),
-        reading(family, List.of(), given),
-        PersonName.Order.STATED);
-  }
-
-  private PersonName usual(List<NameWord> all) {
-    int last = all.size() - 1;
-    if (last == 0) {
-      Reading only = reading(List.of(), all, List.of());
-      return name(only, only, PersonName.Order.USUAL);
+  Named read(Contact contact) {
+    boolean columns = !contact.givenName().isEmpty() && !contact.familyName().isEmpty();
+    if (contact.name().isEmpty() && columns) {
+      return columns(contact);
     }
-    List<NameWord> first = all.subList(0, 1);
-    List<NameWord> middle = all.subList(1, last);
-    List<NameWord> end = all.subList(last, last + 1);
-    return name(reading(first, middle, end), reading(end, middle, first), PersonName.Order.USUAL);
+    return piece(contact.fullName());
   }
 
-  private static PersonName name(Reading straight, Reading swapped, PersonName.Order order) {
-    return new PersonName(
-        straight,
-        swapped,
-        order,
-        PersonName.Generation.NOT_STATED,
-        PersonName.Sex.NOT_STATED,
-        false);
+  static boolean isPlaceholder(String name) {
+    return isPlaceholder(Token.of(name));
   }
 
-  private Reading reading(List<NameWord> given, List<NameWord> either, List<NameWord> family) {
-    return new Reading(given, either, family, "", joined(given), joined(family));
+  private static boolean isPlaceholder(List<Token> tokens) {
+    String words =
+        PersonReader.withoutSigns(tokens).stream()
+            .map(Token::text)
+            .collect(Collectors.joining(" "));
+    return words.isEmpty() || NameVocabulary.PLACEHOLDERS.has(words);
   }
 
-  private NameWord joined(List<NameWord> parts) {
-    return words.of(parts.stream().map(NameWord::text).collect(Collectors.joining()));
+  private Named columns(Contact contact) {
+    List<Token> given = NameTokens.of(contact.givenName());
+    List<Token> family = NameTokens.of(contact.familyName());
+    if (isPlaceholder(contact.fullName()) || isPlaceholder(given) && isPlaceholder(family)) {
+      return Named.NOBODY;
+    }
+    if (isPlaceholder(given) || isPlaceholder(family)) {
+      return piece(isPlaceholder(given) ? contact.familyName() : contact.givenName());
+    }
+    String full = contact.fullName();
+    if (NameVocabulary.CARE_OF.matcher(full).find() || Organisations.isOne(Token.of(full))) {
+      return piece(full);
+    }
+    Asides first = Asides.of(given);
+    Asides second = Asides.of(family);
+    List<Draft> people = People.columns(first.name(), second.name());
+    return named(people, Lists.joined(first.asides(), second.asides()));
   }
 
-  private List<NameWord> words(String name) {
-    return Stream.of(Fold.of(name).split("[\\s,-]+"))
-        .map(Fold::lettersAndDigits)
-        .filter(word -> !word.isEmpty())
-        .map(words::of)
-        .toList();
+  private Named piece(String name) {
+    Matcher careOf = NameVocabulary.CARE_OF.matcher(name);
+    if (careOf.find()) {
+      Named before = segments(name.substring(0, careOf.start()));
+      Named behind = segments(name.substring(careOf.end()));
+      return before.people.isEmpty()
+          ? before.orElse(behind)
+          : before.orElse(new Named(List.of(), behind.organisation));
+    }
+    return segments(name);
+  }
+
+  private Named segments(String name) {
+    List<Token> tokens = NameTokens.of(name);
+    if (isPlaceholder(Token.of(name)) || isPlaceholder(tokens)) {
+      return Named.NOBODY;
+    }
+    Asides asides = Asides.of(tokens);
+    if (!Organisations.isOne(asides.name())) {
+      return asides.name().isEmpty()
+          ? named(List.of(), asides.asides())
+          : named(People.piece(asides.name()), asides.asides());
+    }
+    return besideAnOrganisation(asides);
+  }
+
+  /** {@code Ann Smith, Paws Rescue}: people are in parts that hold no word of an organisation. */
+  private Named besideAnOrganisation(Asides asides) {
+    List<List<Token>> parts = parts(asides.name());
+    List<List<Token>> people =
+        parts.stream().filter(part -> part.size() > 1 && !Organisations.isOne(part)).toList();
+    List<Token> organisation =
+        parts.stream().filter(part -> !people.contains(part)).flatMap(List::stream).toList();
+    if (people.size() != 1 || organisation.isEmpty()) {
+      return new Named(List.of(), Organisations.key(asides.name()));
+    }
+    Named person = named(People.piece(people.get(0)), asides.asides());
+    return new Named(person.people, Organisations.key(organisation));
+  }
+
+  private static List<List<Token>> parts(List<Token> tokens) {
+    List<List<Token>> parts = new ArrayList<>();
+    parts.add(new ArrayList<>());
+    for (Token token : tokens) {
+      if (token.is(',') || token.is(';') || token.is('|') || token.is('/')) {
+        parts.add(new ArrayList<>());
+      } else {
+        parts.get(parts.size() - 1).add(token);
+      }
+    }
+    parts.removeIf(List::isEmpty);
+    return parts;
+  }
+
+  private Named named(List<Draft> people, List<List<Token>> asides) {
+    List<Draft> changed = new ArrayList<>(people);
+    String organisation = "";
+    for (List<Token> aside : asides) {
+      List<Token> words = PersonReader.withoutSigns(aside);
+      if (changed.isEmpty() || !changeFirst(words, changed)) {
+        organisation = isNothing(words) ? organisation : Organisations.key(words);
+      }
+    }
+    return new Named(changed.stream().map(maker::name).toList(), organisation);
+  }
+
+  private static boolean isNothing(List<Token> words) {
+    return words.stream().allMatch(word -> NameVocabulary.REMARKS.has(word.text()));
+  }
+
+  /** A generation, a name by birth or a name to be called by; of whom it is said, is the first. */
+  private static boolean changeFirst(List<Token> aside, List<Draft> people) {
+    if (aside.isEmpty()) {
+      return true;
+    }
+    Draft first = people.get(0);
+    int born = NameVocabulary.BORN.run(aside, 0);
+    int called = NameVocabulary.CALLED.run(aside, 0);
+    PersonName.Generation generation = Trimmed.generation(aside);
+    if (generation != PersonName.Generation.NOT_STATED) {
+      people.set(0, first.with(generation, first.sex()));
+    } else if (born > 0 && born < aside.size()) {
+      people.set(0, first.withFamilyNames(Lists.from(aside, born)));
+    } else if (isGiven(Lists.from(aside, called))) {
+      people.set(0, first.withGivenNames(Lists.from(aside, called)));
+    } else {
+      return false;
+    }
+    return true;
+  }
+
+  private static boolean isGiven(List<Token> words) {
+    return words.size() == 1 && NameTable.GIVEN.knows(words.get(0).text());
   }
 }

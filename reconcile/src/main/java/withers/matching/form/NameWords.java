@@ -43,11 +43,11 @@ final class NameWords {
         text,
         key,
         sound,
-        sound,
+        Spelling.stem(key),
         SOUNDEX.encode(letters),
         COLOGNE.encode(letters),
-        Forms.NONE,
-        Forms.NONE,
+        NameTable.GIVEN.forms(key),
+        NameTable.FAMILY.forms(key),
         initial);
   }
 }

@@ -1,55 +1,114 @@
 package withers.matching.form;
 
-import com.google.i18n.phonenumbers.NumberParseException;
-import com.google.i18n.phonenumbers.PhoneNumberUtil;
-import com.google.i18n.phonenumbers.PhoneNumberUtil.PhoneNumberFormat;
-import com.google.i18n.phonenumbers.PhoneNumberUtil.PhoneNumberType;
-import com.google.i18n.phonenumbers.PhoneNumberUtil.ValidationResult;
-import com.google.i18n.phonenumbers.Phonenumber.PhoneNumber;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Reads phones. The library is loaded with the first phone, not before. */
-record PhoneReader(String region) {
+/**
+ * Reads the phones of a field, which may hold several, with remarks. Remembers how phones were
+ * read: a household's number stands in many records, and reading it costs more than all the rest of
+ * a contact. Safe for several threads.
+ */
+final class PhoneReader {
 
-  /** The phones of one field. */
+  /** Beyond that it starts anew. Some 200 bytes each. */
+  private static final int MOST_KEPT = 200_000;
+
+  private static final String GROUPING = " -.()";
+
+  /** What parts two numbers for certain, and what may stand within one, too. */
+  private static final Pattern BETWEEN =
+      Pattern.compile(
+          "[;,|\\n\\r]+|\\s(?:or|and|und|oder|ou|et|o|y|e|en|of|lub|i)\\s|[&]|\\s/\\s|(?<=\\S\\s{0,9})(?=\\+)");
+
+  private static final Pattern SLASH = Pattern.compile("/");
+
+  /** An extension and all behind it; what stands in brackets and has letters; other letters. */
+  private static final Pattern EXTENSION =
+      Pattern.compile(
+          "(?i)(?:(?:ext|extn|extension|x|dw|durchwahl|app|int|poste|wewn|toestel|tst|anexo|ramal)\\b?[.:\\s]*|#\\s*)\\d{1,6}\\D*$");
+
+  private static final Pattern BRACKETED = Pattern.compile("\\([^)]*\\p{L}[^)]*\\)");
+  private static final Pattern REMARK = Pattern.compile("^[^\\d+]*\\p{L}[^\\d+(]*|\\p{L}\\D*$");
+  private static final Pattern OF_A_SPREADSHEET = Pattern.compile("(?<=\\d)\\.0$");
+
+  /** {@code 1-800-555-CATS}: letters of the dial. */
+  private static final Pattern VANITY = Pattern.compile("[+\\d][\\d\\s().-]{2,}-[A-Z]{3,}[\\d-]*");
+
+  private static final Pattern SCIENTIFIC = Pattern.compile("\\d[.,]\\d+[eE]\\+?\\d+");
+  private static final int SHORTEST_OF_TWO = 7;
+
+  private final PhoneNumbers numbers;
+  private final Map<String, List<Phone>> read = new ConcurrentHashMap<>();
+
+  PhoneReader(String region) {
+    numbers = new PhoneNumbers(region);
+  }
+
   Stream<Phone> read(String written) {
-    try {
-      PhoneNumber number = Library.UTIL.parse(written, region);
-      return phone(number, Library.UTIL.isPossibleNumberWithReason(number));
-    } catch (NumberParseException notAPhone) {
-      return Stream.empty();
+    String bare = bare(OF_A_SPREADSHEET.matcher(written).replaceFirst(""));
+    List<Phone> known = read.get(bare);
+    return (known == null ? keep(bare) : known).stream();
+  }
+
+  private List<Phone> keep(String bare) {
+    List<Phone> fresh = several(bare);
+    if (read.size() >= MOST_KEPT) {
+      read.clear();
     }
+    read.put(bare, fresh);
+    return fresh;
   }
 
-  private static Stream<Phone> phone(PhoneNumber number, ValidationResult result) {
-    String digits = digits(number, result);
-    return digits.isEmpty()
-        ? Stream.empty()
-        : Stream.of(
-            new Phone(
-                Long.parseLong(digits),
-                digits.length(),
-                result == ValidationResult.IS_POSSIBLE_LOCAL_ONLY,
-                kind(Library.UTIL.getNumberType(number))));
+  private List<Phone> several(String written) {
+    List<Phone> phones = new ArrayList<>();
+    if (!SCIENTIFIC.matcher(written).find()) {
+      for (String piece : BETWEEN.split(written)) {
+        pieces(piece).flatMap(this::one).forEach(phones::add);
+      }
+    }
+    return phones.stream().distinct().toList();
   }
 
-  private static String digits(PhoneNumber number, ValidationResult result) {
-    return switch (result) {
-      case IS_POSSIBLE -> Library.UTIL.format(number, PhoneNumberFormat.E164).substring(1);
-      case IS_POSSIBLE_LOCAL_ONLY -> Library.UTIL.getNationalSignificantNumber(number);
-      default -> "";
-    };
+  /** A slash parts an area code from its number, or two numbers that are both long enough. */
+  private static Stream<String> pieces(String written) {
+    String[] pieces = SLASH.split(written);
+    boolean all = Stream.of(pieces).allMatch(piece -> digits(piece) >= SHORTEST_OF_TWO);
+    return all ? Stream.of(pieces) : Stream.of(written);
   }
 
-  private static Phone.Kind kind(PhoneNumberType type) {
-    return switch (type) {
-      case FIXED_LINE -> Phone.Kind.LANDLINE;
-      case MOBILE -> Phone.Kind.MOBILE;
-      default -> Phone.Kind.UNKNOWN;
-    };
+  private static long digits(String text) {
+    return text.codePoints().filter(Character::isDigit).count();
   }
 
-  private static final class Library {
-    static final PhoneNumberUtil UTIL = PhoneNumberUtil.getInstance();
+  private Stream<Phone> one(String written) {
+    String number = EXTENSION.matcher(written).replaceFirst("");
+    String plain = BRACKETED.matcher(number).replaceAll(" ");
+    return VANITY.matcher(plain.strip()).matches()
+        ? numbers.read(plain.strip()).stream()
+        : numbers.read(withoutRemarks(plain).strip()).stream();
+  }
+
+  private static String withoutRemarks(String number) {
+    Matcher matcher = REMARK.matcher(number);
+    return matcher.replaceAll(" ");
+  }
+
+  /** The phone without spaces, dashes, dots and brackets, if there is nothing else to it. */
+  private static String bare(String written) {
+    StringBuilder bare = new StringBuilder(written.length());
+    for (int i = 0; i < written.length(); i++) {
+      char c = written.charAt(i);
+      if (c >= '0' && c <= '9' || c == '+' && bare.isEmpty()) {
+        bare.append(c);
+      } else if (GROUPING.indexOf(c) < 0) {
+        return written;
+      }
+    }
+    return bare.toString();
   }
 }

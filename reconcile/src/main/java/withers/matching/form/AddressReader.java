@@ -1,0 +1,163 @@
+package withers.matching.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import withers.contact.Contact;
+
+/** Reads addresses, whatever the order of their lines and parts. */
+final class AddressReader {
+
+  /** Postcodes with letters, or with a sign or a space among digits, wherever they stand. */
+  private static final Pattern POSTCODE =
+      Pattern.compile(
+          "(?<![\\p{L}\\p{N}])(?:[A-Z]{1,2}\\d[A-Z\\d]? ?\\d[A-Z]{2}|\\d{4} ?[A-Z]{2}|[A-Z]\\d{2} ?[A-Z\\d]{4}|[A-Z]\\d[A-Z] ?\\d[A-Z]\\d|\\d{2}-\\d{3}|\\d{4}-\\d{3}|\\d{3} \\d{2}|\\d{5}(?:-\\d{4})?)(?![\\p{L}\\p{N}])");
+
+  /** Four or five digits before or behind a town, as a piece of its own. */
+  private static final Pattern BESIDE_TOWN =
+      Pattern.compile("^(?:(?:[A-Z]{1,3}[- ])?(\\d{4,5}) +(\\D+)|(\\D+) (\\d{4,5}))$");
+
+  private static final Pattern COUNTRY_PREFIX = Pattern.compile("^([a-z]{1,3})(?=\\d{4,6}$)");
+  private static final Pattern PLUS_FOUR = Pattern.compile("^(\\d{5})-\\d{4}$");
+  private static final Pattern PIECE = Pattern.compile("[;\\n\\r|]+|,(?!\\d)");
+
+  private AddressReader() {}
+
+  /** Nothing when no part of an address is stated. */
+  static Optional<Address> read(Contact contact) {
+    List<String> pieces = new ArrayList<>();
+    for (String line : contact.addressLines()) {
+      for (String piece : PIECE.split(line)) {
+        pieces.add(piece.strip());
+      }
+    }
+    String postcode = postcode(contact.postcode());
+    String town = contact.town();
+    if (postcode.isEmpty()) {
+      postcode = takePostcode(pieces, town.isEmpty());
+    }
+    remove(pieces, contact);
+    Address address = address(pieces, postcode, town, contact.country());
+    return isEmpty(address) ? Optional.empty() : Optional.of(address);
+  }
+
+  private static boolean isEmpty(Address address) {
+    return address.street().isEmpty() && address.postcode().isEmpty() && address.town().isEmpty();
+  }
+
+  /** Letters and digits; a country before it and the last four of nine digits are left out. */
+  static String postcode(String written) {
+    String plain = PLUS_FOUR.matcher(written.strip()).replaceFirst("$1");
+    String code = Fold.lettersAndDigits(Fold.of(plain));
+    Matcher prefix = COUNTRY_PREFIX.matcher(code);
+    return prefix.find() && AddressWords.COUNTRIES.has(prefix.group(1))
+        ? code.substring(prefix.end())
+        : code;
+  }
+
+  /** Takes a postcode out of the pieces but the first, which may be all there is. */
+  private static String takePostcode(List<String> pieces, boolean townToo) {
+    for (int i = pieces.size() - 1; i >= 0; i--) {
+      String piece = pieces.get(i);
+      Matcher beside = BESIDE_TOWN.matcher(piece);
+      if (i > 0 && townToo && beside.matches()) {
+        boolean first = beside.group(1) != null;
+        pieces.set(i, first ? beside.group(2) : beside.group(3));
+        return postcode(first ? beside.group(1) : beside.group(4));
+      }
+      Matcher matcher = POSTCODE.matcher(piece.toUpperCase(Locale.ROOT));
+      if (matcher.find() && matcher.start() > 0 | i > 0) {
+        pieces.set(
+            i, (piece.substring(0, matcher.start()) + piece.substring(matcher.end())).strip());
+        return postcode(matcher.group());
+      }
+    }
+    return "";
+  }
+
+  /** Takes out what other fields say, too. */
+  private static void remove(List<String> pieces, Contact contact) {
+    List<String> said =
+        List.of(
+            key(contact.town()),
+            key(contact.postcode()),
+            key(contact.region()),
+            key(contact.country()));
+    pieces.removeIf(piece -> piece.isEmpty() || said.contains(key(piece)));
+  }
+
+  private static String key(String text) {
+    return words(text).stream().collect(Collectors.joining(" "));
+  }
+
+  private static List<String> words(String text) {
+    return Token.of(text).stream()
+        .filter(token -> !token.isSign())
+        .map(token -> Spelling.withoutUmlauts(token.text()))
+        .map(word -> AddressWords.LONG.getOrDefault(word, word))
+        .toList();
+  }
+
+  private static Address address(
+      List<String> pieces, String postcode, String town, String country) {
+    List<AddressLine> lines =
+        new ArrayList<>(pieces.stream().map(piece -> AddressLine.of(Token.of(piece))).toList());
+    AddressLine street = street(lines);
+    String number = number(street, lines);
+    String unit = street.unit().isEmpty() ? unit(lines, street) : street.unit();
+    String lastTown = town.isEmpty() ? lastPiece(pieces, lines, street) : town;
+    Street name = Street.of(street.words());
+    return new Address(
+        name.withKind(),
+        name.name(),
+        name.core(),
+        number,
+        unit,
+        postcode,
+        key(lastTown),
+        words(lastTown),
+        country);
+  }
+
+  private static final AddressLine NO_LINE = new AddressLine(List.of(), "", "", false);
+
+  /** The likeliest piece; of several the first. */
+  private static AddressLine street(List<AddressLine> lines) {
+    AddressLine best = NO_LINE;
+    for (AddressLine line : lines) {
+      best = line.certainty() > best.certainty() ? line : best;
+    }
+    return best;
+  }
+
+  /** A number in a piece of its own belongs to the street: {@code 12, rue du Moulin}. */
+  private static String number(AddressLine street, List<AddressLine> lines) {
+    return !street.number().isEmpty()
+        ? street.number()
+        : lines.stream()
+            .filter(line -> line.words().isEmpty() && !line.number().isEmpty())
+            .map(AddressLine::number)
+            .findFirst()
+            .orElse("");
+  }
+
+  private static String unit(List<AddressLine> lines, AddressLine street) {
+    return lines.stream()
+        .filter(line -> line != street && !line.unit().isEmpty())
+        .map(AddressLine::unit)
+        .findFirst()
+        .orElse("");
+  }
+
+  /** Where no town is stated the last piece is one, unless it is the street. */
+  private static String lastPiece(
+      List<String> pieces, List<AddressLine> lines, AddressLine street) {
+    int last = pieces.size() - 1;
+    boolean none = last < 1 || lines.get(last) == street || !lines.get(last).number().isEmpty();
+    return none || !lines.get(last).unit().isEmpty() ? "" : pieces.get(last);
+  }
+}
