@@ -1,0 +1,79 @@
+package withers.matching;
+
+import org.apache.commons.text.similarity.JaroWinklerSimilarity;
+
+/** How alike two words are. Symmetric. */
+final class Likeness {
+  private static final JaroWinklerSimilarity JARO_WINKLER = new JaroWinklerSimilarity();
+
+  /** In words of three letters or fewer, one other letter makes another word (our judgement). */
+  private static final int SHORTEST = 4;
+
+  /** From this Jaro-Winkler similarity on, longer words are taken for slips (our judgement). */
+  private static final double ALIKE = 0.93;
+
+  private static final int SHORTEST_FOR_SIMILARITY = 6;
+
+  private Likeness() {}
+
+  /** Whether one may be the other mistyped. */
+  static boolean isSlipApart(String one, String other) {
+    int longer = Math.max(one.length(), other.length());
+    return longer >= SHORTEST && (isOneEditApart(one, other) || isAlike(one, other));
+  }
+
+  private static boolean isAlike(String one, String other) {
+    int shorter = Math.min(one.length(), other.length());
+    int longer = Math.max(one.length(), other.length());
+    return shorter >= SHORTEST_FOR_SIMILARITY
+        && longer - shorter <= 2
+        && similarity(one, other) >= ALIKE;
+  }
+
+  /**
+   * Jaro-Winkler: the prefix counts with 0.1 for each letter, four at most. The library matches
+   * from the shorter text, and from the first of two of one length, which is not always symmetric.
+   */
+  static double similarity(String one, String other) {
+    boolean inOrder = one.compareTo(other) <= 0;
+    return JARO_WINKLER.apply(inOrder ? one : other, inOrder ? other : one);
+  }
+
+  /** One letter added, left out or replaced, or two neighbours in the other order. */
+  static boolean isOneEditApart(String one, String other) {
+    if (one.length() > other.length()) {
+      return isOneEditApart(other, one);
+    }
+    int start = samePrefix(one, other);
+    return switch (other.length() - one.length()) {
+      case 0 -> isOneReplacedOrTransposed(one, other, start);
+      case 1 -> isSameFrom(one, start, other, start + 1);
+      default -> false;
+    };
+  }
+
+  private static boolean isOneReplacedOrTransposed(String one, String other, int at) {
+    return at < one.length()
+        && (isSameFrom(one, at + 1, other, at + 1) || isTransposed(one, other, at));
+  }
+
+  private static boolean isTransposed(String one, String other, int at) {
+    return at + 1 < one.length()
+        && one.charAt(at) == other.charAt(at + 1)
+        && one.charAt(at + 1) == other.charAt(at)
+        && isSameFrom(one, at + 2, other, at + 2);
+  }
+
+  private static int samePrefix(String one, String other) {
+    int at = 0;
+    while (at < one.length() && at < other.length() && one.charAt(at) == other.charAt(at)) {
+      at++;
+    }
+    return at;
+  }
+
+  private static boolean isSameFrom(String one, int from, String other, int otherFrom) {
+    return one.length() - from == other.length() - otherFrom
+        && one.regionMatches(from, other, otherFrom, one.length() - from);
+  }
+}

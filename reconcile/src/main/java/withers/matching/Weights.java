@@ -1,0 +1,46 @@
+package withers.matching;
+
+/**
+ * The weights of all levels, worked out once. Safe for several threads.
+ *
+ * <p>An agreement never speaks against one person, even if it is met more often in a household: two
+ * who share a landline are no less one person for it.
+ */
+final class Weights {
+  private static final int LEVELS = Level.values().length;
+
+  private final Parameters parameters;
+  private final double[][] weights = new double[Trait.values().length][LEVELS];
+  private final double[][] household = new double[Trait.values().length][LEVELS];
+
+  Weights(Parameters parameters) {
+    this.parameters = parameters;
+    for (Trait trait : Trait.values()) {
+      trait.levels().forEach(level -> set(trait, level, parameters.shares(trait, level)));
+    }
+  }
+
+  private void set(Trait trait, Level level, Shares shares) {
+    double weight = shares.weight();
+    double same = level.isAgreement() ? Math.max(weight, 0) : weight;
+    double together = shares.householdWeight();
+    weights[trait.ordinal()][level.ordinal()] = same;
+    household[trait.ordinal()][level.ordinal()] =
+        level.isAgreement() ? Math.min(together, same) : together;
+  }
+
+  /** For one person and against strangers, in bits; 0 of what is missing. */
+  double weight(Trait trait, Level level) {
+    return weights[trait.ordinal()][level.ordinal()];
+  }
+
+  /** For one household and against strangers, in bits; 0 of what is missing. */
+  double household(Trait trait, Level level) {
+    return household[trait.ordinal()][level.ordinal()];
+  }
+
+  /** How much rarer than names on the average one with this share of bearers is, in bits. */
+  double rarity(Trait trait, double share) {
+    return Bits.log2(parameters.shares(trait, Level.EXACT).strangers() / share);
+  }
+}

@@ -1,0 +1,87 @@
+package withers.matching;
+
+import java.util.List;
+import withers.matching.form.NameWord;
+
+/** Compares words of names. Symmetric. */
+final class Words {
+  private Words() {}
+
+  /** Whether both are the same word, and no initials. */
+  static boolean isSame(NameWord one, NameWord other) {
+    return !one.initial() && !other.initial() && isSameKey(one, other);
+  }
+
+  static boolean isSameKey(NameWord one, NameWord other) {
+    return !one.isNone() && one.key().equals(other.key());
+  }
+
+  /** Two given names. */
+  static Level given(NameWord one, NameWord other) {
+    if (one.initial() || other.initial()) {
+      return one.firstLetter() == other.firstLetter() ? Level.INITIAL : Level.DIFFERENT;
+    }
+    if (isSameKey(one, other)) {
+      return Level.EXACT;
+    }
+    return one.given().standForOneName(other.given())
+        ? Level.FORM
+        : likeness(one, other, one.given().isKnown() && other.given().isKnown());
+  }
+
+  /** Two words of family names. */
+  static Level family(NameWord one, NameWord other) {
+    if (one.initial() || other.initial()) {
+      return one.firstLetter() == other.firstLetter() ? Level.INITIAL : Level.DIFFERENT;
+    }
+    if (isSameKey(one, other)) {
+      return Level.EXACT;
+    }
+    return isFormOfFamily(one, other) ? Level.FORM : likeness(one, other, false);
+  }
+
+  private static boolean isFormOfFamily(NameWord one, NameWord other) {
+    return one.family().spellOneName(other.family())
+        || !one.stem().isEmpty() && one.stem().equals(other.stem());
+  }
+
+  /**
+   * @param bothKnown whether both are names of the table, and so two names however alike: a slip
+   *     seldom makes another name
+   */
+  private static Level likeness(NameWord one, NameWord other, boolean bothKnown) {
+    if (!one.sound().isEmpty() && one.sound().equals(other.sound())) {
+      return Level.SOUND;
+    }
+    if (bothKnown) {
+      return Level.DIFFERENT;
+    }
+    if (Likeness.isSlipApart(one.key(), other.key())) {
+      return Level.CLOSE;
+    }
+    return isSoundex(one, other) ? Level.SOUND : Level.DIFFERENT;
+  }
+
+  /** By two ways of hearing, since each alone takes many names for one. */
+  private static boolean isSoundex(NameWord one, NameWord other) {
+    return !one.soundex().isEmpty()
+        && one.soundex().equals(other.soundex())
+        && one.cologne().equals(other.cologne());
+  }
+
+  /** Whether the word is what these make when they are written as one. */
+  static boolean isJoined(NameWord word, List<NameWord> first, List<NameWord> then) {
+    String joined = word.key();
+    int end = eaten(joined, eaten(joined, 0, first), then);
+    return !joined.isEmpty() && end == joined.length() && first.size() + then.size() > 1;
+  }
+
+  private static int eaten(String joined, int from, List<NameWord> words) {
+    int at = from;
+    for (int i = 0; i < words.size() && at >= 0; i++) {
+      String key = words.get(i).key();
+      at = joined.startsWith(key, at) ? at + key.length() : -1;
+    }
+    return at;
+  }
+}
