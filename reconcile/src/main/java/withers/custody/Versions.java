@@ -87,6 +87,11 @@ public record Versions(List<Version> all, Cast cast) {
     return always && statement.day().isBefore(stated) ? statement.day() : stated;
   }
 
+  /** How fresh the newest version is. */
+  public LocalDate newestFreshness() {
+    return freshness(newest());
+  }
+
   /** How somebody compares with the newest version. */
   public Comparison withNewest(Who other) {
     return cast.compare(newest().who(), other);

@@ -18,7 +18,15 @@ record CaseState(RunResult run, CaseKey key, Naming naming) {
     return run.findings().stream().filter(f -> f.caseKey().equals(key)).findFirst();
   }
 
+  /** Whether it is no follow-up, but something that a human may be able to tell. */
+  private boolean isQuestion() {
+    return run.questions().stream().anyMatch(question -> question.key().equals(key));
+  }
+
   String state() {
+    if (isQuestion()) {
+      return "a question, no follow-up: whoever knows may tell";
+    }
     if (run.opened().contains(key)) {
       return "opened by this run";
     }

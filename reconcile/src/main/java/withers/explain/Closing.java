@@ -26,6 +26,8 @@ final class Closing {
           Map.entry(
               "details-differ", "the same details in the registration and in our newest record"),
           Map.entry(
+              "cannot-tell", "records by which it can be told whether one person is meant, or two"),
+          Map.entry(
               "number-damaged",
               "the record's number read well, the record going off the list, or a death"));
 

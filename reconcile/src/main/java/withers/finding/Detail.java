@@ -1,4 +1,4 @@
 package withers.finding;
 
-/** What only findings about a record have to tell, by their kind. */
-public sealed interface Detail permits Damage, Stock {}
+/** What only findings of some kinds have to tell. */
+public sealed interface Detail permits Damage, Stock, Newer {}

@@ -22,7 +22,7 @@ import withers.id.RecordKey;
  * @param registered whom the registrations name as primary, one entry a registration
  * @param fields for what differs between records, the names of the fields; else empty
  * @param evidence what it rests on, in order of day
- * @param detail what only a record's finding has to tell; empty for an animal's
+ * @param detail what only findings of this kind have to tell
  */
 public record Finding(
     FindingKind kind,
@@ -66,6 +66,16 @@ public record Finding(
   /** For numbers of a supply that nobody speaks of, which they are. */
   public Optional<Stock> stock() {
     return detail.filter(Stock.class::isInstance).map(Stock.class::cast);
+  }
+
+  /** For details that differ, which look newer; empty when that is not known. */
+  public Optional<Newer> newer() {
+    return detail.filter(Newer.class::isInstance).map(Newer.class::cast);
+  }
+
+  /** Whether it is about one record, beside what is found about animals. */
+  public boolean isOfRecord() {
+    return damage().isPresent() || stock().isPresent();
   }
 
   /** The identity under which the follow-up lives from run to run. */

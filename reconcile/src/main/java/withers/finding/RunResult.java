@@ -14,6 +14,8 @@ import withers.cases.CaseKey;
  * @param animals how many animals the log tells of
  * @param findings in total order: band, then harm descending, then case key
  * @param notJudged in order of registry, reason and anchor
+ * @param questions what a human may be able to tell of animals of which no list says anything else:
+ *     the newest keepers first
  * @param opened follow-ups that this run saw first
  * @param stillOpen follow-ups open before and found again, or not judged
  * @param closed follow-ups that the data closed
@@ -28,6 +30,7 @@ public record RunResult(
     long animals,
     List<Finding> findings,
     List<NotJudged> notJudged,
+    List<OpenQuestion> questions,
     List<CaseKey> opened,
     List<CaseKey> stillOpen,
     List<CaseKey> closed,
@@ -36,6 +39,7 @@ public record RunResult(
   public RunResult {
     findings = List.copyOf(findings);
     notJudged = List.copyOf(notJudged);
+    questions = List.copyOf(questions);
     opened = List.copyOf(opened);
     stillOpen = List.copyOf(stillOpen);
     closed = List.copyOf(closed);

@@ -7,6 +7,7 @@ import withers.chip.ChipNumber;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
 import withers.finding.NotJudged;
+import withers.finding.OpenQuestion;
 
 /**
  * What the rules say about one animal.
@@ -16,12 +17,14 @@ import withers.finding.NotJudged;
  * @param undecided kinds that could not be judged, or that hold but are hidden by the finding:
  *     their follow-ups neither open nor close
  * @param notJudged what was lacking
+ * @param question what a human may be able to tell, whatever was found
  */
 public record Assessment(
     List<ChipNumber> chips,
     Optional<Finding> finding,
     Set<FindingKind> undecided,
-    Set<NotJudged> notJudged) {
+    Set<NotJudged> notJudged,
+    Optional<OpenQuestion> question) {
   public Assessment {
     chips = List.copyOf(chips);
     undecided = Set.copyOf(undecided);
@@ -35,6 +38,6 @@ public record Assessment(
 
   /** Whether there is nothing to say. */
   public boolean isClear() {
-    return finding.isEmpty() && undecided.isEmpty() && notJudged.isEmpty();
+    return finding.isEmpty() && undecided.isEmpty() && notJudged.isEmpty() && question.isEmpty();
   }
 }

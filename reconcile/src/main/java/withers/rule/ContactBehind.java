@@ -15,7 +15,8 @@ final class ContactBehind extends KeeperRule {
   Judgement judge(Dossier dossier, Keeper keeper) {
     Set<Standing> standings = dossier.standings(keeper);
     boolean behind =
-        !standings.contains(Standing.ACCEPTABLE) && standings.contains(Standing.FROM_BEFORE);
+        standings.stream().noneMatch(Standing::isAcceptable)
+            && standings.contains(Standing.FROM_BEFORE);
     return behind ? new Judgement.Holds(keeper.start()) : Judgement.CLEAR;
   }
 }

@@ -5,10 +5,15 @@ import java.util.List;
 import withers.contacts.Comparison;
 import withers.contacts.Field;
 import withers.finding.FindingKind;
+import withers.finding.Newer;
 import withers.matching.Verdict;
+import withers.registration.LiveRegistration;
 
 /** A live registration names the keeper, with other details than the newest that we know. */
 final class DetailsDiffer extends KeeperRule {
+
+  /** Days within which a registration is of the same time as a record (our judgement). */
+  private static final int AT_ONE_TIME = 14;
 
   @Override
   public FindingKind kind() {
@@ -17,13 +22,13 @@ final class DetailsDiffer extends KeeperRule {
 
   @Override
   Judgement judge(Dossier dossier, Keeper keeper) {
-    List<String> fields = differingFields(dossier, keeper);
-    if (fields.isEmpty() || isSomebodyElse(dossier, keeper)) {
+    List<LiveRegistration> differing = differing(dossier, keeper);
+    if (differing.isEmpty() || isSomebodyElse(dossier, keeper)) {
       return Judgement.CLEAR;
     }
     LocalDate known = keeper.versions().newestSince();
     LocalDate since = known.isAfter(keeper.since()) ? known : keeper.since();
-    return unlessLacking(dossier.lagging(since), () -> new Judgement.Holds(keeper.start(), fields));
+    return unlessLacking(dossier.lagging(since), () -> holds(differing, keeper));
   }
 
   private static boolean isSomebodyElse(Dossier dossier, Keeper keeper) {
@@ -31,15 +36,38 @@ final class DetailsDiffer extends KeeperRule {
         .anyMatch(r -> keeper.versions().verdict(r.primary()) == Verdict.DIFFERENT);
   }
 
-  private static List<String> differingFields(Dossier dossier, Keeper keeper) {
+  private static List<LiveRegistration> differing(Dossier dossier, Keeper keeper) {
     return dossier.live().stream()
-        .map(registration -> keeper.versions().withNewest(registration.primary()))
-        .filter(comparison -> comparison.verdict() == Verdict.DETAILS_DIFFER)
-        .map(Comparison::disagreeing)
-        .flatMap(List::stream)
+        .filter(one -> withNewest(one, keeper).verdict() == Verdict.DETAILS_DIFFER)
+        .toList();
+  }
+
+  private static Judgement holds(List<LiveRegistration> differing, Keeper keeper) {
+    return new Judgement.Holds(keeper.start(), fields(differing, keeper), newer(differing, keeper));
+  }
+
+  private static List<String> fields(List<LiveRegistration> differing, Keeper keeper) {
+    return differing.stream()
+        .flatMap(one -> withNewest(one, keeper).disagreeing().stream())
         .distinct()
         .sorted()
         .map(Field::word)
         .toList();
+  }
+
+  /** By when the newest version was fresh, and the days of the registrations. */
+  private static Newer newer(List<LiveRegistration> differing, Keeper keeper) {
+    LocalDate fresh = keeper.versions().newestFreshness();
+    LocalDate before = fresh.minusDays(AT_ONE_TIME);
+    if (differing.stream().allMatch(one -> one.day().isBefore(before))) {
+      return Newer.RECORDS;
+    }
+    LocalDate after = fresh.plusDays(AT_ONE_TIME);
+    boolean later = differing.stream().allMatch(one -> one.day().isAfter(after));
+    return later ? Newer.REGISTRATION : Newer.UNCLEAR;
+  }
+
+  private static Comparison withNewest(LiveRegistration registration, Keeper keeper) {
+    return keeper.versions().withNewest(registration.primary());
   }
 }

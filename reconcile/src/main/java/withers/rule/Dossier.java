@@ -121,7 +121,7 @@ public record Dossier(
 
   /** Whether a registration's primary may be who it is. */
   boolean isAcceptable(LiveRegistration registration) {
-    return keeper.filter(one -> standing(registration, one) == Standing.ACCEPTABLE).isPresent();
+    return keeper.filter(one -> standing(registration, one).isAcceptable()).isPresent();
   }
 
   /** The supply that decides whom the lowest of its numbers that a member bought was sold to. */
@@ -163,8 +163,12 @@ public record Dossier(
     if (!Cast.isNamed(primary)) {
       return Standing.NOBODY;
     }
-    if (keeper.versions().verdict(primary) != Verdict.DIFFERENT || staysPrimary(primary)) {
+    Verdict verdict = keeper.versions().verdict(primary);
+    if (verdict.isClose() || staysPrimary(primary)) {
       return Standing.ACCEPTABLE;
+    }
+    if (verdict == Verdict.CANNOT_TELL) {
+      return Standing.UNTOLD;
     }
     boolean fromBefore =
         Cast.isOrganisation(primary)

@@ -1,13 +1,9 @@
 package withers.rule;
 
-import java.util.Comparator;
-import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import withers.cases.Anchor;
 import withers.custody.Tenure;
 import withers.fact.Fact;
-import withers.fact.Species;
 import withers.finding.Finding;
 import withers.finding.Finding.Certainty;
 import withers.finding.Finding.Registration;
@@ -24,12 +20,13 @@ record FindingWriter(Dossier dossier) {
 
   Finding write(FindingKind kind, Judgement.Holds holds) {
     OrganisationId actor = holds.actor().organisation(dossier.cast());
+    Looks looks = new Looks(dossier);
     return new Finding(
         kind,
         new Anchor.Chip(dossier.animal().anchor()),
         dossier.animal().chips(),
-        species(),
-        name(actor),
+        looks.species(),
+        looks.name(actor),
         actor,
         holds.acting().map(Statement::key),
         dossier.custodian().map(Tenure::who).orElseGet(Who.Nobody::new),
@@ -40,14 +37,14 @@ record FindingWriter(Dossier dossier) {
         certainty(holds),
         priority(kind, holds),
         new EvidenceWriter(dossier).write(kind, holds),
-        Optional.empty());
+        holds.detail());
   }
 
   private Priority priority(FindingKind kind, Judgement.Holds holds) {
     Priority priority =
         Priorities.of(
             kind,
-            species(),
+            new Looks(dossier).species(),
             dossier.custodian().map(Tenure::since),
             holds.fields(),
             dossier.asOf());
@@ -70,36 +67,4 @@ record FindingWriter(Dossier dossier) {
     boolean byPlacement = holds.acting().filter(Statement::isPlaced).isPresent();
     return byVisits || byPlacement ? Certainty.INFERRED : Certainty.STATED;
   }
-
-  private Species species() {
-    return latest(described -> described.species() != Species.UNSTATED, statement -> true)
-        .map(Fact.Described::species)
-        .orElse(Species.UNSTATED);
-  }
-
-  private Optional<String> name(OrganisationId actor) {
-    Predicate<Fact.Described> named = described -> described.name().isPresent();
-    return latest(named, statement -> dossier.cast().organisation(statement).equals(actor))
-        .or(() -> latest(named, statement -> true))
-        .flatMap(Fact.Described::name);
-  }
-
-  /** The description that was first stated last. */
-  private Optional<Fact.Described> latest(
-      Predicate<Fact.Described> wanted, Predicate<Statement> from) {
-    Stream<Statement> described =
-        dossier
-            .animal()
-            .stating(Fact.Described.class)
-            .filter(from)
-            .filter(s -> wanted.test(fact(s)));
-    return described.max(LAST_STATED).map(FindingWriter::fact);
-  }
-
-  private static Fact.Described fact(Statement statement) {
-    return (Fact.Described) statement.fact();
-  }
-
-  private static final Comparator<Statement> LAST_STATED =
-      Comparator.comparing(Statement::firstStated).thenComparing(Statement.BY_DAY);
 }

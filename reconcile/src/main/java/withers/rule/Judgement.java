@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import withers.custody.Cast;
+import withers.finding.Detail;
 import withers.finding.NotJudged;
 import withers.history.Statement;
 import withers.id.OrganisationId;
@@ -32,8 +33,9 @@ sealed interface Judgement {
    *
    * @param actor who has to act
    * @param fields for what differs between records, the names of the fields
+   * @param detail what only this kind has to tell
    */
-  record Holds(Actor actor, List<String> fields) implements Judgement {
+  record Holds(Actor actor, List<String> fields, Optional<Detail> detail) implements Judgement {
     public Holds {
       fields = List.copyOf(fields);
     }
@@ -43,11 +45,15 @@ sealed interface Judgement {
     }
 
     Holds(Actor actor) {
-      this(actor, List.of());
+      this(actor, List.of(), Optional.empty());
     }
 
     Holds(Statement acting, List<String> fields) {
-      this(new Actor.OfStatement(acting), fields);
+      this(new Actor.OfStatement(acting), fields, Optional.empty());
+    }
+
+    Holds(Statement acting, List<String> fields, Detail detail) {
+      this(new Actor.OfStatement(acting), fields, Optional.of(detail));
     }
 
     /** The statement whose source has to act. */

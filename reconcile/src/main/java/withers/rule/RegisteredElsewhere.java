@@ -45,7 +45,7 @@ final class RegisteredElsewhere extends KeeperRule {
     Set<OrganisationId> asked = dossier.registries().givenByRange(chip);
     return !asked.isEmpty()
         && asked.stream().noneMatch(with::contains)
-        && live.stream().anyMatch(one -> dossier.standing(one, keeper) == Standing.ACCEPTABLE);
+        && live.stream().anyMatch(one -> dossier.standing(one, keeper).isAcceptable());
   }
 
   private static Covering silence(ChipNumber chip, Dossier dossier, Keeper keeper) {

@@ -101,7 +101,11 @@ public final class Rules {
     Tally tally = new Tally();
     rules(dossier).forEach(rule -> tally.add(rule, dossier));
     return new Assessment(
-        dossier.animal().chips(), tally.finding, tally.undecided, tally.notJudged);
+        dossier.animal().chips(),
+        tally.finding,
+        tally.undecided,
+        tally.notJudged,
+        new Questions(dossier).open());
   }
 
   private static final class Tally {

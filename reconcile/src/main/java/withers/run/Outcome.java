@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import withers.finding.Finding;
 import withers.finding.NotJudged;
+import withers.finding.OpenQuestion;
 import withers.finding.RecordFindings;
 import withers.rule.Assessment;
 
@@ -27,6 +28,10 @@ public record Outcome(long animals, List<Assessment> assessments, RecordFindings
           .thenComparing(NotJudged::reason)
           .thenComparing(NotJudged::anchor);
 
+  private static final Comparator<OpenQuestion> QUESTIONS =
+      Comparator.comparing(OpenQuestion::since, Comparator.reverseOrder())
+          .thenComparing(OpenQuestion::key);
+
   public Outcome {
     assessments = List.copyOf(assessments);
   }
@@ -35,6 +40,18 @@ public record Outcome(long animals, List<Assessment> assessments, RecordFindings
   public List<Finding> findings() {
     Stream<Finding> ofAnimals = assessments.stream().flatMap(a -> a.finding().stream());
     return Stream.concat(ofAnimals, records.findings().stream()).sorted(FINDINGS).toList();
+  }
+
+  /**
+   * What a human may be able to tell of animals of which lists say nothing else: the newest keepers
+   * first.
+   */
+  public List<OpenQuestion> questions(Listing listing) {
+    return assessments.stream()
+        .filter(a -> a.finding().map(Finding::caseKey).filter(k -> !listing.isAside(k)).isEmpty())
+        .flatMap(a -> a.question().stream())
+        .sorted(QUESTIONS)
+        .toList();
   }
 
   /** In order of registry, reason and anchor. */

@@ -98,6 +98,7 @@ public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids, Listin
         outcome.animals(),
         findings,
         outcome.notJudged(),
+        outcome.questions(listing),
         changes.opened(),
         changes.stillOpen(),
         changes.closed(),

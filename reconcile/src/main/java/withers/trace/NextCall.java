@@ -43,7 +43,7 @@ record NextCall(Dossier dossier, List<Supply> supplied) {
   private Optional<Call> keeperNotRegistered() {
     return dossier
         .keeper()
-        .filter(keeper -> !dossier.standings(keeper).contains(Standing.ACCEPTABLE))
+        .filter(keeper -> dossier.standings(keeper).stream().noneMatch(Standing::isAcceptable))
         .map(this::keepersRecord);
   }
 

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -19,8 +20,11 @@ import withers.chip.ChipNumber;
 import withers.finding.Damage;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
+import withers.finding.Newer;
 import withers.finding.NotJudged;
+import withers.finding.OpenQuestion;
 import withers.finding.Stock;
+import withers.run.Listing;
 import withers.run.Outcome;
 import withers.world.Chips;
 import withers.world.World;
@@ -31,6 +35,8 @@ import withers.world.World;
  */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class RuleTablesTest {
+
+  private static final Listing LISTING = new Listing(World.DIRECTORY, 0);
 
   private record Story(String title, String asOf, String lines, List<String> expected) {
 
@@ -56,9 +62,11 @@ class RuleTablesTest {
 
     private static List<String> said(Outcome outcome) {
       List<String> said =
-          Stream.concat(
+          Stream.of(
                   outcome.findings().stream().map(Story::said),
-                  outcome.notJudged().stream().map(Story::said))
+                  outcome.notJudged().stream().map(Story::said),
+                  outcome.questions(LISTING).stream().map(Story::said))
+              .flatMap(lines -> lines)
               .sorted()
               .toList();
       return said.isEmpty() ? List.of("silent") : said;
@@ -69,9 +77,7 @@ class RuleTablesTest {
       return "%s %s %s %s%s%s"
           .formatted(
               finding.kind().word(),
-              finding.detail().isPresent()
-                  ? record(finding)
-                  : numbers(finding.chips().subList(0, 1)),
+              finding.isOfRecord() ? record(finding) : numbers(finding.chips().subList(0, 1)),
               finding.actor(),
               finding.priority().band().word(),
               fields,
@@ -79,6 +85,7 @@ class RuleTablesTest {
                   .damage()
                   .map(Story::said)
                   .or(() -> finding.stock().map(Story::said))
+                  .or(() -> finding.newer().map(Story::said))
                   .orElse(""));
     }
 
@@ -103,6 +110,19 @@ class RuleTablesTest {
       return numbers.stream().map(Chips::word).collect(Collectors.joining(" "));
     }
 
+    private static String said(Newer newer) {
+      return newer == Newer.UNCLEAR ? "" : ", newer: " + newer.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String said(OpenQuestion question) {
+      String registries =
+          question.registered().stream()
+              .map(one -> one.registry().value())
+              .collect(Collectors.joining(" "));
+      return "to look at %s %s %s"
+          .formatted(numbers(question.chips().subList(0, 1)), question.asked(), registries);
+    }
+
     private static String said(NotJudged lack) {
       return "not judged %s %s %s"
           .formatted(Chips.word(lack.anchor()), lack.registry(), lack.reason());
@@ -112,7 +132,7 @@ class RuleTablesTest {
   @TestFactory
   Stream<DynamicContainer> every_story_is_judged_as_its_table_says() {
     Stream<String> kinds = Stream.of(FindingKind.values()).map(FindingKind::word);
-    return Stream.concat(kinds, Stream.of("acceptable-contacts"))
+    return Stream.concat(kinds, Stream.of("acceptable-contacts", OpenQuestion.WORD))
         .map(word -> DynamicContainer.dynamicContainer(word, stories(word)));
   }
 

@@ -45,7 +45,7 @@ class LawOfTheFoldTest {
         .isEqualTo(
             Stream.of(FindingKind.values()).map(FindingKind::word).collect(Collectors.toSet()));
     assertThat(outcomes.stream().mapToLong(Outcome::animals).sum())
-        .isGreaterThan(findings.stream().filter(f -> f.detail().isEmpty()).count() * 3 / 2);
+        .isGreaterThan(findings.stream().filter(f -> !f.isOfRecord()).count() * 3 / 2);
   }
 
   @Test

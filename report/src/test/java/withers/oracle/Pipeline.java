@@ -97,8 +97,6 @@ final class Pipeline {
   /** The animal's lowest number, or the source and key of a record. */
   private static String anchor(Finding finding) {
     String anchor = finding.anchor().display();
-    return finding.detail().isPresent()
-        ? anchor + "/" + finding.actorRecord().orElseThrow()
-        : anchor;
+    return finding.isOfRecord() ? anchor + "/" + finding.actorRecord().orElseThrow() : anchor;
   }
 }

@@ -95,6 +95,7 @@ public final class Coast {
         2993,
         findings,
         List.of(),
+        List.of(),
         findings.stream().map(finding -> finding.caseKey()).toList(),
         List.of(),
         List.of(),

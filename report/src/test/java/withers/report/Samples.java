@@ -5,17 +5,22 @@ import static withers.report.Coast.CLINIC;
 import static withers.report.Coast.SHELTER;
 import static withers.report.Coast.TIDELINE;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import withers.cases.Anchor;
 import withers.cases.CaseKey;
 import withers.contact.Contact;
+import withers.fact.Species;
 import withers.finding.Band;
 import withers.finding.Evidence.Part;
+import withers.finding.Finding;
 import withers.finding.FindingKind;
 import withers.finding.NotJudged;
+import withers.finding.OpenQuestion;
 import withers.finding.RunResult;
 import withers.finding.Who;
+import withers.id.RecordKey;
 import withers.report.list.FollowUpList;
 import withers.report.list.FollowUpLists;
 import withers.report.overview.Overview;
@@ -106,7 +111,7 @@ public final class Samples {
     return withEarlier(run);
   }
 
-  private static RunResult withEarlier(RunResult run) {
+  private RunResult withEarlier(RunResult run) {
     List<CaseKey> all = run.opened();
     CaseKey unjudged =
         new CaseKey("unregistered", new Anchor.Chip(Coast.chip(1500)), CLINIC, "P-50");
@@ -119,11 +124,26 @@ public final class Samples {
         run.animals(),
         run.findings(),
         run.notJudged(),
+        List.of(question(1700)),
         all.subList(0, 5),
         List.of(all.get(5), all.get(6), all.get(7), unjudged),
         List.of(closed),
         run.backlogs(),
         run.aside());
+  }
+
+  /** Whether a chip is registered to the clinic's client is open. */
+  public OpenQuestion question(int chip) {
+    Who.Person initial = coast.person(TIDELINE, Coast.contact("M. Linden", "+1 212 555 0199"));
+    return new OpenQuestion(
+        List.of(Coast.chip(chip)),
+        Species.CAT,
+        Optional.of("Fern"),
+        CLINIC,
+        new RecordKey("P-" + chip),
+        coast.person(CLINIC, MARA),
+        LocalDate.of(2025, 8, 3),
+        List.of(new Finding.Registration(Coast.chip(chip), TIDELINE, initial)));
   }
 
   /** The overview of the run, after three imports, one of which lost half its rows. */
@@ -140,6 +160,7 @@ public final class Samples {
                 new NotJudged(Coast.chip(1500), BEACON, NotJudged.Reason.EXPORT_TOO_OLD),
                 new NotJudged(Coast.chip(1501), BEACON, NotJudged.Reason.EXPORT_TOO_OLD),
                 new NotJudged(Coast.chip(1500), TIDELINE, NotJudged.Reason.ACCOUNT_SLICE_ONLY)),
+            run.questions(),
             run.opened(),
             run.stillOpen(),
             run.closed(),

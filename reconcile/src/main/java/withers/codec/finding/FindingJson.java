@@ -7,6 +7,7 @@ import withers.cases.Anchor;
 import withers.finding.Damage;
 import withers.finding.Evidence;
 import withers.finding.Finding;
+import withers.finding.OpenQuestion;
 import withers.finding.Priority;
 import withers.finding.Stock;
 import withers.finding.Who;
@@ -36,7 +37,19 @@ record FindingJson(JsonGenerator json, boolean isWhole) {
     each("evidence", finding.evidence(), this::evidence);
     finding.damage().ifPresent(this::damage);
     finding.stock().ifPresent(this::stock);
+    finding.newer().ifPresent(newer -> text("newer", Words.of(newer)));
     json.writeEndObject();
+  }
+
+  void question(OpenQuestion question) {
+    texts("chips", question.chips());
+    text("species", Words.of(question.species()));
+    question.animalName().ifPresent(name -> text("animalName", name));
+    text("asked", question.asked().value());
+    text("record", question.record().value());
+    who("keeper", question.keeper());
+    text("since", question.since().toString());
+    each("registered", question.registered(), this::registration);
   }
 
   /** An animal's number as a text of its own, as it always was; or the source of a record. */

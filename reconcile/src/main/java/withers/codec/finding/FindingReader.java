@@ -15,6 +15,8 @@ import withers.finding.Detail;
 import withers.finding.Evidence;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
+import withers.finding.Newer;
+import withers.finding.OpenQuestion;
 import withers.finding.Priority;
 import withers.finding.Stock;
 import withers.finding.Who;
@@ -41,10 +43,27 @@ final class FindingReader {
         Words.read(Finding.Certainty.class, finding.text("certainty")),
         priority(finding.object("priority")),
         finding.each("evidence", FindingReader::evidence),
-        finding
-            .optionalObject("damage")
-            .<Detail>map(FindingReader::damage)
-            .or(() -> finding.optionalObject("stock").map(FindingReader::stock)));
+        detail(finding));
+  }
+
+  private static Optional<Detail> detail(Fields finding) {
+    return finding
+        .optionalObject("damage")
+        .<Detail>map(FindingReader::damage)
+        .or(() -> finding.optionalObject("stock").map(FindingReader::stock))
+        .or(() -> finding.optionalText("newer").map(word -> Words.read(Newer.class, word)));
+  }
+
+  static OpenQuestion question(Fields question) {
+    return new OpenQuestion(
+        question.texts("chips").stream().map(FindingReader::chip).toList(),
+        Words.read(Species.class, question.text("species")),
+        question.optionalText("animalName"),
+        new OrganisationId(question.text("asked")),
+        new RecordKey(question.text("record")),
+        who(question.object("keeper")).person().orElseThrow(IllegalArgumentException::new),
+        question.day("since"),
+        question.each("registered", FindingReader::registration));
   }
 
   /** What a finding or a follow-up hangs on. */

@@ -22,11 +22,13 @@ public final class RunJson {
 
   /**
    * Version 1 knew no record without a number, and before version 3 no supply was told of, no
-   * organisation had a backlog and every list showed all; what they wrote is read as it is.
+   * organisation had a backlog and every list showed all; before version 4 nothing was asked of
+   * humans. What they wrote is read as it is.
    */
-  static final int VERSION = 3;
+  static final int VERSION = 4;
 
   private static final int FIRST_WITH_LISTING = 3;
+  private static final int FIRST_WITH_QUESTIONS = 4;
 
   private RunJson() {}
 
@@ -46,6 +48,7 @@ public final class RunJson {
     run.findings().forEach(whole::write);
     json.writeEndArray();
     whole.each("notJudged", run.notJudged(), one -> notJudged(one, whole));
+    whole.each("questions", run.questions(), whole::question);
     whole.each("opened", run.opened(), key -> caseKey(key, whole));
     whole.each("stillOpen", run.stillOpen(), key -> caseKey(key, whole));
     whole.each("closed", run.closed(), key -> caseKey(key, whole));
@@ -102,6 +105,9 @@ public final class RunJson {
         run.number("animals"),
         run.each("findings", FindingReader::read),
         run.each("notJudged", RunJson::notJudged),
+        run.number("version") >= FIRST_WITH_QUESTIONS
+            ? run.each("questions", FindingReader::question)
+            : List.of(),
         caseKeys(run, "opened"),
         caseKeys(run, "stillOpen"),
         caseKeys(run, "closed"),

@@ -16,6 +16,8 @@ import withers.finding.RunResult;
 import withers.history.Scope;
 import withers.id.OrganisationId;
 import withers.log.LogDamagedException;
+import withers.organisation.Directory;
+import withers.run.Listing;
 import withers.run.Outcome;
 import withers.world.RandomWorld;
 import withers.world.World;
@@ -41,7 +43,7 @@ class RunJsonTest {
     assertThatThrownBy(() -> RunJson.read("{\"version\":1}"))
         .isInstanceOf(LogDamagedException.class)
         .hasMessage("Expected the JSON of a run, but found a value of none");
-    assertThatThrownBy(() -> RunJson.read("{\"version\":4}"))
+    assertThatThrownBy(() -> RunJson.read("{\"version\":5}"))
         .isInstanceOf(LogDamagedException.class);
   }
 
@@ -51,11 +53,12 @@ class RunJsonTest {
     RunResult run = run(world);
     String written = RunJson.write(run);
 
-    assertThat(written).startsWith("{\"version\":3,");
+    assertThat(written).startsWith("{\"version\":4,");
     assertThat(RunJson.read(written)).isEqualTo(run);
-    String earlier = written.replaceFirst(",\"backlogs\":.*]}", "}");
+    String earlier =
+        written.replaceFirst(",\"backlogs\":.*]}", "}").replaceFirst(",\"questions\":\\[]", "");
     for (String version : List.of("1", "2")) {
-      RunResult read = RunJson.read(earlier.replaceFirst("3", version));
+      RunResult read = RunJson.read(earlier.replaceFirst("4", version));
       assertThat(read.findings()).isEqualTo(run.findings());
       assertThat(read.opened()).isEqualTo(run.opened());
       assertThat(read.backlogs()).isEmpty();
@@ -107,6 +110,7 @@ class RunJsonTest {
         outcome.animals(),
         outcome.findings(),
         outcome.notJudged(),
+        outcome.questions(new Listing(Directory.EMPTY, 0)),
         keys,
         keys,
         List.of(),

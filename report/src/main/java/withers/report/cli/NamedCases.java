@@ -10,6 +10,7 @@ import withers.chip.ChipNumber;
 import withers.chip.ChipNumberReader;
 import withers.chip.Reading;
 import withers.finding.FindingKind;
+import withers.finding.OpenQuestion;
 import withers.finding.RunResult;
 import withers.report.list.Reference;
 import withers.workspace.Workspace;
@@ -19,7 +20,7 @@ record NamedCases(RunResult run, Workspace workspace) {
 
   /**
    * The follow-ups that a reference names, or that are about a number, of a kind when the last word
-   * is one. Open ones, and those that this run closed.
+   * is one. Open ones, those that this run closed, and questions.
    */
   List<CaseKey> find(List<String> words) {
     String text = String.join(" ", words).strip();
@@ -42,7 +43,8 @@ record NamedCases(RunResult run, Workspace workspace) {
   }
 
   private static boolean isKind(String word) {
-    return Stream.of(FindingKind.values()).anyMatch(kind -> kind.word().equals(word));
+    return word.equals(OpenQuestion.WORD)
+        || Stream.of(FindingKind.values()).anyMatch(kind -> kind.word().equals(word));
   }
 
   private Optional<ChipNumber> read(String text) {
@@ -56,10 +58,14 @@ record NamedCases(RunResult run, Workspace workspace) {
     boolean isAnchor = key.anchor() instanceof Anchor.Chip chip && chip.number().equals(number);
     return isAnchor
         || run.findings().stream()
-            .anyMatch(f -> f.caseKey().equals(key) && f.chips().contains(number));
+            .anyMatch(f -> f.caseKey().equals(key) && f.chips().contains(number))
+        || run.questions().stream()
+            .anyMatch(one -> one.key().equals(key) && one.chips().contains(number));
   }
 
   private Stream<CaseKey> all() {
-    return Stream.of(run.opened(), run.stillOpen(), run.closed()).flatMap(List::stream);
+    return Stream.concat(
+        Stream.of(run.opened(), run.stillOpen(), run.closed()).flatMap(List::stream),
+        run.questions().stream().map(OpenQuestion::key));
   }
 }

@@ -18,6 +18,7 @@ public final class OverviewJson {
       long animals,
       long followUps,
       Overview.Changes changes,
+      long questions,
       List<Count> counts,
       List<Unjudged> notJudged,
       List<Source> sources) {}
@@ -48,6 +49,7 @@ public final class OverviewJson {
         overview.animals(),
         overview.followUps(),
         overview.changes(),
+        overview.questions(),
         overview.counts().stream().map(OverviewJson::count).toList(),
         overview.notJudged().stream().map(OverviewJson::unjudged).toList(),
         overview.sources().stream().map(OverviewJson::source).toList());

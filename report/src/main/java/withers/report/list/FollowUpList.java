@@ -12,6 +12,8 @@ import withers.organisation.Organisation;
  * @param run the run's id
  * @param asOf the day that the run judged
  * @param bands the bands that have follow-ups, the most urgent first
+ * @param questions what the reader may be able to tell; no follow-ups, and never a list's only
+ *     reason
  * @param settled how many of its follow-ups the data closed since the run before
  * @param waiting how many stay open although this run could not judge them; they are not listed
  * @param backlog what is left of what the organisation began with; empty when nothing is
@@ -21,11 +23,13 @@ public record FollowUpList(
     String run,
     LocalDate asOf,
     List<BandSection> bands,
+    List<Question> questions,
     int settled,
     int waiting,
     Optional<Beginning> backlog) {
   public FollowUpList {
     bands = List.copyOf(bands);
+    questions = List.copyOf(questions);
   }
 
   /**
@@ -36,6 +40,19 @@ public record FollowUpList(
    * @param waiting how many of them are not listed yet
    */
   public record Beginning(LocalDate since, int followUps, int waiting) {}
+
+  /** How many questions are put on a page; a sheet has each. */
+  static final int QUESTIONS_SHOWN = 10;
+
+  /** The questions that a page puts. */
+  public List<Question> questionsShown() {
+    return questions.subList(0, Math.min(QUESTIONS_SHOWN, questions.size()));
+  }
+
+  /** How many more there are, in the sheet only. */
+  public int questionsMore() {
+    return questions.size() - questionsShown().size();
+  }
 
   /** How many follow-ups are listed. */
   public int size() {

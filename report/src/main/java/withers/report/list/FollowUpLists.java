@@ -72,9 +72,17 @@ public final class FollowUpLists {
         run.id(),
         run.asOf(),
         new Sections(texts, reader, opened).of(own),
+        questions(id, new Questions(texts, reader, new Phrases(texts))),
         count(id, run.closed()),
         count(id, run.stillOpen().stream().filter(key -> !found.contains(key)).toList()),
         beginning(id));
+  }
+
+  private List<Question> questions(OrganisationId id, Questions asker) {
+    return run.questions().stream()
+        .filter(question -> question.asked().equals(id))
+        .map(asker::ask)
+        .toList();
   }
 
   private Optional<FollowUpList.Beginning> beginning(OrganisationId id) {

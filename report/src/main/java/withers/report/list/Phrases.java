@@ -2,6 +2,7 @@ package withers.report.list;
 
 import java.util.List;
 import java.util.Optional;
+import withers.fact.Species;
 import withers.finding.Finding;
 import withers.organisation.Organisation;
 import withers.organisation.OrganisationKind;
@@ -69,27 +70,36 @@ final class Phrases {
     if (finding.stock().isPresent()) {
       return texts.say("stock.title", Numbers.spoken(finding.stock().get().range().first()));
     }
-    String species = species(finding);
-    return name(finding)
-        .map(name -> texts.say("animal.title.named", name, species))
+    return title(finding.animalName(), finding.species());
+  }
+
+  String title(Optional<String> name, Species kind) {
+    String species = species(kind);
+    return shown(name)
+        .map(one -> texts.say("animal.title.named", one, species))
         .orElseGet(() -> texts.say("animal.title.unnamed", species));
   }
 
   /** The animal where a sentence begins. */
   String opening(Finding finding) {
-    return name(finding).orElseGet(() -> texts.say("animal.start", species(finding)));
+    return opening(finding.animalName(), finding.species());
+  }
+
+  String opening(Optional<String> name, Species kind) {
+    return shown(name).orElseGet(() -> texts.say("animal.start", species(kind)));
   }
 
   /** The animal within a sentence. */
   String inside(Finding finding) {
-    return name(finding).orElseGet(() -> texts.say("animal.inside", species(finding)));
+    return shown(finding.animalName())
+        .orElseGet(() -> texts.say("animal.inside", species(finding.species())));
   }
 
-  private static Optional<String> name(Finding finding) {
-    return finding.animalName().map(OneLine::of).filter(name -> !name.isEmpty());
+  private static Optional<String> shown(Optional<String> name) {
+    return name.map(OneLine::of).filter(one -> !one.isEmpty());
   }
 
-  private String species(Finding finding) {
-    return texts.say("species." + Words.of(finding.species()));
+  private String species(Species kind) {
+    return texts.say("species." + Words.of(kind));
   }
 }

@@ -12,6 +12,7 @@ import withers.finding.Damage;
 import withers.finding.Evidence;
 import withers.finding.Evidence.Part;
 import withers.finding.Finding;
+import withers.finding.Newer;
 import withers.finding.Stock;
 import withers.report.text.OneLine;
 import withers.report.text.Texts;
@@ -65,9 +66,18 @@ final class Trouble {
               "",
               phrases.organisations(situation.registries()),
               steps.numbers(situation.numbers()));
-      case DETAILS_DIFFER -> say(finding, "", finding.fields().size(), steps.fields(finding));
+      case DETAILS_DIFFER ->
+          say(finding, newer(finding), finding.fields().size(), steps.fields(finding));
       case STOCK_UNACCOUNTED -> finding.stock().map(one -> unaccounted(finding, one)).orElseThrow();
       case NUMBER_DAMAGED -> finding.damage().map(one -> damaged(finding, one)).orElseThrow();
+    };
+  }
+
+  private static String newer(Finding finding) {
+    return switch (finding.newer().orElse(Newer.UNCLEAR)) {
+      case RECORDS -> ".older";
+      case REGISTRATION -> ".newer";
+      case UNCLEAR -> "";
     };
   }
 

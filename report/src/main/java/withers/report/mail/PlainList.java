@@ -9,6 +9,7 @@ import withers.report.list.Cautions;
 import withers.report.list.FollowUp;
 import withers.report.list.FollowUpList;
 import withers.report.list.Mark;
+import withers.report.list.Question;
 import withers.report.list.Task;
 import withers.report.text.Texts;
 
@@ -25,6 +26,7 @@ final class PlainList {
     PlainList plain = new PlainList(texts);
     plain.head(list);
     list.bands().forEach(plain::band);
+    plain.questions(list);
     plain.line("-- ").line(texts.say("list.footer", list.run()));
     return plain.text.toString();
   }
@@ -60,6 +62,32 @@ final class PlainList {
     line(heading).line("=".repeat(heading.length())).line(texts.say("band." + word + ".about"));
     line("");
     section.tasks().forEach(this::task);
+  }
+
+  private void questions(FollowUpList list) {
+    if (list.questions().isEmpty()) {
+      return;
+    }
+    String heading = texts.say("question.title");
+    line(heading).line("=".repeat(heading.length())).line(texts.say("question.meaning"));
+    line(texts.say("question.do"));
+    line(texts.say("list.attention") + ": " + texts.say("question.caution")).line("");
+    list.questionsShown().forEach(one -> line("- " + question(one)));
+    if (list.questionsMore() > 0) {
+      line(texts.say("question.more", list.questionsMore()));
+    }
+    line("");
+  }
+
+  private String question(Question one) {
+    return "%s, %s %s, %s %s. %s"
+        .formatted(
+            one.animal(),
+            texts.say("list.record"),
+            one.record(),
+            texts.say("list.reference"),
+            one.reference(),
+            one.about());
   }
 
   private void task(Task task) {

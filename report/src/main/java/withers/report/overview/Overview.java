@@ -15,6 +15,8 @@ import withers.id.SourceId;
  *
  * @param animals how many animals the records tell of
  * @param counts follow-ups by kind, band and organisation, none of them zero, in that order
+ * @param questions animals of which nobody can tell from the records whether the registered contact
+ *     is the keeper, and of which nothing else is to be said; no follow-ups
  * @param notJudged animals that could not be judged, by registry and reason
  * @param sources what was imported, in the order of the sources' ids
  */
@@ -26,6 +28,7 @@ public record Overview(
     long animals,
     List<Count> counts,
     Changes changes,
+    long questions,
     List<Unjudged> notJudged,
     List<SourceStatus> sources) {
   public Overview {

@@ -51,6 +51,7 @@ public final class Overviews {
         run.animals(),
         counts(run.findings(), new HashSet<>(run.aside())),
         new Changes(run.opened().size(), run.stillOpen().size(), run.closed().size()),
+        run.questions().size(),
         unjudged(run.notJudged()),
         sources(markers.stream().filter(marker -> isKnown(marker, run)).toList()));
   }

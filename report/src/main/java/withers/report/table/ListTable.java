@@ -11,13 +11,15 @@ import withers.report.list.Callee;
 import withers.report.list.Cautions;
 import withers.report.list.FollowUp;
 import withers.report.list.FollowUpList;
+import withers.report.list.Question;
 import withers.report.list.Task;
 import withers.report.text.Texts;
 import withers.text.HarmlessText;
 
 /**
- * A list as a table: a row for each follow-up, a cell for each {@link Column}. Several things in
- * one cell stand on lines of their own. Every cell is {@linkplain HarmlessText harmless}.
+ * A list as a table: a row for each follow-up and, below them, each question, a cell for each
+ * {@link Column}. Several things in one cell stand on lines of their own. Every cell is {@linkplain
+ * HarmlessText harmless}.
  */
 public final class ListTable {
   private final Texts texts;
@@ -36,6 +38,7 @@ public final class ListTable {
   public static List<List<String>> rows(FollowUpList list, Texts texts) {
     ListTable table = new ListTable(texts);
     list.bands().forEach(table::add);
+    list.questions().forEach(table::add);
     return List.copyOf(table.rows);
   }
 
@@ -48,6 +51,26 @@ public final class ListTable {
     Stream<String> cells =
         Stream.of(Column.values()).map(column -> cell(column, when, task, followUp));
     rows.add(cells.map(HarmlessText::of).toList());
+  }
+
+  private void add(Question question) {
+    Stream<String> cells = Stream.of(Column.values()).map(column -> cell(column, question));
+    rows.add(cells.map(HarmlessText::of).toList());
+  }
+
+  private String cell(Column column, Question question) {
+    return switch (column) {
+      case REFERENCE -> question.reference();
+      case WHEN -> texts.say("question.title");
+      case ANIMAL -> question.animal();
+      case CHIPS -> lines(question.chips().stream().map(ChipNumber::display));
+      case RECORD -> question.record();
+      case TASK -> texts.say("question.task");
+      case WRONG -> question.about();
+      case DO -> texts.say("question.do");
+      case CAUTIONS -> texts.say("question.caution");
+      case MARK, CALL, PHONE, EMAIL, ADDRESS, EVIDENCE -> "";
+    };
   }
 
   private String cell(Column column, String when, Task task, FollowUp followUp) {

@@ -28,14 +28,14 @@ class ListCsvTest {
   private final Texts texts = Texts.in(Locale.UK);
 
   @Test
-  void a_row_for_each_follow_up_reads_back_as_it_was_written() throws Exception {
+  void a_row_for_each_follow_up_and_question_reads_back_as_it_was_written() throws Exception {
     FollowUpList list = new Samples().lists(texts).get(1);
 
     List<CSVRecord> records = read(list);
 
-    assertThat(records).hasSize(8);
+    assertThat(records).hasSize(9);
     assertThat(records.get(0).values()).containsExactly(headings());
-    for (int row = 0; row < 7; row++) {
+    for (int row = 0; row < 8; row++) {
       assertThat(records.get(row + 1).toList()).isEqualTo(ListTable.rows(list, texts).get(row));
     }
   }

@@ -72,6 +72,7 @@ class PagesTest {
             "run",
             Coast.TODAY,
             List.of(),
+            List.of(),
             3,
             0,
             Optional.empty());

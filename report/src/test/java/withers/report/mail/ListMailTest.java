@@ -108,7 +108,14 @@ class ListMailTest {
   void nothing_to_say_makes_no_mail() {
     FollowUpList silent =
         new FollowUpList(
-            lists.get(0).organisation(), "run", Coast.TODAY, List.of(), 2, 1, Optional.empty());
+            lists.get(0).organisation(),
+            "run",
+            Coast.TODAY,
+            List.of(),
+            List.of(),
+            2,
+            1,
+            Optional.empty());
 
     Mails mails = mails(List.of(silent), "Coast Network");
 
@@ -185,6 +192,7 @@ class ListMailTest {
         list.run(),
         list.asOf(),
         list.bands(),
+        list.questions(),
         list.settled(),
         list.waiting(),
         list.backlog());

@@ -96,6 +96,7 @@ class OverviewsTest {
                 "stillOpen" : 4,
                 "closed" : 1
               },
+              "questions" : 1,
               "counts" : [ {
                 "kind" : "found-waiting",
                 "band" : "today",

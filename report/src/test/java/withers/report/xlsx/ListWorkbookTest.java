@@ -25,13 +25,13 @@ class ListWorkbookTest {
   private final FollowUpList list = new Samples().lists(texts).get(1);
 
   @Test
-  void holds_a_row_for_each_follow_up_below_the_headings() throws Exception {
+  void holds_a_row_for_each_follow_up_and_question_below_the_headings() throws Exception {
     try (XSSFWorkbook workbook = read()) {
       XSSFSheet sheet = workbook.getSheet("Follow-ups");
-      assertThat(sheet.getLastRowNum()).isEqualTo(7);
+      assertThat(sheet.getLastRowNum()).isEqualTo(8);
       for (int column = 0; column < Column.values().length; column++) {
         assertThat(text(sheet.getRow(0), column)).isEqualTo(ListTable.headings(texts).get(column));
-        for (int row = 0; row < 7; row++) {
+        for (int row = 0; row < 8; row++) {
           assertThat(text(sheet.getRow(row + 1), column))
               .isEqualTo(ListTable.rows(list, texts).get(row).get(column));
         }
@@ -61,7 +61,7 @@ class ListWorkbookTest {
       XSSFSheet sheet = workbook.getSheetAt(0);
       assertThat(sheet.getPaneInformation().isFreezePane()).isTrue();
       assertThat(sheet.getPaneInformation().getHorizontalSplitPosition()).isEqualTo((short) 1);
-      assertThat(sheet.getCTWorksheet().getAutoFilter().getRef()).isEqualTo("A1:O8");
+      assertThat(sheet.getCTWorksheet().getAutoFilter().getRef()).isEqualTo("A1:O9");
     }
   }
 

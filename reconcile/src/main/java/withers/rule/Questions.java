@@ -1,0 +1,57 @@
+package withers.rule;
+
+import java.util.List;
+import java.util.Optional;
+import withers.finding.Finding.Registration;
+import withers.finding.OpenQuestion;
+import withers.finding.Who;
+import withers.registration.LiveRegistration;
+
+/**
+ * What a human may be able to tell where the records can't: is the registered contact the keeper?
+ */
+record Questions(Dossier dossier) {
+
+  /**
+   * Open when registries are current, no registration plainly names an acceptable primary, and one
+   * names somebody who may be the keeper. Whoever was forgotten is not asked about.
+   */
+  Optional<OpenQuestion> open() {
+    if (dossier.deaths().isDead() || dossier.custody().isInDoubt()) {
+      return Optional.empty();
+    }
+    return dossier
+        .keeper()
+        .filter(keeper -> !dossier.standings(keeper).contains(Standing.ACCEPTABLE))
+        .flatMap(keeper -> about(keeper, untold(keeper)));
+  }
+
+  private List<LiveRegistration> untold(Keeper keeper) {
+    return dossier.live().stream()
+        .filter(one -> dossier.standing(one, keeper) == Standing.UNTOLD)
+        .filter(one -> one.primary().person().filter(dossier.cast().people()::isKnown).isPresent())
+        .toList();
+  }
+
+  private Optional<OpenQuestion> about(Keeper keeper, List<LiveRegistration> untold) {
+    return keeper
+        .who()
+        .person()
+        .filter(person -> !untold.isEmpty() && dossier.lagging(keeper.since()).isEmpty())
+        .map(person -> write(keeper, person, untold));
+  }
+
+  private OpenQuestion write(Keeper keeper, Who.Person person, List<LiveRegistration> untold) {
+    Looks looks = new Looks(dossier);
+    var asked = dossier.cast().organisation(keeper.start());
+    return new OpenQuestion(
+        dossier.animal().chips(),
+        looks.species(),
+        looks.name(asked),
+        asked,
+        keeper.start().key(),
+        person,
+        keeper.since(),
+        untold.stream().map(r -> new Registration(r.chip(), r.registry(), r.primary())).toList());
+  }
+}
