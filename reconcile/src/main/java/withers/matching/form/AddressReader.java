@@ -2,7 +2,6 @@ package withers.matching.form;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,7 +14,8 @@ final class AddressReader {
   /** Postcodes with letters, or with a sign or a space among digits, wherever they stand. */
   private static final Pattern POSTCODE =
       Pattern.compile(
-          "(?<![\\p{L}\\p{N}])(?:[A-Z]{1,2}\\d[A-Z\\d]? ?\\d[A-Z]{2}|\\d{4} ?[A-Z]{2}|[A-Z]\\d{2} ?[A-Z\\d]{4}|[A-Z]\\d[A-Z] ?\\d[A-Z]\\d|\\d{2}-\\d{3}|\\d{4}-\\d{3}|\\d{3} \\d{2}|\\d{5}(?:-\\d{4})?)(?![\\p{L}\\p{N}])");
+          "(?<![\\p{L}\\p{N}])(?:[A-Z]{1,2}\\d[A-Z\\d]? ?\\d[A-Z]{2}|\\d{4} ?[A-Z]{2}|[A-Z]\\d{2} ?[A-Z\\d]{4}|[A-Z]\\d[A-Z] ?\\d[A-Z]\\d|\\d{2}-\\d{3}|\\d{4}-\\d{3}|\\d{3} \\d{2}|\\d{5}(?:-\\d{4})?)(?![\\p{L}\\p{N}])",
+          Pattern.CASE_INSENSITIVE);
 
   /** Four or five digits before or behind a town, as a piece of its own. */
   private static final Pattern BESIDE_TOWN =
@@ -69,8 +69,8 @@ final class AddressReader {
         pieces.set(i, first ? beside.group(2) : beside.group(3));
         return postcode(first ? beside.group(1) : beside.group(4));
       }
-      Matcher matcher = POSTCODE.matcher(piece.toUpperCase(Locale.ROOT));
-      if (matcher.find() && matcher.start() > 0 | i > 0) {
+      Matcher matcher = POSTCODE.matcher(piece);
+      if (matcher.find() && (matcher.start() > 0 || i > 0)) {
         pieces.set(
             i, (piece.substring(0, matcher.start()) + piece.substring(matcher.end())).strip());
         return postcode(matcher.group());
@@ -147,7 +147,7 @@ final class AddressReader {
 
   private static String unit(List<AddressLine> lines, AddressLine street) {
     return lines.stream()
-        .filter(line -> line != street && !line.unit().isEmpty())
+        .filter(line -> !line.equals(street) && !line.unit().isEmpty())
         .map(AddressLine::unit)
         .findFirst()
         .orElse("");
@@ -157,7 +157,8 @@ final class AddressReader {
   private static String lastPiece(
       List<String> pieces, List<AddressLine> lines, AddressLine street) {
     int last = pieces.size() - 1;
-    boolean none = last < 1 || lines.get(last) == street || !lines.get(last).number().isEmpty();
+    boolean none =
+        last < 1 || lines.get(last).equals(street) || !lines.get(last).number().isEmpty();
     return none || !lines.get(last).unit().isEmpty() ? "" : pieces.get(last);
   }
 }

@@ -17,6 +17,9 @@ final class NameTable {
 
   private static final String SHORT_FORMS = ":";
 
+  /** A single letter is an initial. */
+  private static final int SHORTEST = 2;
+
   private final Map<String, Set<Integer>> spelled = new HashMap<>();
   private final Map<String, Set<Integer>> written = new HashMap<>();
   private final Map<String, Set<Integer>> shortened = new HashMap<>();
@@ -60,6 +63,7 @@ final class NameTable {
     for (String word : words) {
       keys.add(Spelling.withoutUmlauts(WordSet.folded(word).replace(" ", "")));
     }
+    keys.removeIf(key -> key.length() < SHORTEST && key.chars().allMatch(c -> c < 0x80));
     return keys;
   }
 

@@ -65,8 +65,10 @@ record Trimmed(
 
   private Trimmed withoutEnds() {
     Trimmed rest = this;
-    for (Trimmed next = rest.withoutEnd(); next != rest; next = rest.withoutEnd()) {
-      rest = next;
+    int before = tokens.size() + 1;
+    while (rest.tokens.size() < before) {
+      before = rest.tokens.size();
+      rest = rest.withoutEnd();
     }
     return rest;
   }
