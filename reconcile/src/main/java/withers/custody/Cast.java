@@ -1,23 +1,74 @@
 package withers.custody;
 
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import withers.cases.Settlement.Client;
+import withers.cases.Settlement.Relation;
 import withers.contact.ContactRef;
 import withers.contacts.Comparison;
 import withers.contacts.People;
 import withers.fact.Fact;
 import withers.fact.Party;
 import withers.finding.Who;
+import withers.history.Animal;
 import withers.history.History;
 import withers.history.Sources;
 import withers.history.Stated;
 import withers.history.Statement;
 import withers.id.OrganisationId;
+import withers.id.SourceId;
 import withers.matching.Verdict;
+import withers.settled.Relations.ClientOf;
+import withers.settled.Settlements;
 
-/** Who the parties of statements are. Safe for several threads. */
-public record Cast(People people, Sources sources) {
+/**
+ * Who the parties of statements are, and how they stand to each other. Safe for several threads.
+ *
+ * @param settlements what people settled: it outranks what is compared
+ */
+public record Cast(People people, Sources sources, Settlements settlements) {
+
+  /** Of whom nothing was settled. */
+  public Cast(People people, Sources sources) {
+    this(people, sources, Settlements.NONE);
+  }
+
+  /** The same for one animal, whose statements tell which contacts are versions of one client. */
+  public Cast about(Animal animal) {
+    Set<ClientOf> clients = settlements.relations().clients();
+    if (clients.isEmpty()) {
+      return this;
+    }
+    Map<ContactRef, Set<ClientOf>> versions = new HashMap<>();
+    for (Statement statement : animal.statements()) {
+      Parties.of(statement.fact())
+          .forEach(party -> addVersion(party, statement.source(), clients, versions));
+    }
+    return new Cast(people, sources, settlements.withVersions(versions));
+  }
+
+  private static void addVersion(
+      Party party,
+      SourceId source,
+      Set<ClientOf> clients,
+      Map<ContactRef, Set<ClientOf>> versions) {
+    if (party instanceof Party.Contact contact) {
+      contact
+          .clientId()
+          .map(id -> new ClientOf(source, id))
+          .filter(clients::contains)
+          .ifPresent(
+              client ->
+                  versions.computeIfAbsent(contact.reference(), r -> new HashSet<>()).add(client));
+    }
+  }
 
   /** Looks up together everybody whom these animals' statements name, before they are judged. */
   public void prepare(Collection<History> histories) {
@@ -53,17 +104,66 @@ public record Cast(People people, Sources sources) {
     return sources.get(stated.source()).organisation();
   }
 
+  /** Whether it is a registry's word: it states it, or answered so when somebody asked. */
+  public boolean isRegistrysWord(Statement statement) {
+    return isRegistry(statement) || statement.fact() instanceof Fact.LookedUp;
+  }
+
   /** Whether a registry states it. */
   public boolean isRegistry(Statement statement) {
     return sources.get(statement.source()).isRegistry();
+  }
+
+  /** A person as a statement names one: with the source's own id of the client, if it tells. */
+  public static Client client(Statement statement, Who.Person person) {
+    Optional<String> id =
+        Parties.of(statement.fact())
+            .filter(party -> reference(party).anyMatch(person.reference()::equals))
+            .flatMap(party -> ClientId.of(party).stream())
+            .findFirst();
+    return new Client(person.reference(), statement.source(), id);
   }
 
   public Verdict verdict(Who one, Who other) {
     return compare(one, other).verdict();
   }
 
+  /** The verdict on two: a person's who found out, else what their details say. */
   public Comparison compare(Who one, Who other) {
-    return people.compare(one, other);
+    Comparison compared = people.compare(one, other);
+    return relation(one, other).map(settled -> told(settled, compared)).orElse(compared);
+  }
+
+  /** What somebody settled about two people; one who was forgotten can't be told any more. */
+  private Optional<Relation> relation(Who one, Who other) {
+    if (one instanceof Who.Person first && other instanceof Who.Person second) {
+      return settlements
+          .relations()
+          .between(first.reference(), second.reference())
+          .filter(settled -> people.isKnown(first) && people.isKnown(second));
+    }
+    return Optional.empty();
+  }
+
+  private static Comparison told(Relation settled, Comparison compared) {
+    return new Comparison(verdict(settled, compared), compared.disagreeing(), compared.reachable());
+  }
+
+  private static Verdict verdict(Relation settled, Comparison compared) {
+    return switch (settled) {
+      case SAME_PERSON -> compared.disagreeing().isEmpty() ? Verdict.SAME : Verdict.DETAILS_DIFFER;
+      case SAME_HOUSEHOLD -> Verdict.SAME_HOUSEHOLD;
+      case DIFFERENT_PEOPLE -> Verdict.DIFFERENT;
+    };
+  }
+
+  /**
+   * Hashes of whom a person may be. Whenever the verdict on two is same or details differ, they
+   * have one of these in common.
+   */
+  public LongStream signs(Who.Person person) {
+    return LongStream.concat(
+        people.signs(person), settlements.relations().signs(person.reference()));
   }
 
   /**

@@ -33,6 +33,9 @@ record CaseState(RunResult run, CaseKey key, Naming naming) {
     if (run.closed().contains(key)) {
       return "closed by this run: the records no longer say so";
     }
+    if (run.settled().contains(key)) {
+      return "settled by a person, and not listed";
+    }
     return finding().isPresent() ? "found again by this run" : "open, and not found by this run";
   }
 

@@ -26,6 +26,8 @@ import withers.organisation.Directory;
 import withers.registration.Registries;
 import withers.rule.Dossier;
 import withers.run.AnimalReader;
+import withers.run.SettlementReader;
+import withers.settled.Settlements;
 import withers.supply.Supplies;
 
 /** Explains follow-ups of a run, from the run and from the log as it is now. */
@@ -36,6 +38,7 @@ public final class Explainer {
   private final RunResult run;
   private final LogSnapshot log;
   private final Sources sources;
+  private final Settlements settlements;
   private final Registries registries;
   private final Naming naming;
   private final RuleSentences sentences = RuleSentences.read();
@@ -56,7 +59,8 @@ public final class Explainer {
     this.run = run;
     this.log = log;
     this.sources = Sources.of(log.markers(), new Scope(run.asOf(), run.knownBy()));
-    this.registries = new Registries(directory, new Cast(people, sources), periods);
+    this.settlements = SettlementReader.read(log, new Scope(run.asOf(), run.knownBy()));
+    this.registries = new Registries(directory, new Cast(people, sources, settlements), periods);
     this.naming = new Naming(directory, reader, names);
   }
 
@@ -69,9 +73,12 @@ public final class Explainer {
             "The rule",
             List.of(sentences.of(key.rule()).orElse("There is no sentence of this kind."))));
     state.finding().ifPresent(finding -> parts.addAll(rests(finding)));
-    if (key.anchor() instanceof Anchor.Chip chip) {
-      parts.addAll(records(dossier(chip.number())));
-    }
+    Optional<Dossier> dossier =
+        key.anchor() instanceof Anchor.Chip chip
+            ? Optional.of(dossier(chip.number()))
+            : Optional.empty();
+    dossier.map(this::records).ifPresent(parts::addAll);
+    parts.add(new Part("What people settled", new SettledLines(settlements).of(key, dossier)));
     state.finding().ifPresent(finding -> parts.add(priority(finding.priority())));
     parts.add(new Part("What would close it", List.of(Closing.of(key.rule()))));
     parts.add(new Part("What hides it", state.hiding()));
@@ -80,7 +87,7 @@ public final class Explainer {
 
   private Dossier dossier(ChipNumber number) {
     return Dossier.of(
-        new AnimalReader(log, sources).read(number),
+        new AnimalReader(log, sources, settlements).read(number),
         registries,
         Supplies.read(log, registries.cast()));
   }

@@ -22,6 +22,8 @@ import withers.cases.CaseKey;
  * @param backlogs what organisations began with, in the order of their ids
  * @param aside those of the follow-ups above that are counted in the overview and shown on no list,
  *     in order
+ * @param settled follow-ups that people settled and that are therefore not among the above, in
+ *     order; those that were open before are closed by this run
  */
 public record RunResult(
     String id,
@@ -35,7 +37,8 @@ public record RunResult(
     List<CaseKey> stillOpen,
     List<CaseKey> closed,
     List<Backlog> backlogs,
-    List<CaseKey> aside) {
+    List<CaseKey> aside,
+    List<CaseKey> settled) {
   public RunResult {
     findings = List.copyOf(findings);
     notJudged = List.copyOf(notJudged);
@@ -45,5 +48,6 @@ public record RunResult(
     closed = List.copyOf(closed);
     backlogs = List.copyOf(backlogs);
     aside = List.copyOf(aside);
+    settled = List.copyOf(settled);
   }
 }

@@ -32,13 +32,17 @@ final class CurrentKeys {
     }
   }
 
+  /** The keys that re-keyings among these tell of. */
+  static CurrentKeys in(List<Stated> stated) {
+    return new CurrentKeys(stated);
+  }
+
   /** The statements about one subject, under their current keys; re-keyings themselves left out. */
-  static List<Stated> of(List<Stated> stated) {
-    CurrentKeys keys = new CurrentKeys(stated);
-    if (keys.replaced.isEmpty()) {
+  List<Stated> of(List<Stated> stated) {
+    if (replaced.isEmpty()) {
       return stated;
     }
-    return stated.stream().filter(one -> !one.isRekeying()).map(keys::current).toList();
+    return stated.stream().filter(one -> !one.isRekeying()).map(this::current).toList();
   }
 
   private Stated current(Stated stated) {
@@ -48,7 +52,8 @@ final class CurrentKeys {
         : new Stated(stated.event().under(key), stated.marker());
   }
 
-  private RecordKey current(SourceId source, RecordKey stated, LocalDate date) {
+  /** The key of a record that had this one on a day. */
+  RecordKey current(SourceId source, RecordKey stated, LocalDate date) {
     RecordKey key = stated;
     Map.Entry<LocalDate, RecordKey> next = next(source, key, date);
     while (next != null) {

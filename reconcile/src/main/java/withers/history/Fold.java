@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
+import withers.cases.Settled;
 import withers.fact.Slot.Nature;
 
 /**
@@ -24,9 +25,21 @@ public final class Fold {
    * @param stated statements in any order, repeated or not
    */
   public Folded fold(List<Stated> stated) {
+    return fold(stated, List.of());
+  }
+
+  /**
+   * Folds the statements about one number.
+   *
+   * @param stated statements in any order, repeated or not
+   * @param mistaken what people settled about records that have the number by mistake
+   */
+  public Folded fold(List<Stated> stated, List<Settled> mistaken) {
     Result result = new Result();
     List<Stated> heard = stated.stream().filter(sources::hears).toList();
-    List<Stated> ordered = CurrentKeys.of(heard).stream().sorted(Stated.ORDER).toList();
+    CurrentKeys keys = CurrentKeys.in(heard);
+    List<Stated> current = LeftOut.of(mistaken, keys).from(keys.of(heard));
+    List<Stated> ordered = current.stream().sorted(Stated.ORDER).toList();
     for (List<Stated> record : runs(ordered, Stated::isOfRecord)) {
       foldRecord(record, result);
     }

@@ -83,6 +83,11 @@ public record Stated(ChipEvent event, ImportMarker marker) {
     return isWithdrawn(WithdrawalReason.CANCELLED);
   }
 
+  /** Whether it takes something back because the record has another number. */
+  boolean isCorrection() {
+    return isWithdrawn(WithdrawalReason.NUMBER_CORRECTED);
+  }
+
   private boolean isWithdrawn(WithdrawalReason reason) {
     return fact() instanceof Fact.Withdrawn gone && gone.reason() == reason;
   }

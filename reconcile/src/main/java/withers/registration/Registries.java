@@ -45,6 +45,12 @@ public record Registries(Directory directory, Cast cast, Periods periods, int gr
     return new Registries(directory, cast, periods, periods.days(Period.GRACE, organisation));
   }
 
+  /** The same for one animal, as people who are versions of one client are known. */
+  public Registries about(Animal animal) {
+    Cast here = cast.about(animal);
+    return here.equals(cast) ? this : new Registries(directory, here, periods, graceDays);
+  }
+
   /**
    * What is lacking for registries to be current since a day.
    *

@@ -18,17 +18,20 @@ import withers.finding.OpenQuestion;
  *     their follow-ups neither open nor close
  * @param notJudged what was lacking
  * @param question what a human may be able to tell, whatever was found
+ * @param settled findings that are held back, because somebody found them right as they are
  */
 public record Assessment(
     List<ChipNumber> chips,
     Optional<Finding> finding,
     Set<FindingKind> undecided,
     Set<NotJudged> notJudged,
-    Optional<OpenQuestion> question) {
+    Optional<OpenQuestion> question,
+    List<Finding> settled) {
   public Assessment {
     chips = List.copyOf(chips);
     undecided = Set.copyOf(undecided);
     notJudged = Set.copyOf(notJudged);
+    settled = List.copyOf(settled);
   }
 
   /** The animal's lowest chip number. */
@@ -38,6 +41,10 @@ public record Assessment(
 
   /** Whether there is nothing to say. */
   public boolean isClear() {
-    return finding.isEmpty() && undecided.isEmpty() && notJudged.isEmpty() && question.isEmpty();
+    return finding.isEmpty()
+        && undecided.isEmpty()
+        && notJudged.isEmpty()
+        && question.isEmpty()
+        && settled.isEmpty();
   }
 }

@@ -46,7 +46,8 @@ public record Dossier(
     Supplies supplies,
     Optional<LiveRegistration> stray) {
 
-  public static Dossier of(Animal animal, Registries registries, Supplies supplies) {
+  public static Dossier of(Animal animal, Registries workspace, Supplies supplies) {
+    Registries registries = workspace.about(animal);
     Cast cast = registries.cast();
     int window = registries.periods().handoverWindowDays();
     Custody custody = Custody.of(animal, cast, window);

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import withers.codec.StatementDigest;
 import withers.contacts.AnimalNames;
 import withers.fact.Fact;
 import withers.fact.Species;
@@ -46,8 +48,22 @@ final class NumberOnTwoAnimals implements Rule {
     List<Statement> described =
         dossier.animal().stating(Fact.Described.class).filter(Statement::listed).toList();
     return described.stream()
-        .filter(one -> described.stream().anyMatch(other -> !differing(one, other).isEmpty()))
+        .filter(one -> described.stream().anyMatch(other -> contradict(one, other, dossier)))
         .toList();
+  }
+
+  private static boolean contradict(Statement one, Statement other, Dossier dossier) {
+    return !differing(one, other).isEmpty() && !areOfOneAnimal(one, other, dossier);
+  }
+
+  /** Whether somebody settled that both, as they are, describe one animal. */
+  private static boolean areOfOneAnimal(Statement one, Statement other, Dossier dossier) {
+    Set<String> settled = dossier.cast().settlements().oneAnimal(one.chip());
+    return !settled.isEmpty() && settled.contains(digest(one)) && settled.contains(digest(other));
+  }
+
+  static String digest(Statement statement) {
+    return StatementDigest.of(statement.event()).toString();
   }
 
   private static List<String> fields(Statement last, List<Statement> contradicting) {

@@ -1,5 +1,6 @@
 package withers.rule;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -98,14 +99,15 @@ public final class Rules {
   }
 
   private static Assessment judge(Dossier dossier) {
-    Tally tally = new Tally();
-    rules(dossier).forEach(rule -> tally.add(rule, dossier));
+    Tally tally = new Tally(dossier);
+    rules(dossier).forEach(tally::add);
     return new Assessment(
         dossier.animal().chips(),
         tally.finding,
         tally.undecided,
         tally.notJudged,
-        new Questions(dossier).open());
+        new Questions(dossier).open(),
+        tally.settled);
   }
 
   private static final class Tally {
@@ -113,32 +115,51 @@ public final class Rules {
     private boolean suspended;
     private final Set<FindingKind> undecided = EnumSet.noneOf(FindingKind.class);
     private final Set<NotJudged> notJudged = new HashSet<>();
+    private final List<Finding> settled = new ArrayList<>();
+    private final Dossier dossier;
+    private final HeldBack heldBack;
+    private final boolean mayBeSettled;
 
-    void add(Rule rule, Dossier dossier) {
+    Tally(Dossier dossier) {
+      this.dossier = dossier;
+      this.heldBack = new HeldBack(dossier.cast());
+      this.mayBeSettled = dossier.cast().settlements().concern(dossier.animal().chips());
+    }
+
+    void add(Rule rule) {
       if (suspended) {
         undecided.add(rule.kind());
         return;
       }
       Judgement judgement = rule.judge(dossier);
-      add(rule.kind(), judgement, dossier);
-      suspended = judgement instanceof Judgement.Holds && rule.suspendsTheRest();
-    }
-
-    private void add(FindingKind kind, Judgement judgement, Dossier dossier) {
       if (judgement instanceof Judgement.Undecided open) {
-        undecided.add(kind);
+        undecided.add(rule.kind());
         notJudged.addAll(open.lacking());
       } else if (judgement instanceof Judgement.Holds holds) {
-        take(kind, holds, dossier);
+        take(rule, holds);
       }
     }
 
-    private void take(FindingKind kind, Judgement.Holds holds, Dossier dossier) {
-      if (finding.isPresent()) {
-        undecided.add(kind);
-      } else {
-        finding = Optional.of(new FindingWriter(dossier).write(kind, holds));
+    private void take(Rule rule, Judgement.Holds holds) {
+      Optional<Finding> right = mayBeSettled ? settled(rule, holds) : Optional.empty();
+      if (right.isPresent()) {
+        settled.add(right.get());
+        return;
       }
+      suspended = rule.suspendsTheRest();
+      if (finding.isPresent()) {
+        undecided.add(rule.kind());
+      } else {
+        finding = Optional.of(written(rule, holds));
+      }
+    }
+
+    private Optional<Finding> settled(Rule rule, Judgement.Holds holds) {
+      return Optional.of(written(rule, holds)).filter(heldBack::isHeldBack);
+    }
+
+    private Finding written(Rule rule, Judgement.Holds holds) {
+      return new FindingWriter(dossier).write(rule.kind(), holds);
     }
   }
 }

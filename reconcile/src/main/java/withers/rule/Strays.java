@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import withers.chip.ChipNumber;
-import withers.contacts.People;
+import withers.custody.Cast;
 import withers.custody.Versions.Version;
 import withers.fact.Fact;
 import withers.fact.Species;
@@ -24,7 +24,7 @@ record Strays(Dossier dossier) {
 
   /** Puts aside what may belong together with another number. */
   void putAside(Candidates.Part part) {
-    if (dossier.animal().statements().stream().allMatch(dossier.cast()::isRegistry)) {
+    if (dossier.animal().statements().stream().allMatch(dossier.cast()::isRegistrysWord)) {
       putStrayAside(part);
     } else if (dossier.live().isEmpty()) {
       dossier
@@ -50,14 +50,14 @@ record Strays(Dossier dossier) {
   }
 
   private LongStream signs(Stream<Who> people) {
-    People known = dossier.cast().people();
-    return people.flatMap(who -> who.person().stream()).flatMapToLong(known::signs);
+    Cast cast = dossier.cast();
+    return people.flatMap(who -> who.person().stream()).flatMapToLong(cast::signs);
   }
 
   /** Its numbers of which somebody speaks who is no registry. */
   private Stream<ChipNumber> spokenOf() {
     return dossier.animal().statements().stream()
-        .filter(statement -> !dossier.cast().isRegistry(statement))
+        .filter(statement -> !dossier.cast().isRegistrysWord(statement))
         .map(withers.history.Statement::chip)
         .distinct();
   }

@@ -14,6 +14,7 @@ import withers.history.Animal;
 import withers.history.History;
 import withers.history.Sources;
 import withers.log.LogSnapshot;
+import withers.settled.Settlements;
 
 /**
  * Reads one animal from the log: the partitions of its chips, what is unplaced, and nothing else. A
@@ -26,8 +27,16 @@ public final class AnimalReader {
   private final LogSnapshot log;
   private final Sources sources;
 
+  /** Reads what sources say, and leaves nothing out. */
   public AnimalReader(LogSnapshot log, Sources sources) {
-    this.reader = new PartitionReader(log, sources);
+    this(log, sources, Settlements.NONE);
+  }
+
+  /**
+   * @param settlements tells which records have a number by mistake
+   */
+  public AnimalReader(LogSnapshot log, Sources sources, Settlements settlements) {
+    this.reader = new PartitionReader(log, sources, settlements);
     this.cutNumbers = new CutNumbers(sources);
     this.log = log;
     this.sources = sources;

@@ -6,9 +6,9 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import withers.cases.CaseEvent;
-import withers.cases.CaseEvent.Step;
 import withers.cases.CaseKey;
+import withers.cases.CaseStep;
+import withers.cases.CaseStep.Step;
 import withers.id.OrganisationId;
 
 /**
@@ -23,7 +23,7 @@ final class Beginnings {
   private final Set<CaseKey> open = new HashSet<>();
 
   /** Takes the next event of the follow-ups' stream. */
-  void take(CaseEvent event) {
+  void take(CaseStep event) {
     if (event.step() == Step.CLOSED) {
       open.remove(event.key());
       return;

@@ -10,15 +10,15 @@ import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import withers.cases.Anchor;
-import withers.cases.CaseEvent;
-import withers.cases.CaseEvent.Step;
 import withers.cases.CaseKey;
+import withers.cases.CaseStep;
+import withers.cases.CaseStep.Step;
 import withers.chip.ChipNumber;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
 import withers.rule.Assessment;
+import withers.rule.HeldBack;
 
 /**
  * What a run changes in the life of follow-ups. When an animal gets another anchor, because a lower
@@ -27,13 +27,15 @@ import withers.rule.Assessment;
  *
  * @param opened in order
  * @param stillOpen in order: found again, or not judged, or hidden by a more pressing one
- * @param closed in order
+ * @param closed in order: the data closed them
+ * @param settled in order: open before, and a person settled them
  * @param moved former keys of follow-ups that go on under another, by the new key
  */
 record Changes(
     List<CaseKey> opened,
     List<CaseKey> stillOpen,
     List<CaseKey> closed,
+    List<CaseKey> settled,
     Map<CaseKey, CaseKey> moved) {
 
   /**
@@ -46,14 +48,15 @@ record Changes(
   }
 
   /** The events that carry the follow-ups on, in order. */
-  List<CaseEvent> events(LocalDate asOf, String run) {
+  List<CaseStep> events(LocalDate asOf, String run) {
     NavigableSet<CaseKey> closing = new TreeSet<>(closed);
+    closing.addAll(settled);
     closing.addAll(moved.values());
     NavigableSet<CaseKey> opening = new TreeSet<>(opened);
     opening.addAll(moved.keySet());
-    List<CaseEvent> events = new ArrayList<>();
-    closing.forEach(key -> events.add(new CaseEvent(key, Step.CLOSED, asOf, run)));
-    opening.forEach(key -> events.add(new CaseEvent(key, Step.OPENED, asOf, run)));
+    List<CaseStep> events = new ArrayList<>();
+    closing.forEach(key -> events.add(new CaseStep(key, Step.CLOSED, asOf, run)));
+    opening.forEach(key -> events.add(new CaseStep(key, Step.OPENED, asOf, run)));
     return events;
   }
 
@@ -65,6 +68,8 @@ record Changes(
     private final NavigableSet<CaseKey> opened = new TreeSet<>();
     private final NavigableSet<CaseKey> stillOpen = new TreeSet<>();
     private final NavigableSet<CaseKey> closed = new TreeSet<>();
+    private final NavigableSet<CaseKey> settled = new TreeSet<>();
+    private final Set<CaseKey> answered;
     private final Map<CaseKey, CaseKey> moved = new HashMap<>();
 
     Comparing(NavigableSet<CaseKey> open, Map<CaseKey, CaseKey> rekeyed, Outcome outcome) {
@@ -76,6 +81,12 @@ record Changes(
       }
       outcome.records().findings().forEach(this::found);
       outcome.records().undecided().forEach(this::undecided);
+      this.answered = new HashSet<>(outcome.answered());
+      outcome.heldBack().stream()
+          .flatMap(HeldBack::names)
+          .map(this::known)
+          .flatMap(Optional::stream)
+          .forEach(answered::add);
     }
 
     /** A record that can't be judged may have been known by another key. */
@@ -86,7 +97,7 @@ record Changes(
 
     private void found(Finding finding) {
       CaseKey key = finding.caseKey();
-      names(finding)
+      HeldBack.names(finding)
           .map(this::known)
           .flatMap(Optional::stream)
           .findFirst()
@@ -104,28 +115,27 @@ record Changes(
       }
     }
 
-    /** What the follow-up may be called: first by its own chip, then by others of the animal. */
-    private static Stream<CaseKey> names(Finding finding) {
-      CaseKey key = finding.caseKey();
-      Stream<CaseKey> byOthers =
-          key.anchor() instanceof Anchor.Chip
-              ? finding.chips().stream()
-                  .map(Anchor.Chip::new)
-                  .map(chip -> new CaseKey(key.rule(), chip, key.actor(), key.recordKey()))
-              : Stream.empty();
-      return Stream.concat(Stream.of(key), byOthers);
-    }
-
     Changes changes() {
-      Set<CaseKey> settled = new HashSet<>(moved.values());
-      settled.addAll(stillOpen);
+      Set<CaseKey> goOn = new HashSet<>(moved.values());
+      goOn.addAll(stillOpen);
       for (CaseKey key : open) {
-        if (!settled.contains(key)) {
-          (isUndecided(key) ? stillOpen : closed).add(key);
+        if (!goOn.contains(key)) {
+          fate(key).add(key);
         }
       }
       return new Changes(
-          List.copyOf(opened), List.copyOf(stillOpen), List.copyOf(closed), Map.copyOf(moved));
+          List.copyOf(opened),
+          List.copyOf(stillOpen),
+          List.copyOf(closed),
+          List.copyOf(settled),
+          Map.copyOf(moved));
+    }
+
+    private NavigableSet<CaseKey> fate(CaseKey key) {
+      if (isUndecided(key)) {
+        return stillOpen;
+      }
+      return answered.contains(key) ? settled : closed;
     }
 
     private boolean isUndecided(CaseKey key) {

@@ -6,8 +6,9 @@ import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
 import withers.cases.CaseEvent;
-import withers.cases.CaseEvent.Step;
 import withers.cases.CaseKey;
+import withers.cases.CaseStep;
+import withers.cases.CaseStep.Step;
 import withers.codec.Streams;
 import withers.history.Scope;
 import withers.id.SourceId;
@@ -78,13 +79,15 @@ record FollowUps(
         0,
         runs::contains,
         (event, marker) -> {
-          apply(event, open);
-          beginnings.take(event);
+          if (event instanceof CaseStep step) {
+            apply(step, open);
+            beginnings.take(step);
+          }
         });
     return open;
   }
 
-  private static void apply(CaseEvent event, NavigableSet<CaseKey> open) {
+  private static void apply(CaseStep event, NavigableSet<CaseKey> open) {
     if (event.step() == Step.OPENED) {
       open.add(event.key());
     } else {

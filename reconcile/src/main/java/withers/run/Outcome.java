@@ -2,7 +2,9 @@ package withers.run;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
+import withers.cases.CaseKey;
 import withers.finding.Finding;
 import withers.finding.NotJudged;
 import withers.finding.OpenQuestion;
@@ -15,8 +17,10 @@ import withers.rule.Assessment;
  * @param animals how many animals the log tells of
  * @param assessments those that say something, in no order
  * @param records what was found about records
+ * @param answered follow-ups that are gone by what people settled about people or numbers
  */
-public record Outcome(long animals, List<Assessment> assessments, RecordFindings records) {
+public record Outcome(
+    long animals, List<Assessment> assessments, RecordFindings records, Set<CaseKey> answered) {
 
   private static final Comparator<Finding> FINDINGS =
       Comparator.comparing((Finding finding) -> finding.priority().band())
@@ -34,6 +38,7 @@ public record Outcome(long animals, List<Assessment> assessments, RecordFindings
 
   public Outcome {
     assessments = List.copyOf(assessments);
+    answered = Set.copyOf(answered);
   }
 
   /** In total order: band, then harm descending, then case key. */
@@ -52,6 +57,12 @@ public record Outcome(long animals, List<Assessment> assessments, RecordFindings
         .flatMap(a -> a.question().stream())
         .sorted(QUESTIONS)
         .toList();
+  }
+
+  /** Findings that are held back, because somebody found them right as they are; in no order. */
+  public List<Finding> heldBack() {
+    Stream<Finding> ofAnimals = assessments.stream().flatMap(a -> a.settled().stream());
+    return Stream.concat(ofAnimals, records.settled().stream()).toList();
   }
 
   /** In order of registry, reason and anchor. */

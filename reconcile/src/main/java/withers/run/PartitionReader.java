@@ -22,6 +22,7 @@ import withers.history.Stated;
 import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
 import withers.log.Partitions;
+import withers.settled.Settlements;
 
 /** Replays chips' histories from the log. Safe for several threads. */
 public final class PartitionReader {
@@ -29,7 +30,18 @@ public final class PartitionReader {
   private final Sources sources;
   private final Fold fold;
 
+  private final Settlements settlements;
+
+  /** Reads what sources say, and leaves nothing out. */
   public PartitionReader(LogSnapshot log, Sources sources) {
+    this(log, sources, Settlements.NONE);
+  }
+
+  /**
+   * @param settlements tells which records have a number by mistake
+   */
+  public PartitionReader(LogSnapshot log, Sources sources, Settlements settlements) {
+    this.settlements = settlements;
     this.log = log;
     this.sources = sources;
     this.fold = new Fold(sources);
@@ -38,7 +50,7 @@ public final class PartitionReader {
   /** The histories of all chips of a partition of which something is in effect. */
   Stream<History> histories(int partition) {
     return replay(partition, chip -> true).entrySet().stream()
-        .map(entry -> History.of(entry.getKey(), fold.fold(entry.getValue())))
+        .map(entry -> history(entry.getKey(), entry.getValue()))
         .filter(history -> !history.statements().isEmpty());
   }
 
@@ -58,9 +70,11 @@ public final class PartitionReader {
 
   private List<History> histories(int partition, Set<ChipNumber> chips) {
     Map<ChipNumber, List<Stated>> stated = replay(partition, chips::contains);
-    return chips.stream()
-        .map(chip -> History.of(chip, fold.fold(stated.getOrDefault(chip, List.of()))))
-        .toList();
+    return chips.stream().map(chip -> history(chip, stated.getOrDefault(chip, List.of()))).toList();
+  }
+
+  private History history(ChipNumber chip, List<Stated> stated) {
+    return History.of(chip, fold.fold(stated, settlements.mistaken(chip)));
   }
 
   private static int partition(ChipNumber chip) {

@@ -22,7 +22,9 @@ import withers.log.LogSnapshot;
 import withers.organisation.Directory;
 import withers.registration.Registries;
 import withers.rule.Assessment;
+import withers.rule.HeldBack;
 import withers.rule.Rules;
+import withers.settled.Settlements;
 import withers.slip.Candidates;
 import withers.supply.Stocktake;
 import withers.supply.Supplies;
@@ -64,9 +66,10 @@ public final class Reconciliation {
   /** Judges every animal that the log tells of. */
   public Outcome judge(LogSnapshot log, Scope scope) {
     Sources sources = Sources.of(log.markers(), scope);
-    PartitionReader reader = new PartitionReader(log, sources);
+    Settlements settlements = SettlementReader.read(log, scope);
+    PartitionReader reader = new PartitionReader(log, sources, settlements);
     Unplaced unplaced = Unplaced.read(log, sources);
-    Cast cast = new Cast(people, sources);
+    Cast cast = new Cast(people, sources, settlements);
     Supplies supplies = Supplies.read(log, cast);
     Registries registries = new Registries(directory, cast, periods);
     Rules rules = new Rules(registries, supplies);
@@ -77,7 +80,7 @@ public final class Reconciliation {
         workers.map(
             IntStream.range(0, Streams.CHIPS.partitions()).boxed().toList(),
             partition -> judge(partition, judge));
-    return together(parts, judge, sources);
+    return together(parts, judge, cast);
   }
 
   private StandAlone judge(int partition, StandAlone.Judge judge) {
@@ -86,7 +89,7 @@ public final class Reconciliation {
     return judged;
   }
 
-  private Outcome together(List<StandAlone> parts, StandAlone.Judge judge, Sources sources) {
+  private Outcome together(List<StandAlone> parts, StandAlone.Judge judge, Cast cast) {
     Set<ChipNumber> zeros =
         parts.stream().flatMap(part -> part.zeros().stream()).collect(Collectors.toSet());
     Deferred deferred =
@@ -109,7 +112,10 @@ public final class Reconciliation {
     return new Outcome(
         alone + animals.size(),
         withAgain(telling(parts, late, joined.assessments), mistyped),
-        new RecordsJudged(parts, judge, sources).findings(placement, animals));
+        new RecordsJudged(parts, judge, cast.sources())
+            .findings(placement, animals)
+            .holdingBack(new HeldBack(cast)::isHeldBack),
+        cast.settlements().answered());
   }
 
   /** What phase 2 says of animals, and what it puts aside. */

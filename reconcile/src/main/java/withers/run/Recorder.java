@@ -2,11 +2,13 @@ package withers.run;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
+import withers.cases.CaseStep;
 import withers.codec.Streams;
 import withers.codec.finding.CanonicalFindings;
 import withers.finding.Finding;
@@ -63,9 +65,10 @@ public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids, Listin
 
   private void write(RunName name, FollowUps before, Changes changes, CanonicalFindings canonical) {
     ImportId id = ids.get();
-    List<CaseEvent> events = changes.events(name.scope().asOf(), name.id());
+    List<CaseStep> events = changes.events(name.scope().asOf(), name.id());
     for (int from = 0, sequence = 0; from < events.size(); from += BATCH, sequence++) {
-      List<CaseEvent> some = events.subList(from, Math.min(events.size(), from + BATCH));
+      List<CaseEvent> some =
+          List.copyOf(events.subList(from, Math.min(events.size(), from + BATCH)));
       log.append(new Batch<>(Streams.CASES, 0, id, sequence, some));
     }
     log.commit(marker(id, name, before, canonical, events.size()));
@@ -103,7 +106,17 @@ public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids, Listin
         changes.stillOpen(),
         changes.closed(),
         backlogs.of(findings),
-        aside(changes));
+        aside(changes),
+        settled(outcome, changes));
+  }
+
+  /** What people settled, and records would say again or may: each under one of its names. */
+  private static List<CaseKey> settled(Outcome outcome, Changes changes) {
+    NavigableSet<CaseKey> settled = new TreeSet<>(outcome.answered());
+    settled.addAll(outcome.heldBack().stream().map(Finding::caseKey).toList());
+    settled.removeAll(changes.opened());
+    settled.removeAll(changes.stillOpen());
+    return List.copyOf(settled);
   }
 
   private List<CaseKey> aside(Changes changes) {

@@ -8,6 +8,7 @@ import withers.chip.ChipNumber;
 import withers.chip.LostDigits;
 import withers.damage.CutNumbers;
 import withers.damage.KnownNumbers;
+import withers.fact.Fact;
 import withers.history.Animal;
 import withers.history.History;
 import withers.rule.Assessment;
@@ -75,12 +76,19 @@ record StandAlone(
     }
 
     void add(History history) {
-      stock.add(history.chip());
+      if (isHeardOf(history)) {
+        stock.add(history.chip());
+      }
       if (judge.cutNumbers.isCut(history)) {
         cut.add(history);
       } else {
         addNumber(history);
       }
+    }
+
+    /** A registry that is asked about a number need not know of it. */
+    private static boolean isHeardOf(History history) {
+      return history.statements().stream().anyMatch(s -> !(s.fact() instanceof Fact.LookedUp));
     }
 
     private void addNumber(History history) {

@@ -103,7 +103,7 @@ public final class Stocktake {
     KnownOfBoxes known = new KnownOfBoxes(parts.stream().flatMapToLong(part -> part.known.build()));
     Judging judging = new Judging(known);
     boxes.forEach(judging::judge);
-    return new RecordFindings(judging.findings, judging.undecided, judging.notJudged);
+    return new RecordFindings(judging.findings, judging.undecided, judging.notJudged, List.of());
   }
 
   private final class Judging {

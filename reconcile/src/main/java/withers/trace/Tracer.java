@@ -23,6 +23,8 @@ import withers.registration.Registries;
 import withers.rule.Dossier;
 import withers.run.AnimalReader;
 import withers.run.PartitionReader;
+import withers.run.SettlementReader;
+import withers.settled.Settlements;
 import withers.supply.Supplies;
 import withers.trace.Trace.Registered;
 import withers.trace.Trace.Step;
@@ -36,6 +38,7 @@ public final class Tracer {
 
   private final LogSnapshot log;
   private final Sources sources;
+  private final Settlements settlements;
   private final Registries registries;
   private final Wording wording;
 
@@ -47,7 +50,8 @@ public final class Tracer {
   public Tracer(LogSnapshot log, Scope scope, Directory directory, People people, Periods periods) {
     this.log = log;
     this.sources = Sources.of(log.markers(), scope);
-    Cast cast = new Cast(people, sources);
+    this.settlements = SettlementReader.read(log, scope);
+    Cast cast = new Cast(people, sources, settlements);
     this.registries = new Registries(directory, cast, periods);
     this.wording = new Wording(directory, cast);
   }
@@ -57,7 +61,7 @@ public final class Tracer {
   }
 
   public Trace trace(ChipNumber number) {
-    Animal animal = new AnimalReader(log, sources).read(number);
+    Animal animal = new AnimalReader(log, sources, settlements).read(number);
     Supplies supplies = Supplies.read(log, registries.cast());
     Dossier dossier = Dossier.of(animal, registries, supplies);
     List<Supply> supplied = supplies.naming(number).map(Tracer::supply).toList();

@@ -100,6 +100,7 @@ public final class Coast {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         List.of());
   }
 

@@ -129,7 +129,8 @@ public final class Samples {
         List.of(all.get(5), all.get(6), all.get(7), unjudged),
         List.of(closed),
         run.backlogs(),
-        run.aside());
+        run.aside(),
+        List.of(new CaseKey("details-differ", unjudged.anchor(), unjudged.actor(), "P-31")));
   }
 
   /** Whether a chip is registered to the clinic's client is open. */
@@ -165,7 +166,8 @@ public final class Samples {
             run.stillOpen(),
             run.closed(),
             run.backlogs(),
-            run.aside());
+            run.aside(),
+            run.settled());
     return Overviews.of(
         unjudged,
         "Coast Network",

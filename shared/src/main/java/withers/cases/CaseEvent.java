@@ -1,20 +1,8 @@
 package withers.cases;
 
-import java.time.LocalDate;
+/** What became of a follow-up: what a run saw of it, or what a person settled about it. */
+public sealed interface CaseEvent permits CaseStep, Settled {
 
-/**
- * One step in the life of a follow-up.
- *
- * @param asOf the day that the run judged
- * @param run the run that saw it
- */
-public record CaseEvent(CaseKey key, Step step, LocalDate asOf, String run) {
-
-  /** What happened to the follow-up. */
-  public enum Step {
-    /** A run found it for the first time, or again after it was closed. */
-    OPENED,
-    /** A run over later exports no longer finds it: the data closed it. */
-    CLOSED
-  }
+  /** The follow-up. */
+  CaseKey key();
 }

@@ -1,7 +1,8 @@
 package withers.codec;
 
 import java.util.List;
-import withers.cases.CaseEvent;
+import withers.cases.CaseStep;
+import withers.cases.Settlement;
 import withers.delivery.Delivery;
 import withers.fact.Basis;
 import withers.fact.ContactRole;
@@ -103,10 +104,16 @@ final class WireConstants {
           .put(3, "slot-emptied", WithdrawalReason.SLOT_EMPTIED)
           .put(4, "still-listed", WithdrawalReason.STILL_LISTED);
 
-  static final Constants<CaseEvent.Step> STEPS =
-      Constants.of("step", CaseEvent.Step.class)
-          .put(1, "opened", CaseEvent.Step.OPENED)
-          .put(2, "closed", CaseEvent.Step.CLOSED);
+  static final Constants<CaseStep.Step> STEPS =
+      Constants.of("step", CaseStep.Step.class)
+          .put(1, "opened", CaseStep.Step.OPENED)
+          .put(2, "closed", CaseStep.Step.CLOSED);
+
+  static final Constants<Settlement.Relation> RELATIONS =
+      Constants.of("relation", Settlement.Relation.class)
+          .put(1, "same-person", Settlement.Relation.SAME_PERSON)
+          .put(2, "same-household", Settlement.Relation.SAME_HOUSEHOLD)
+          .put(3, "different-people", Settlement.Relation.DIFFERENT_PEOPLE);
 
   static final Constants<Delivery.Step> DELIVERY_STEPS =
       Constants.of("delivery step", Delivery.Step.class)
@@ -129,5 +136,6 @@ final class WireConstants {
           SCAN_RESULTS,
           WITHDRAWAL_REASONS,
           STEPS,
+          RELATIONS,
           DELIVERY_STEPS);
 }

@@ -20,6 +20,9 @@ import java.util.Optional;
 import withers.cases.Anchor;
 import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
+import withers.cases.CaseStep;
+import withers.cases.Settled;
+import withers.cases.Settlement;
 import withers.chip.NumberRange;
 import withers.delivery.Delivery;
 import withers.fact.ChipEvent;
@@ -165,26 +168,90 @@ final class WireTable {
               .field("id", SOURCE, Anchor.Source::id)
               .makes(v -> new Anchor.Source(v.at(0))));
 
+  static final Family<Settlement.Registration> REGISTRATIONS =
+      Family.of(
+          "registration",
+          Settlement.Registration.class,
+          Shape.of(1, "registration", Settlement.Registration.class)
+              .field("chip", CHIP, Settlement.Registration::chip)
+              .field("registry", ORGANISATION, Settlement.Registration::registry)
+              .field("primary", PARTY, Settlement.Registration::primary)
+              .makes(v -> new Settlement.Registration(v.at(0), v.at(1), v.at(2))));
+
+  static final Family<Settlement.Client> CLIENTS =
+      Family.of(
+          "client",
+          Settlement.Client.class,
+          Shape.of(1, "client", Settlement.Client.class)
+              .field("reference", REFERENCE, Settlement.Client::reference)
+              .field("source", SOURCE, Settlement.Client::source)
+              .field("clientId", TEXT.optional(), Settlement.Client::clientId)
+              .makes(v -> new Settlement.Client(v.at(0), v.at(1), v.at(2))));
+
+  static final Family<Settlement> SETTLEMENTS =
+      Family.of(
+          "settlement",
+          Settlement.class,
+          Shape.of(1, "right-as-it-is", Settlement.RightAsItIs.class)
+              .field("custodian", PARTY, Settlement.RightAsItIs::custodian)
+              .field(
+                  "registered", shapeOf(REGISTRATIONS).list(), Settlement.RightAsItIs::registered)
+              .field("told", TEXT.list(), Settlement.RightAsItIs::told)
+              .makes(v -> new Settlement.RightAsItIs(v.at(0), v.at(1), v.at(2))),
+          Shape.of(2, "of-people", Settlement.OfPeople.class)
+              .field("one", shapeOf(CLIENTS), Settlement.OfPeople::one)
+              .field("other", shapeOf(CLIENTS), Settlement.OfPeople::other)
+              .field("relation", oneOf(WireConstants.RELATIONS), Settlement.OfPeople::relation)
+              .makes(v -> new Settlement.OfPeople(v.at(0), v.at(1), v.at(2))),
+          Shape.of(3, "one-animal", Settlement.OneAnimal.class)
+              .field("number", CHIP, Settlement.OneAnimal::number)
+              .field("descriptions", TEXT.list(), Settlement.OneAnimal::descriptions)
+              .makes(v -> new Settlement.OneAnimal(v.at(0), v.at(1))),
+          Shape.of(4, "mistaken-number", Settlement.MistakenNumber.class)
+              .field("number", CHIP, Settlement.MistakenNumber::number)
+              .field("source", SOURCE, Settlement.MistakenNumber::source)
+              .field("record", RECORD_KEY, Settlement.MistakenNumber::record)
+              .makes(v -> new Settlement.MistakenNumber(v.at(0), v.at(1), v.at(2))),
+          Shape.of(5, "taken-back", Settlement.TakenBack.class)
+              .makes(v -> new Settlement.TakenBack()));
+
   static final Family<CaseEvent> CASES =
       Family.of(
           "case",
           CaseEvent.class,
-          Shape.of(1, "case", CaseEvent.class)
+          Shape.of(1, "case", CaseStep.class)
               .once(CASE_OF_AN_ANIMAL, WireTable::anchoredAtItsChip)
               .field("rule", TEXT, c -> c.key().rule())
               .field("anchor", shapeOf(ANCHORS), c -> c.key().anchor())
               .field("actor", ORGANISATION, c -> c.key().actor())
               .field("recordKey", TEXT, c -> c.key().recordKey())
-              .field("step", oneOf(WireConstants.STEPS), CaseEvent::step)
-              .field("asOf", BASE_DAY, CaseEvent::asOf)
-              .field("run", TEXT, CaseEvent::run)
+              .field("step", oneOf(WireConstants.STEPS), CaseStep::step)
+              .field("asOf", BASE_DAY, CaseStep::asOf)
+              .field("run", TEXT, CaseStep::run)
+              .makes(v -> new CaseStep(caseKey(v, 0), v.at(4), v.at(5), v.at(6))),
+          Shape.of(2, "settled", Settled.class)
+              .field("number", COUNTER, Settled::number)
+              .field("rule", TEXT, s -> s.key().rule())
+              .field("anchor", shapeOf(ANCHORS), s -> s.key().anchor())
+              .field("actor", ORGANISATION, s -> s.key().actor())
+              .field("recordKey", TEXT, s -> s.key().recordKey())
+              .field("recorded", BASE_DAY, Settled::recorded)
+              .field("day", DAY, Settled::day)
+              .field("until", DAY.optional(), Settled::until)
+              .field("by", TEXT, Settled::by)
+              .field("reason", TEXT, Settled::reason)
+              .field("says", shapeOf(SETTLEMENTS), Settled::says)
               .makes(
                   v ->
-                      new CaseEvent(
-                          new CaseKey(v.at(0), v.at(1), v.at(2), v.at(3)),
-                          v.at(4),
+                      new Settled(
+                          v.at(0),
+                          caseKey(v, 1),
                           v.at(5),
-                          v.at(6))));
+                          v.at(6),
+                          v.at(7),
+                          v.at(8),
+                          v.at(9),
+                          v.at(10))));
 
   static final Family<Delivery> DELIVERIES =
       Family.of(
@@ -203,7 +270,17 @@ final class WireTable {
                       new Delivery(v.at(0), v.at(1), v.at(2), v.at(3), v.at(4), v.at(5), v.at(6))));
 
   static final List<Family<?>> FAMILIES =
-      List.of(SUBJECTS, PARTIES, FACTS, EVENTS, ANCHORS, CASES, DELIVERIES);
+      List.of(
+          SUBJECTS,
+          PARTIES,
+          FACTS,
+          EVENTS,
+          ANCHORS,
+          REGISTRATIONS,
+          CLIENTS,
+          SETTLEMENTS,
+          CASES,
+          DELIVERIES);
 
   /** The event family around a table of facts, which a test may extend by versions of its own. */
   static Family<ChipEvent> eventsOf(Family<Fact> facts) {
@@ -221,6 +298,11 @@ final class WireTable {
             .field("date", DAY.optional(), ChipEvent::date)
             .field("fact", shapeOf(facts), ChipEvent::fact)
             .makes(WireTable::event));
+  }
+
+  /** A follow-up's key, whose four fields stand together. */
+  private static CaseKey caseKey(Values v, int from) {
+    return new CaseKey(v.at(from), v.at(from + 1), v.at(from + 2), v.at(from + 3));
   }
 
   private static Values anchoredAtItsChip(Values v) {

@@ -15,7 +15,10 @@ public final class OwnSources {
   /** What became of lists that were sent by mail. */
   public static final SourceId DELIVERIES = new SourceId("deliveries");
 
-  private static final Set<SourceId> ALL = Set.of(LOOK_UPS, FOLLOW_UPS, DELIVERIES);
+  /** What people settled about follow-ups. */
+  public static final SourceId SETTLEMENTS = new SourceId("settlements");
+
+  private static final Set<SourceId> ALL = Set.of(LOOK_UPS, FOLLOW_UPS, DELIVERIES, SETTLEMENTS);
 
   private OwnSources() {}
 

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import withers.cases.Anchor;
 import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
+import withers.cases.CaseStep;
 import withers.chip.ChipNumber;
 import withers.codec.Streams;
 import withers.fact.ChipEvent;
@@ -429,7 +430,7 @@ public abstract class EventLogContract {
             new Anchor.Chip(ChipNumber.parse("999000000112233")),
             new OrganisationId("cliff"),
             "P-1");
-    return new CaseEvent(key, CaseEvent.Step.OPENED, LocalDate.of(2024, 3, 1), "run-2024-03-01");
+    return new CaseStep(key, CaseStep.Step.OPENED, LocalDate.of(2024, 3, 1), "run-2024-03-01");
   }
 
   private static <E> LogStream<E> watched(LogStream<E> stream, Consumer<List<E>> decoded) {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import picocli.CommandLine.ParameterException;
 import withers.chip.ChipNumber;
@@ -18,6 +17,7 @@ import withers.ingest.lookup.LookUp;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
 import withers.organisation.OrganisationKind;
+import withers.text.Remarks;
 import withers.workspace.Workspace;
 import withers.yaml.Choices;
 import withers.yaml.Nearest;
@@ -29,9 +29,6 @@ import withers.yaml.Refusal;
  * @param refusal what is thrown when it can't be read, with a message
  */
 record LookUpText(Workspace workspace, Function<String, ParameterException> refusal) {
-
-  /** Letters and what joins words: no phone and no e-mail address can be written so. */
-  private static final Pattern ROLE = Pattern.compile("\\p{L}[\\p{L} .'/-]{0,39}");
 
   ChipNumber number(String text) {
     Reading reading = new ChipNumberReader(workspace.settings().acceptsTestNumbers()).read(text);
@@ -98,7 +95,7 @@ record LookUpText(Workspace workspace, Function<String, ParameterException> refu
 
   String role(String text) {
     String role = text.strip();
-    if (!ROLE.matcher(role).matches()) {
+    if (!Remarks.isRole(role)) {
       throw refusal.apply(
           "Expected a role of up to 40 letters such as \"front desk\", but found something else: details of people don't belong there");
     }

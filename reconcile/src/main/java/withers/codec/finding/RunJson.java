@@ -23,12 +23,13 @@ public final class RunJson {
   /**
    * Version 1 knew no record without a number, and before version 3 no supply was told of, no
    * organisation had a backlog and every list showed all; before version 4 nothing was asked of
-   * humans. What they wrote is read as it is.
+   * humans, and before version 5 nobody had settled anything. What they wrote is read as it is.
    */
-  static final int VERSION = 4;
+  static final int VERSION = 5;
 
   private static final int FIRST_WITH_LISTING = 3;
   private static final int FIRST_WITH_QUESTIONS = 4;
+  private static final int FIRST_WITH_SETTLED = 5;
 
   private RunJson() {}
 
@@ -54,6 +55,7 @@ public final class RunJson {
     whole.each("closed", run.closed(), key -> caseKey(key, whole));
     whole.each("backlogs", run.backlogs(), backlog -> backlog(backlog, whole));
     whole.each("aside", run.aside(), key -> caseKey(key, whole));
+    whole.each("settled", run.settled(), key -> caseKey(key, whole));
     json.writeEndObject();
   }
 
@@ -112,7 +114,8 @@ public final class RunJson {
         caseKeys(run, "stillOpen"),
         caseKeys(run, "closed"),
         tellsListing ? run.each("backlogs", RunJson::backlog) : List.of(),
-        tellsListing ? caseKeys(run, "aside") : List.of());
+        tellsListing ? caseKeys(run, "aside") : List.of(),
+        run.number("version") >= FIRST_WITH_SETTLED ? caseKeys(run, "settled") : List.of());
   }
 
   private static NotJudged notJudged(Fields one) {

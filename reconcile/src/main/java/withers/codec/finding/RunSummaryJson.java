@@ -30,6 +30,7 @@ public final class RunSummaryJson {
     json.writeNumberProperty("opened", run.opened().size());
     json.writeNumberProperty("stillOpen", run.stillOpen().size());
     json.writeNumberProperty("closed", run.closed().size());
+    json.writeNumberProperty("settled", run.settled().size());
     notJudged(run.notJudged(), json);
     json.writeEndObject();
   }

@@ -36,6 +36,9 @@ final class RunText {
     lines.add(
         "Follow-ups: %,d opened, %,d still open, %,d closed"
             .formatted(run.opened().size(), run.stillOpen().size(), run.closed().size()));
+    if (!run.settled().isEmpty()) {
+      lines.add("Settled by people, and not listed: %,d".formatted(run.settled().size()));
+    }
     lines.addAll(text.notJudged());
     lines.add("Run %s".formatted(run.id()));
     return lines;

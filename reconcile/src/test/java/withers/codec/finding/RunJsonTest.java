@@ -43,22 +43,24 @@ class RunJsonTest {
     assertThatThrownBy(() -> RunJson.read("{\"version\":1}"))
         .isInstanceOf(LogDamagedException.class)
         .hasMessage("Expected the JSON of a run, but found a value of none");
-    assertThatThrownBy(() -> RunJson.read("{\"version\":5}"))
+    assertThatThrownBy(() -> RunJson.read("{\"version\":6}"))
         .isInstanceOf(LogDamagedException.class);
   }
 
   @Test
-  void a_run_of_an_earlier_version_is_read_as_it_is_without_backlogs() {
+  void a_run_of_an_earlier_version_is_read_as_it_is_without_backlogs_or_what_was_settled() {
     World world = World.of("shelter 2026-09-30 C100 s1 went 2026-03-01 adoption own Ada");
     RunResult run = run(world);
     String written = RunJson.write(run);
 
-    assertThat(written).startsWith("{\"version\":4,");
+    assertThat(written).startsWith("{\"version\":5,");
     assertThat(RunJson.read(written)).isEqualTo(run);
+    String without = written.replaceFirst(",\"settled\":.*]}", "}");
+    assertThat(RunJson.read(without.replaceFirst("5", "4"))).isEqualTo(run);
     String earlier =
         written.replaceFirst(",\"backlogs\":.*]}", "}").replaceFirst(",\"questions\":\\[]", "");
     for (String version : List.of("1", "2")) {
-      RunResult read = RunJson.read(earlier.replaceFirst("4", version));
+      RunResult read = RunJson.read(earlier.replaceFirst("5", version));
       assertThat(read.findings()).isEqualTo(run.findings());
       assertThat(read.opened()).isEqualTo(run.opened());
       assertThat(read.backlogs()).isEmpty();
@@ -115,6 +117,7 @@ class RunJsonTest {
         keys,
         List.of(),
         List.of(new Backlog(new OrganisationId("shelter"), AS_OF.minusDays(90), keys, keys)),
+        keys,
         keys);
   }
 }

@@ -1,5 +1,6 @@
 package withers.report.cli;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,12 +16,21 @@ import withers.finding.RunResult;
 import withers.report.list.Reference;
 import withers.workspace.Workspace;
 
-/** Finds the follow-ups of a run that somebody means. */
-record NamedCases(RunResult run, Workspace workspace) {
+/**
+ * Finds the follow-ups of a run that somebody means.
+ *
+ * @param others some of which the run need not tell
+ */
+record NamedCases(RunResult run, Collection<CaseKey> others, Workspace workspace) {
+
+  /** Those of the run alone. */
+  NamedCases(RunResult run, Workspace workspace) {
+    this(run, List.of(), workspace);
+  }
 
   /**
    * The follow-ups that a reference names, or that are about a number, of a kind when the last word
-   * is one. Open ones, those that this run closed, and questions.
+   * is one. Open ones, those that this run closed, those that people settled, and questions.
    */
   List<CaseKey> find(List<String> words) {
     String text = String.join(" ", words).strip();
@@ -64,8 +74,9 @@ record NamedCases(RunResult run, Workspace workspace) {
   }
 
   private Stream<CaseKey> all() {
-    return Stream.concat(
-        Stream.of(run.opened(), run.stillOpen(), run.closed()).flatMap(List::stream),
-        run.questions().stream().map(OpenQuestion::key));
+    List<CaseKey> questions = run.questions().stream().map(OpenQuestion::key).toList();
+    return Stream.of(run.opened(), run.stillOpen(), run.closed(), run.settled(), others, questions)
+        .flatMap(Collection::stream)
+        .distinct();
   }
 }

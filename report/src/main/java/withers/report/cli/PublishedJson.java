@@ -30,6 +30,7 @@ final class PublishedJson {
       int opened,
       int stillOpen,
       int settled,
+      int settledByPeople,
       int waiting,
       boolean mail) {}
 
@@ -65,6 +66,7 @@ final class PublishedJson {
         list.size(Mark.NEW),
         list.size(Mark.OPEN),
         list.settled(),
+        list.settledByPeople(),
         list.backlog().map(FollowUpList.Beginning::waiting).orElse(0),
         mail);
   }

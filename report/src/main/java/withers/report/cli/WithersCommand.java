@@ -28,6 +28,7 @@ import withers.reconcile.cli.TraceCommand;
       RunCommand.class,
       TraceCommand.class,
       ExplainCommand.class,
+      SettleCommand.class,
       DemoCommand.class
     },
     description =

@@ -15,6 +15,7 @@ import withers.organisation.Organisation;
  * @param questions what the reader may be able to tell; no follow-ups, and never a list's only
  *     reason
  * @param settled how many of its follow-ups the data closed since the run before
+ * @param settledByPeople how many are not listed because a person settled them
  * @param waiting how many stay open although this run could not judge them; they are not listed
  * @param backlog what is left of what the organisation began with; empty when nothing is
  */
@@ -25,6 +26,7 @@ public record FollowUpList(
     List<BandSection> bands,
     List<Question> questions,
     int settled,
+    int settledByPeople,
     int waiting,
     Optional<Beginning> backlog) {
   public FollowUpList {

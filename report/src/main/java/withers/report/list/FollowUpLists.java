@@ -74,6 +74,7 @@ public final class FollowUpLists {
         new Sections(texts, reader, opened).of(own),
         questions(id, new Questions(texts, reader, new Phrases(texts))),
         count(id, run.closed()),
+        count(id, run.settled()),
         count(id, run.stillOpen().stream().filter(key -> !found.contains(key)).toList()),
         beginning(id));
   }

@@ -36,6 +36,9 @@ final class PlainList {
     line(texts.say("list.title", name));
     line(texts.say("list.as-of", texts.date(list.asOf()))).line("");
     line(texts.say("list.total", list.size()) + ". " + changes(list));
+    if (list.settledByPeople() > 0) {
+      line(texts.say("list.settled-by-people", list.settledByPeople()));
+    }
     if (list.waiting() > 0) {
       line(texts.say("list.waiting", list.waiting()));
     }

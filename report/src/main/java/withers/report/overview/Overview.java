@@ -45,8 +45,12 @@ public record Overview(
   public record Count(
       FindingKind kind, Band band, OrganisationId organisation, boolean listed, long followUps) {}
 
-  /** What became of follow-ups since the run before. */
-  public record Changes(long opened, long stillOpen, long closed) {}
+  /**
+   * What became of follow-ups since the run before.
+   *
+   * @param settledByPeople how many are not listed because a person settled them, now or before
+   */
+  public record Changes(long opened, long stillOpen, long closed, long settledByPeople) {}
 
   /** How many animals could not be judged for want of one registry's records. */
   public record Unjudged(OrganisationId registry, NotJudged.Reason reason, long animals) {}

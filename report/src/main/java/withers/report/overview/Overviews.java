@@ -50,7 +50,8 @@ public final class Overviews {
         run.knownBy(),
         run.animals(),
         counts(run.findings(), new HashSet<>(run.aside())),
-        new Changes(run.opened().size(), run.stillOpen().size(), run.closed().size()),
+        new Changes(
+            run.opened().size(), run.stillOpen().size(), run.closed().size(), run.settled().size()),
         run.questions().size(),
         unjudged(run.notJudged()),
         sources(markers.stream().filter(marker -> isKnown(marker, run)).toList()));

@@ -34,6 +34,9 @@ public final class Totals {
     }
     Overview.Changes changes = overview.changes();
     lines.add(texts.say("totals.changes", changes.opened(), changes.stillOpen(), changes.closed()));
+    if (changes.settledByPeople() > 0) {
+      lines.add(texts.say("totals.settled-by-people", changes.settledByPeople()));
+    }
     return lines;
   }
 

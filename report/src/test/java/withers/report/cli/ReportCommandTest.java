@@ -79,6 +79,7 @@ class ReportCommandTest {
                 "opened" : 0,
                 "stillOpen" : 1,
                 "settled" : 0,
+                "settledByPeople" : 0,
                 "waiting" : 0,
                 "mail" : false
               }, {
@@ -87,6 +88,7 @@ class ReportCommandTest {
                 "opened" : 5,
                 "stillOpen" : 2,
                 "settled" : 1,
+                "settledByPeople" : 1,
                 "waiting" : 0,
                 "mail" : true
               } ]

@@ -63,6 +63,7 @@ class WithersCommandTest {
             "run",
             "trace",
             "explain",
+            "settle",
             "demo");
     UsageCheck.everyCommandShowsAnExample(command);
   }

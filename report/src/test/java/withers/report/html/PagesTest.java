@@ -74,11 +74,13 @@ class PagesTest {
             List.of(),
             List.of(),
             3,
+            2,
             0,
             Optional.empty());
 
     assertThat(pages.list(empty))
         .contains("Nothing to follow up. 0 new, 0 still open, 3 settled since last time.")
+        .contains("2 follow-ups are not listed, because a person has settled them.")
         .contains("There is nothing to do. Thank you.");
   }
 

@@ -93,6 +93,7 @@ class FollowUpListsTest {
         run.stillOpen(),
         run.closed(),
         List.of(backlog),
+        List.of(),
         List.of());
   }
 
@@ -118,7 +119,8 @@ class FollowUpListsTest {
             run.stillOpen(),
             run.closed(),
             run.backlogs(),
-            aside);
+            aside,
+            List.of());
 
     List<FollowUpList> lists = FollowUpLists.of(set, Coast.DIRECTORY, coast.vault, texts);
     Overview overview = Overviews.of(set, "Coast", List.of());

@@ -82,6 +82,7 @@ class QuestionsTest {
         run.stillOpen(),
         run.closed(),
         run.backlogs(),
-        run.aside());
+        run.aside(),
+        run.settled());
   }
 }

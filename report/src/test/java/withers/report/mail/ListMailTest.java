@@ -114,6 +114,7 @@ class ListMailTest {
             List.of(),
             List.of(),
             2,
+            0,
             1,
             Optional.empty());
 
@@ -194,6 +195,7 @@ class ListMailTest {
         list.bands(),
         list.questions(),
         list.settled(),
+        list.settledByPeople(),
         list.waiting(),
         list.backlog());
   }

@@ -37,7 +37,7 @@ class OverviewsTest {
     assertThat(overview.followUps(SHELTER)).isEqualTo(1);
     assertThat(overview.followUps(CLINIC, Band.THIS_MONTH)).isEqualTo(3);
     assertThat(overview.organisations()).containsExactly(SHELTER, CLINIC);
-    assertThat(overview.changes()).isEqualTo(new Overview.Changes(5, 4, 1));
+    assertThat(overview.changes()).isEqualTo(new Overview.Changes(5, 4, 1, 1));
   }
 
   @Test
@@ -94,7 +94,8 @@ class OverviewsTest {
               "changes" : {
                 "opened" : 5,
                 "stillOpen" : 4,
-                "closed" : 1
+                "closed" : 1,
+                "settledByPeople" : 1
               },
               "questions" : 1,
               "counts" : [ {

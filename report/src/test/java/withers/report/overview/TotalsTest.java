@@ -30,7 +30,8 @@ class TotalsTest {
               Contact details differ                 0          0           0              1         1
               Chip number is damaged                 0          0           1              0         1
               Together                               1          3           3              1         8
-            5 new, 4 still open, 1 settled by new records.""");
+            5 new, 4 still open, 1 settled by new records.
+            One is not listed, because a person has settled it.""");
   }
 
   @Test

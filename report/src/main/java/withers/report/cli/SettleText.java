@@ -1,0 +1,120 @@
+package withers.report.cli;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import picocli.CommandLine.ParameterException;
+import withers.cases.CaseKey;
+import withers.id.OrganisationId;
+import withers.organisation.Organisation;
+import withers.report.list.Reference;
+import withers.report.text.OneLine;
+import withers.settling.Answer;
+import withers.text.Remarks;
+import withers.workspace.Workspace;
+import withers.yaml.Choices;
+import withers.yaml.Nearest;
+import withers.yaml.Refusal;
+
+/**
+ * What somebody settles, as people type it.
+ *
+ * @param refusal what is thrown when it can't be read, with a message
+ */
+record SettleText(Workspace workspace, Function<String, ParameterException> refusal) {
+
+  /** Follow-ups that a message names; more would help nobody. */
+  private static final int MOST_NAMED = 5;
+
+  Answer answer(String text) {
+    try {
+      return Choices.read(Answer.class, text);
+    } catch (Refusal wrong) {
+      throw refusal.apply("--as: %s: %s".formatted(wrong.getMessage(), wrong.advice()));
+    }
+  }
+
+  String role(String text) {
+    String role = text.strip();
+    if (!Remarks.isRole(role)) {
+      throw refusal.apply(
+          "Expected --by with a role of up to 40 letters such as \"front desk\", but found something else: details of people don't belong there");
+    }
+    return role;
+  }
+
+  String reason(String text) {
+    String reason = OneLine.of(text);
+    if (reason.isEmpty() || reason.length() > Remarks.LONGEST) {
+      throw refusal.apply(
+          "Expected --reason with 1 to %d characters, but found %d: say in a sentence what was found out"
+              .formatted(Remarks.LONGEST, reason.length()));
+    }
+    if (Remarks.mayReachSomebody(reason)) {
+      throw refusal.apply(
+          "Expected --reason without a phone, a long number or an e-mail address, but found what may be one: details of people don't belong there");
+    }
+    return reason;
+  }
+
+  LocalDate day(Optional<LocalDate> given) {
+    LocalDate today = workspace.today();
+    if (given.filter(today::isBefore).isPresent()) {
+      throw refusal.apply(
+          "Expected --on with a day up to today, %s, but found %s: give the day on which it was found out"
+              .formatted(today, given.get()));
+    }
+    return given.orElse(today);
+  }
+
+  Optional<LocalDate> until(LocalDate day, Optional<LocalDate> given) {
+    if (given.filter(day::isAfter).isPresent()) {
+      throw refusal.apply(
+          "Expected --until with the last day on which it holds, from %s, but found %s"
+              .formatted(day, given.get()));
+    }
+    return given;
+  }
+
+  OrganisationId registry(String id) {
+    List<String> ids =
+        workspace.directory().registries().stream()
+            .map(Organisation::id)
+            .map(OrganisationId::value)
+            .toList();
+    if (ids.contains(id)) {
+      return new OrganisationId(id);
+    }
+    String fix = Nearest.to(id, ids).map("did you mean \"%s\"?"::formatted).orElse("see that file");
+    throw refusal.apply(
+        "Expected --registry with the id of a registry in organisations.yaml, but found \"%s\": %s"
+            .formatted(id, fix));
+  }
+
+  /** The one that is meant. */
+  CaseKey one(List<CaseKey> found, String run) {
+    if (found.isEmpty()) {
+      throw refusal.apply(
+          "Expected a follow-up that run %s tells of, but found no such: give the reference as a list shows it, or the number and the kind"
+              .formatted(run));
+    }
+    if (found.size() > 1) {
+      throw refusal.apply(
+          "Expected one follow-up, but found %d: give the reference of one, such as %s"
+              .formatted(
+                  found.size(),
+                  found.stream()
+                      .limit(MOST_NAMED)
+                      .map(key -> "%s (%s)".formatted(Reference.of(key), key.rule()))
+                      .collect(Collectors.joining(", "))));
+    }
+    return found.get(0);
+  }
+
+  /** A follow-up, by its reference and what it is about. */
+  static String named(CaseKey key) {
+    return "%s, %s of %s".formatted(Reference.of(key), key.rule(), key.anchor().display());
+  }
+}
