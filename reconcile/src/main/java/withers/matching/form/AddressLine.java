@@ -17,7 +17,7 @@ record AddressLine(List<Token> words, String number, String unit, boolean box) {
   private static final Pattern UNIT_IN_ONE = Pattern.compile("(?:u|apt|flat|fl|unit|no)\\d+[a-z]?");
   private static final Pattern ORDINAL = Pattern.compile("\\d+(?:st|nd|rd|th|er|eme)");
   private static final Pattern LETTER = Pattern.compile("[a-z]");
-  private static final Pattern FLOOR = Pattern.compile("\\d+[oa]");
+  private static final Pattern FLOOR = Pattern.compile("\\d+[ºª°].?");
   private static final Pattern DIGITS = Pattern.compile("\\d+");
   private static final Pattern UNIT = Pattern.compile("\\d{1,5}[a-z]{0,2}|[a-z]\\d{0,4}|\\d+[oa]");
 
@@ -55,8 +55,17 @@ record AddressLine(List<Token> words, String number, String unit, boolean box) {
     /** {@code 3º B} in a piece of its own. */
     private boolean isFloor() {
       return !tokens.isEmpty()
-          && FLOOR.matcher(tokens.get(0).text()).matches()
-          && tokens.stream().allMatch(token -> UNIT.matcher(token.text()).matches());
+          && isFloor(tokens.get(0))
+          && tokens.stream()
+              .allMatch(token -> isUnit(token) || AddressWords.UNITS.has(token.text()));
+    }
+
+    private static boolean isFloor(Token token) {
+      return FLOOR.matcher(token.written()).matches();
+    }
+
+    private static boolean isUnit(Token token) {
+      return UNIT.matcher(token.text()).matches();
     }
 
     private int boxed() {
@@ -117,7 +126,9 @@ record AddressLine(List<Token> words, String number, String unit, boolean box) {
     }
 
     private static boolean isNumber(Token token) {
-      return NUMBER.matcher(token.text()).matches() && !ORDINAL.matcher(token.text()).matches();
+      return NUMBER.matcher(token.text()).matches()
+          && !ORDINAL.matcher(token.text()).matches()
+          && !isFloor(token);
     }
 
     /** The first number before the street, or one behind it. */
@@ -166,7 +177,8 @@ record AddressLine(List<Token> words, String number, String unit, boolean box) {
     private boolean isSuffix(int at) {
       String text = tokens.get(at).text();
       boolean last = at == tokens.size() - 1 || tokens.get(at + 1).isSign();
-      boolean letter = LETTER.matcher(text).matches() && (words.isEmpty() ? !last : last);
+      boolean bare = LETTER.matcher(text).matches() && !tokens.get(at).endsWithFullStop();
+      boolean letter = bare && (words.isEmpty() ? !last : last);
       return AddressWords.SUFFIXES.has(text)
           || letter && DIGITS.matcher(number).matches() && !"nsew".contains(text);
     }
@@ -175,9 +187,9 @@ record AddressLine(List<Token> words, String number, String unit, boolean box) {
     private int behind(int from) {
       int at = from;
       while (at < tokens.size()
-          && AddressWords.UNITS.run(tokens, at) == 0
-          && (tokens.get(at).isSign() || UNIT.matcher(tokens.get(at).text()).matches())) {
-        if (!tokens.get(at).isSign()) {
+          && (isFloor() || AddressWords.UNITS.run(tokens, at) == 0)
+          && (isFloor() || tokens.get(at).isSign() || isUnit(tokens.get(at)))) {
+        if (!tokens.get(at).isSign() && isUnit(tokens.get(at))) {
           units.add(tokens.get(at).text().replaceFirst("(?<=\\d)[oa]$", ""));
         }
         at++;

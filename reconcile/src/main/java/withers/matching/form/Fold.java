@@ -31,7 +31,13 @@ final class Fold {
   }
 
   static boolean isOfWord(int c) {
-    return Character.isLetterOrDigit(c) || isMarkOrNumber(Character.getType(c));
+    int type = Character.getType(c);
+    return Character.isLetterOrDigit(c) && !isSpacingModifier(c) || isMarkOrNumber(type);
+  }
+
+  /** Unicode's block of that name: what transforms leave of glottal stops and soft signs. */
+  private static boolean isSpacingModifier(int c) {
+    return c >= 0x2b0 && c <= 0x2ff;
   }
 
   private static boolean isMarkOrNumber(int type) {

@@ -38,11 +38,18 @@ final class NameReader {
   }
 
   private static boolean isPlaceholder(List<Token> tokens) {
+    if (tokens.stream().anyMatch(NameReader::isInitial)) {
+      return false;
+    }
     String words =
         PersonReader.withoutSigns(tokens).stream()
             .map(Token::text)
             .collect(Collectors.joining(" "));
     return words.isEmpty() || NameVocabulary.PLACEHOLDERS.has(words);
+  }
+
+  private static boolean isInitial(Token token) {
+    return token.text().length() == 1 && token.endsWithFullStop();
   }
 
   private Named columns(Contact contact) {
@@ -93,15 +100,26 @@ final class NameReader {
   /** {@code Ann Smith, Paws Rescue}: people are in parts that hold no word of an organisation. */
   private Named besideAnOrganisation(Asides asides) {
     List<List<Token>> parts = parts(asides.name());
-    List<List<Token>> people =
-        parts.stream().filter(part -> part.size() > 1 && !Organisations.isOne(part)).toList();
+    List<List<Token>> people = parts.stream().filter(part -> !Organisations.isOne(part)).toList();
     List<Token> organisation =
-        parts.stream().filter(part -> !people.contains(part)).flatMap(List::stream).toList();
-    if (people.size() != 1 || organisation.isEmpty()) {
+        parts.stream().filter(Organisations::isOne).flatMap(List::stream).toList();
+    List<Token> name = withCommas(people);
+    if (name.size() < 2 || people.size() > 2 || organisation.isEmpty()) {
       return new Named(List.of(), Organisations.key(asides.name()));
     }
-    Named person = named(People.piece(people.get(0)), asides.asides());
+    Named person = named(People.piece(name), asides.asides());
     return new Named(person.people, Organisations.key(organisation));
+  }
+
+  private static List<Token> withCommas(List<List<Token>> parts) {
+    List<Token> tokens = new ArrayList<>();
+    for (List<Token> part : parts) {
+      if (!tokens.isEmpty()) {
+        tokens.add(new Token(",", ",", false));
+      }
+      tokens.addAll(part);
+    }
+    return tokens;
   }
 
   private static List<List<Token>> parts(List<Token> tokens) {

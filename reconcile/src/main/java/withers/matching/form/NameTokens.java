@@ -11,6 +11,9 @@ final class NameTokens {
   /** What is written of a particle that was cut off a name begins with it. */
   static final String CUT_OFF = "'";
 
+  /** A dash between spaces parts as a comma does, but says nothing of an order. */
+  private static final Pattern DASH = Pattern.compile("\\s[-–—]+\\s");
+
   private static final Pattern STOP_WITHIN = Pattern.compile("(?<=\\p{L}\\.)(?=\\p{L})");
   private static final Pattern PREFIX =
       Pattern.compile(
@@ -26,12 +29,12 @@ final class NameTokens {
 
   static List<Token> of(String name) {
     List<Token> tokens = new ArrayList<>();
-    Token.of(name).forEach(token -> add(token, tokens));
+    Token.of(DASH.matcher(name).replaceAll(" | ")).forEach(token -> add(token, tokens));
     return withCapitalInitials(tokens);
   }
 
   private static void add(Token token, List<Token> tokens) {
-    String particles = particles(token);
+    String particles = tokens.isEmpty() ? "" : particles(token);
     if (!particles.isEmpty()) {
       for (String particle : particles.split(" ")) {
         tokens.add(new Token(particle, particle, false));
@@ -47,7 +50,10 @@ final class NameTokens {
 
   private static String particles(Token token) {
     String small = token.written().toLowerCase(Locale.ROOT);
-    return small.length() > 1 ? NameVocabulary.PARTICLES_IN_ONE.getOrDefault(small, "") : "";
+    boolean initial = token.text().length() == 1 && !small.equals(token.written());
+    return initial || small.length() < 2
+        ? ""
+        : NameVocabulary.PARTICLES_IN_ONE.getOrDefault(small, "");
   }
 
   /** {@code J.P.} and {@code A.Smith}, but not {@code Ph.D.} or {@code e.V.}. */

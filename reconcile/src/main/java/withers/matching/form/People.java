@@ -68,10 +68,17 @@ final class People {
     if (tokens.get(at).joined() || tokens.get(at + 1).joined()) {
       return false;
     }
-    return NameVocabulary.BETWEEN_PEOPLE.has(text)
+    return NameVocabulary.BETWEEN_PEOPLE.has(text) && isNoName(tokens.get(at))
         || NameVocabulary.BETWEEN_PEOPLE_OR_NAMES.has(text)
             && isSmall(tokens.get(at))
             && areTwo(at - start, tokens.size() - at - 1);
+  }
+
+  /** {@code KAI} and {@code I.} are names; {@code AND} is none. */
+  private static boolean isNoName(Token token) {
+    String text = token.text();
+    boolean name = NameTable.GIVEN.knows(text) || NameTable.FAMILY.knows(text);
+    return token.isSign() || isSmall(token) || text.length() > 1 && !name;
   }
 
   private static boolean isSmall(Token token) {

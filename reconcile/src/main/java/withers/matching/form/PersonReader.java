@@ -171,7 +171,8 @@ final class PersonReader {
   }
 
   private static boolean isEastern(List<Token> group) {
-    return group.size() == 1 && NameTable.FAMILY.standsFirst(key(group));
+    return group.stream()
+        .allMatch(token -> NameTable.FAMILY.standsFirst(Spelling.withoutUmlauts(token.text())));
   }
 
   private static String key(List<Token> group) {

@@ -5,7 +5,9 @@ import com.google.i18n.phonenumbers.PhoneNumberUtil;
 import com.google.i18n.phonenumbers.PhoneNumberUtil.PhoneNumberFormat;
 import com.google.i18n.phonenumbers.PhoneNumberUtil.PhoneNumberType;
 import com.google.i18n.phonenumbers.Phonenumber.PhoneNumber;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
@@ -32,9 +34,15 @@ final class PhoneNumbers {
   /** International numbers without their plus have at least as many (our judgement). */
   private static final int FEWEST_INTERNATIONAL = 11;
 
+  /** Numbers that begin alike are of one use: so many digits (our judgement). */
+  private static final int RANGE = 5;
+
+  private static final int MOST_RANGES = 20_000;
+
   private static final Pattern COUNTED = Pattern.compile("0?123456789?0?");
 
   private final String region;
+  private final Map<String, Phone.Kind> ranges = new ConcurrentHashMap<>();
 
   PhoneNumbers(String region) {
     this.region = region;
@@ -95,6 +103,10 @@ final class PhoneNumbers {
           Library.UTIL.isValidNumber(found)
               ? whole(found)
               : local(Library.UTIL.getNationalSignificantNumber(found));
+      case TOO_SHORT ->
+          written.startsWith("+")
+              ? Optional.empty()
+              : local(Library.UTIL.getNationalSignificantNumber(found));
       default -> Optional.empty();
     };
   }
@@ -115,7 +127,7 @@ final class PhoneNumbers {
             new Phone(Long.parseLong(digits), digits.length(), true, Phone.Kind.LANDLINE));
   }
 
-  private static Optional<Phone> whole(PhoneNumber number) {
+  private Optional<Phone> whole(PhoneNumber number) {
     String digits = Library.UTIL.format(number, PhoneNumberFormat.E164).substring(1);
     boolean tooShort = digits.length() < FEWEST_WHOLE_DIGITS && !Library.UTIL.isValidNumber(number);
     return tooShort
@@ -133,14 +145,29 @@ final class PhoneNumbers {
   }
 
   /** What the plan uses a number for; of one that nobody has, what it uses the next ones for. */
-  private static Phone.Kind kind(PhoneNumber number) {
+  private Phone.Kind kind(PhoneNumber number) {
     PhoneNumberType type = Library.UTIL.getNumberType(number);
-    return type == PhoneNumberType.UNKNOWN ? kindOfNeighbours(number) : kind(type);
+    return type == PhoneNumberType.UNKNOWN ? kindOfRange(number) : kind(type);
   }
 
-  private static Phone.Kind kindOfNeighbours(PhoneNumber number) {
+  private Phone.Kind kindOfRange(PhoneNumber number) {
     String national = Library.UTIL.getNationalSignificantNumber(number);
-    for (int at = national.length() - 1; at > 1; at--) {
+    int range = Math.min(RANGE, national.length());
+    String key = number.getCountryCode() + " " + national.length() + national.substring(0, range);
+    Phone.Kind known = ranges.get(key);
+    return known == null ? keep(key, kindOfNeighbours(number, national, range)) : known;
+  }
+
+  private Phone.Kind keep(String key, Phone.Kind kind) {
+    if (ranges.size() >= MOST_RANGES) {
+      ranges.clear();
+    }
+    ranges.put(key, kind);
+    return kind;
+  }
+
+  private static Phone.Kind kindOfNeighbours(PhoneNumber number, String national, int range) {
+    for (int at = range - 1; at > 1; at--) {
       for (char digit = '0'; digit <= '9'; digit++) {
         String other = national.substring(0, at) + digit + national.substring(at + 1);
         PhoneNumber neighbour = new PhoneNumber().mergeFrom(number);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -34,6 +33,7 @@ final class PhoneReader {
 
   private static final Pattern BRACKETED = Pattern.compile("\\([^)]*\\p{L}[^)]*\\)");
   private static final Pattern REMARK = Pattern.compile("^[^\\d+]*\\p{L}[^\\d+(]*|\\p{L}\\D*$");
+
   private static final Pattern OF_A_SPREADSHEET = Pattern.compile("(?<=\\d)\\.0$");
 
   /** {@code 1-800-555-CATS}: letters of the dial. */
@@ -94,8 +94,21 @@ final class PhoneReader {
   }
 
   private static String withoutRemarks(String number) {
-    Matcher matcher = REMARK.matcher(number);
-    return matcher.replaceAll(" ");
+    return REMARK.matcher(number.substring(0, endOfNumber(number))).replaceAll(" ");
+  }
+
+  /** Behind a whole number words begin, which may hold digits of their own: after 6pm. */
+  private static int endOfNumber(String number) {
+    int digits = 0;
+    for (int i = 0; i < number.length() - 1; i++) {
+      digits += Character.isDigit(number.charAt(i)) ? 1 : 0;
+      boolean word =
+          Character.isLetter(number.charAt(i)) && Character.isLetter(number.charAt(i + 1));
+      if (word && digits >= SHORTEST_OF_TWO) {
+        return i;
+      }
+    }
+    return number.length();
   }
 
   /** The phone without spaces, dashes, dots and brackets, if there is nothing else to it. */

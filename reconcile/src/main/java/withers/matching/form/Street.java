@@ -3,6 +3,7 @@ package withers.matching.form;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -13,6 +14,9 @@ import java.util.stream.Collectors;
  */
 record Street(List<String> core, String kind) {
   private static final int SHORTEST_STEM = 3;
+
+  /** {@code de l'Église}. */
+  private static final Pattern ELISION = Pattern.compile("[dDlL]['’](?=\\p{L}{2})");
 
   static final Street NONE = new Street(List.of(), "");
 
@@ -49,7 +53,11 @@ record Street(List<String> core, String kind) {
   }
 
   private static void add(Token token, boolean kind, List<String> words, List<String> kinds) {
-    String key = key(token.text());
+    String key =
+        key(
+            ELISION.matcher(token.written()).lookingAt()
+                ? token.text().substring(1)
+                : token.text());
     String head = AddressWords.KINDS.getOrDefault(key, "");
     if (kind && !head.isEmpty()) {
       kinds.add(head);

@@ -46,7 +46,9 @@ record Trimmed(
   }
 
   private static boolean isName(Token token) {
-    return !token.endsWithFullStop()
+    boolean spoken = token.text().chars().anyMatch(c -> "aeiouy".indexOf(c) >= 0);
+    return spoken
+        && !token.endsWithFullStop()
         && (NameTable.GIVEN.knows(token.text()) || NameTable.FAMILY.knows(token.text()));
   }
 

@@ -10,13 +10,16 @@ import java.util.stream.Collectors;
  * Words and runs of words of one section of a resource, folded.
  *
  * @param words each of them, the words of a run with a space between
+ * @param starts the first words of all runs
  * @param longest how many words the longest run has
  */
-record WordSet(Set<String> words, int longest) {
+record WordSet(Set<String> words, Set<String> starts, int longest) {
 
   WordSet(Collection<String> words) {
     this(
-        Set.copyOf(words), words.stream().mapToInt(word -> word.split(" ").length).max().orElse(0));
+        Set.copyOf(words),
+        words.stream().map(word -> word.split(" ")[0]).collect(Collectors.toUnmodifiableSet()),
+        words.stream().mapToInt(word -> word.split(" ").length).max().orElse(0));
   }
 
   static WordSet of(WordFile file, String section) {
@@ -42,6 +45,9 @@ record WordSet(Set<String> words, int longest) {
 
   /** How many tokens from that place on are a run of the set, the most of them; 0 if none are. */
   int run(List<Token> tokens, int at) {
+    if (at >= tokens.size() || !starts.contains(tokens.get(at).text())) {
+      return 0;
+    }
     for (int length = Math.min(longest, tokens.size() - at); length > 0; length--) {
       String run =
           tokens.subList(at, at + length).stream()
