@@ -10,12 +10,17 @@ import withers.contacts.Agreement;
 import withers.contacts.Field;
 import withers.custody.Cast;
 import withers.custody.Tenure;
+import withers.finding.Finding;
 import withers.finding.Who;
 import withers.registration.LiveRegistration;
 import withers.rule.Dossier;
 
-/** How registered contacts compare with the custodian and with each other, field by field. */
-record ContactLines(Dossier dossier, Naming naming) {
+/**
+ * How registered contacts compare with the custodian and with each other, field by field.
+ *
+ * @param strays registrations of other numbers that may be meant for the animal
+ */
+record ContactLines(Dossier dossier, List<Finding.Registration> strays, Naming naming) {
 
   List<String> lines() {
     List<String> lines = new ArrayList<>();
@@ -27,7 +32,14 @@ record ContactLines(Dossier dossier, Naming naming) {
       dossier.keeper().ifPresent(keeper -> lines.add(versions(keeper.versions().verdict(primary))));
       live.subList(i + 1, live.size()).forEach(other -> lines.add(line(primary, other.primary())));
     }
+    strays.forEach(stray -> custodian.ifPresent(who -> lines.add(stray(stray, who))));
     return lines.stream().distinct().toList();
+  }
+
+  private String stray(Finding.Registration stray, Who custodian) {
+    return "%s, by the registration of %s with %s"
+        .formatted(
+            line(custodian, stray.primary()), stray.chip().display(), naming.of(stray.registry()));
   }
 
   private String line(Who one, Who other) {

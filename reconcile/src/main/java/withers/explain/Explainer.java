@@ -77,7 +77,7 @@ public final class Explainer {
         key.anchor() instanceof Anchor.Chip chip
             ? Optional.of(dossier(chip.number()))
             : Optional.empty();
-    dossier.map(this::records).ifPresent(parts::addAll);
+    dossier.map(one -> records(one, state.finding())).ifPresent(parts::addAll);
     parts.add(new Part("What people settled", new SettledLines(settlements).of(key, dossier)));
     state.finding().ifPresent(finding -> parts.add(priority(finding.priority())));
     parts.add(new Part("What would close it", List.of(Closing.of(key.rule()))));
@@ -129,11 +129,22 @@ public final class Explainer {
             place);
   }
 
-  private List<Part> records(Dossier dossier) {
+  private List<Part> records(Dossier dossier, Optional<Finding> finding) {
     return List.of(
         new Part(
-            "The trail, and how it is read", new TrailLines(dossier.custody(), naming).lines()),
-        new Part("How contacts compare", new ContactLines(dossier, naming).lines()));
+            "The trail, and how it is read",
+            new TrailLines(dossier.custody(), dossier.deaths(), naming).lines()),
+        new Part(
+            "How contacts compare",
+            new ContactLines(dossier, strays(dossier, finding), naming).lines()));
+  }
+
+  /** Whom registrations of other numbers name that a finding speaks of. */
+  private static List<Finding.Registration> strays(Dossier dossier, Optional<Finding> finding) {
+    return finding.stream()
+        .flatMap(found -> found.registered().stream())
+        .filter(registration -> !dossier.animal().chips().contains(registration.chip()))
+        .toList();
   }
 
   private static Part priority(Priority priority) {

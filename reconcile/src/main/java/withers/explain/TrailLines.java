@@ -1,21 +1,27 @@
 package withers.explain;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import withers.custody.Custody;
+import withers.custody.Deaths;
 import withers.custody.Handover;
 import withers.custody.Tenure;
 import withers.fact.Fact;
+import withers.history.Statement;
 
 /** An animal's trail, line by line, and how each handover is read. */
-record TrailLines(Custody custody, Naming naming) {
+record TrailLines(Custody custody, Deaths deaths, Naming naming) {
 
   List<String> lines() {
     Stream<String> handovers = custody.trail().handovers().stream().map(this::line);
     Stream<String> tenures = custody.tenures().stream().map(this::line);
-    return Stream.concat(handovers, tenures).toList();
+    Stream<String> doubt = custody.isInDoubt() ? Stream.of(doubt()) : Stream.empty();
+    Stream<String> died = deaths.contradicted().stream().map(this::died);
+    return Stream.of(handovers, tenures, doubt, died).flatMap(lines -> lines).toList();
   }
 
   private String line(Handover handover) {
@@ -26,6 +32,22 @@ record TrailLines(Custody custody, Naming naming) {
             naming.of(handover.giver()),
             naming.of(handover.receiver()),
             reading(handover));
+  }
+
+  private String doubt() {
+    return "custody is in doubt: handovers of one day leave the animal with %s; so there is no keeper"
+        .formatted(
+            custody.trail().last().candidates().stream()
+                .map(handover -> naming.of(handover.receiver()))
+                .distinct()
+                .collect(Collectors.joining(" and with ")));
+  }
+
+  private String died(Statement death) {
+    Optional<LocalDate> alive =
+        deaths.signsOfLife().stream().map(Statement::day).max(LocalDate::compareTo);
+    return "a death on %s is contradicted: another organisation dealt with the animal, last on %s"
+        .formatted(death.day(), alive.map(LocalDate::toString).orElse("?"));
   }
 
   private String reading(Handover handover) {

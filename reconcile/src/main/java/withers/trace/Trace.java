@@ -17,6 +17,7 @@ import withers.id.OrganisationId;
  * @param chips all chips of the animal, in natural order
  * @param steps what is in effect, in order of day; empty when nothing is known of the number
  * @param registrations live ones
+ * @param doubts where the records contradict each other about who has it or whether it lives
  * @param call whom to call next; empty when no organisation can help
  * @param supplied ranges that the number was supplied in
  * @param oneSlipAway numbers that records know and that one slip of the hand turns into this one,
@@ -30,6 +31,7 @@ public record Trace(
     Optional<String> name,
     List<Step> steps,
     List<Registered> registrations,
+    List<String> doubts,
     Optional<Call> call,
     List<Supply> supplied,
     List<ChipNumber> oneSlipAway,
@@ -39,6 +41,7 @@ public record Trace(
     chips = List.copyOf(chips);
     steps = List.copyOf(steps);
     registrations = List.copyOf(registrations);
+    doubts = List.copyOf(doubts);
     supplied = List.copyOf(supplied);
     oneSlipAway = List.copyOf(oneSlipAway);
     mayHold = List.copyOf(mayHold);

@@ -30,6 +30,7 @@ public final class TraceText {
   private void write(Trace trace) {
     lines.add(title(trace));
     trace.call().ifPresent(this::call);
+    section("In doubt", trace.doubts());
     section("What the records say", trace.steps().stream().map(this::step).toList());
     section("Live registrations", trace.registrations().stream().map(this::registered).toList());
     section("Supplied", trace.supplied().stream().map(this::supply).toList());

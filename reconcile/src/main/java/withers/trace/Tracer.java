@@ -73,6 +73,7 @@ public final class Tracer {
         described(animal).flatMap(Fact.Described::name),
         steps(animal),
         registrations(dossier),
+        Doubts.of(dossier, wording),
         new NextCall(dossier, supplied).find(),
         supplied,
         isKnown ? List.of() : oneSlipAway(number),

@@ -40,6 +40,7 @@ public final class TraceJson {
     trace.name().ifPresent(name -> text("name", name));
     text("species", trace.species().name().toLowerCase(Locale.ROOT));
     trace.call().ifPresent(this::call);
+    texts("doubts", trace.doubts());
     each("says", trace.steps(), this::step);
     each("registrations", trace.registrations(), this::registered);
     each("supplied", trace.supplied(), this::supply);

@@ -86,6 +86,41 @@ class DemoCommandTest {
     assertThat(trace.out()).startsWith(command.substring(command.lastIndexOf(' ') + 1));
   }
 
+  /** Two Minds, of whom two shelters tell otherwise on one day. */
+  @Test
+  void a_trace_and_an_explanation_say_when_nobody_can_tell_who_has_the_animal() {
+    assertThat(on("trace", "--as-of", "2026-10-01", "999010900000332"))
+        .contains("In doubt:\n  Nobody can tell who has it: on ");
+    assertThat(on("explain", "999010900000332"))
+        .contains("  custody is in doubt: handovers of one day leave the animal with ");
+  }
+
+  /** Phoenix, whose card one clinic closed, and whom another saw alive. */
+  @Test
+  void a_trace_and_an_explanation_say_when_a_death_is_contradicted() {
+    assertThat(on("trace", "--as-of", "2026-10-01", "999010900000333"))
+        .containsPattern("In doubt:\\n  .* tells of its death on 2026-05-\\d\\d, and others dealt");
+    assertThat(on("explain", "999010900000333"))
+        .contains("is contradicted: another organisation dealt with the animal, last on 2026-06-");
+  }
+
+  /** Marline, registered under a number with one digit wrong. */
+  @Test
+  void an_explanation_compares_the_keeper_with_whom_a_stray_registration_names() {
+    assertThat(on("explain", "999010900000339"))
+        .containsPattern(
+            "person [A-Z] \\(in the records of [^)]*\\) and person [A-Z] [^\\n]*: same [^\\n]*, by the registration of 999010960000339 with ");
+  }
+
+  private String on(String command, String... words) {
+    CommandRun run =
+        CommandRun.of(
+            Stream.concat(Stream.of(command, "--workspace", folder.toString()), Stream.of(words))
+                .toArray(String[]::new));
+    assertThat(run.code()).as(run.err()).isZero();
+    return run.out();
+  }
+
   /** Each mail address in the exports belongs to one person: so it is a sign of that person. */
   @Test
   void no_list_names_anybody_whom_the_organisation_s_own_exports_do_not_name() throws IOException {
