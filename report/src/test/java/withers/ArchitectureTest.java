@@ -132,7 +132,8 @@ class ArchitectureTest {
           "org.apache.commons.compress..");
 
   @ArchTest
-  static final ArchRule mail_stays_in_its_writer = only("withers.report.mail..", "jakarta..");
+  static final ArchRule mail_stays_in_its_writer =
+      only("withers.report.mail..", "jakarta..", "org.eclipse.angus..");
 
   @ArchTest
   static final ArchRule templates_stay_in_pages = only("withers.report.html..", "gg.jte..");

@@ -5,7 +5,9 @@ import java.time.ZoneId;
 import withers.cli.Console;
 import withers.cli.Environment;
 import withers.report.cli.Application;
+import withers.report.cli.Operator;
 import withers.report.demo.Home;
+import withers.report.send.Pause;
 
 /** Where the application starts. */
 public final class Main {
@@ -20,7 +22,12 @@ public final class Main {
     Clock clock = Clock.system(ZoneId.systemDefault());
     System.exit(
         Application.commandLine(
-                Console.ofThisProcess(), clock, Environment.ofThisProcess(), Home.ofThisProcess())
+                Console.ofThisProcess(),
+                clock,
+                Environment.ofThisProcess(),
+                Home.ofThisProcess(),
+                Operator.ofThisProcess(),
+                Pause::real)
             .execute(args));
   }
 }

@@ -23,6 +23,9 @@ public enum ExitCode {
       6,
       "Something can't be read or written: the log or the vault is damaged, the disk is full, a permission is"
           + " missing. Nothing half done is visible."),
+  NOT_SENT(
+      7,
+      "Mail was not taken over by the server, or nobody knows whether it was. Everything else is done. The message says whose."),
   INTERNAL(70, "A fault in Withers itself. Nothing half done is visible.");
 
   private final int number;

@@ -11,6 +11,7 @@ import withers.cli.WithersCommandLine;
 import withers.contact.VaultDamagedException;
 import withers.contact.VaultUnavailableException;
 import withers.report.demo.Home;
+import withers.report.send.Pause;
 
 /** All commands, put together with what they are given from outside. */
 public final class Application {
@@ -18,10 +19,18 @@ public final class Application {
 
   /** The command line of the application. */
   public static CommandLine commandLine(
-      Console console, Clock clock, Environment environment, Home home) {
+      Console console,
+      Clock clock,
+      Environment environment,
+      Home home,
+      Operator operator,
+      Pause pause) {
     return WithersCommandLine.of(
         WithersCommand.class,
-        CommandFactory.handing(console, clock, environment).and(Home.class, home),
+        CommandFactory.handing(console, clock, environment)
+            .and(Home.class, home)
+            .and(Operator.class, operator)
+            .and(Pause.class, pause),
         console,
         ErrorHandler.standard()
             .and(VaultUnavailableException.class, ExitCode.STORAGE)

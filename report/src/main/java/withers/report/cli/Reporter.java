@@ -4,6 +4,8 @@ import java.util.Optional;
 import withers.contact.ContactVault;
 import withers.finding.RunResult;
 import withers.log.EventLog;
+import withers.log.LogSnapshot;
+import withers.mailing.Mailings;
 import withers.reconcile.cli.RunStore;
 import withers.report.publish.Published;
 import withers.report.publish.Publisher;
@@ -49,7 +51,9 @@ record Reporter(Workspace workspace) {
   Published publish(RunResult run) {
     try (EventLog log = workspace.openLog();
         ContactVault vault = workspace.openVault()) {
-      return new Publisher(workspace, vault).publish(run, log.snapshot().markers());
+      LogSnapshot snapshot = log.snapshot();
+      return new Publisher(workspace, vault, Mailings.read(snapshot))
+          .publish(run, snapshot.markers());
     }
   }
 }

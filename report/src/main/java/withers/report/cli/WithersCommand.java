@@ -25,6 +25,7 @@ import withers.reconcile.cli.TraceCommand;
       LookUpCommand.class,
       ReconcileCommand.class,
       ReportCommand.class,
+      DeliveriesCommand.class,
       RunCommand.class,
       TraceCommand.class,
       ExplainCommand.class,

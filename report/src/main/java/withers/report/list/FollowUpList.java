@@ -14,10 +14,14 @@ import withers.organisation.Organisation;
  * @param bands the bands that have follow-ups, the most urgent first
  * @param questions what the reader may be able to tell; no follow-ups, and never a list's only
  *     reason
- * @param settled how many of its follow-ups the data closed since the run before
+ * @param since the day of the last mail that came through to the reader, if any did: what is new,
+ *     still open and settled is told from there, else from the run before
+ * @param settled how many of its follow-ups the data closed since then
  * @param settledByPeople how many are not listed because a person settled them
  * @param waiting how many stay open although this run could not judge them; they are not listed
  * @param backlog what is left of what the organisation began with; empty when nothing is
+ * @param told references of what the reader knows of once it has the list, in order: of all that is
+ *     listed, and of what it was told of before and is open without being listed
  */
 public record FollowUpList(
     Organisation organisation,
@@ -25,13 +29,16 @@ public record FollowUpList(
     LocalDate asOf,
     List<BandSection> bands,
     List<Question> questions,
+    Optional<LocalDate> since,
     int settled,
     int settledByPeople,
     int waiting,
-    Optional<Beginning> backlog) {
+    Optional<Beginning> backlog,
+    List<String> told) {
   public FollowUpList {
     bands = List.copyOf(bands);
     questions = List.copyOf(questions);
+    told = List.copyOf(told);
   }
 
   /**
@@ -54,6 +61,11 @@ public record FollowUpList(
   /** How many more there are, in the sheet only. */
   public int questionsMore() {
     return questions.size() - questionsShown().size();
+  }
+
+  /** Whether it says nothing that the reader's last mail did not say. */
+  public boolean isReminder() {
+    return since.isPresent() && size() > 0 && size(Mark.NEW) == 0;
   }
 
   /** How many follow-ups are listed. */

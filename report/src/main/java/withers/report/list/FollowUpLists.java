@@ -14,6 +14,7 @@ import withers.contact.ContactVault;
 import withers.finding.Finding;
 import withers.finding.RunResult;
 import withers.id.OrganisationId;
+import withers.mailing.Mailings;
 import withers.organisation.Directory;
 import withers.report.text.Texts;
 
@@ -24,13 +25,16 @@ public final class FollowUpLists {
   private final Directory directory;
   private final ContactVault vault;
   private final Texts texts;
+  private final Mailings mailings;
   private final Set<CaseKey> opened;
   private final Set<CaseKey> found;
   private final Set<CaseKey> waiting;
   private final Set<CaseKey> aside;
 
-  private FollowUpLists(RunResult run, Directory directory, ContactVault vault, Texts texts) {
+  private FollowUpLists(
+      RunResult run, Directory directory, ContactVault vault, Texts texts, Mailings mailings) {
     this.run = run;
+    this.mailings = mailings;
     this.directory = directory;
     this.vault = vault;
     this.texts = texts;
@@ -43,13 +47,21 @@ public final class FollowUpLists {
     this.aside = new HashSet<>(run.aside());
   }
 
+  /** The lists of organisations that were never sent one by mail. */
+  public static List<FollowUpList> of(
+      RunResult run, Directory directory, ContactVault vault, Texts texts) {
+    return of(run, directory, vault, texts, Mailings.NONE);
+  }
+
   /**
    * The lists of all organisations that have something to follow up, or had: in the order of their
    * ids.
+   *
+   * @param mailings what was sent: a list tells what changed since its reader's last one
    */
   public static List<FollowUpList> of(
-      RunResult run, Directory directory, ContactVault vault, Texts texts) {
-    return new FollowUpLists(run, directory, vault, texts).all();
+      RunResult run, Directory directory, ContactVault vault, Texts texts, Mailings mailings) {
+    return new FollowUpLists(run, directory, vault, texts, mailings).all();
   }
 
   private List<FollowUpList> all() {
@@ -67,16 +79,19 @@ public final class FollowUpLists {
         run.findings().stream()
             .filter(finding -> finding.actor().equals(id) && isShown(finding.caseKey()))
             .toList();
+    Known known = Known.of(mailings.lastBefore(run.id(), run.asOf(), id), opened, run);
     return new FollowUpList(
         reader.self(),
         run.id(),
         run.asOf(),
-        new Sections(texts, reader, opened).of(own),
+        new Sections(texts, reader, known::isNew).of(own),
         questions(id, new Questions(texts, reader, new Phrases(texts))),
-        count(id, run.closed()),
+        known.since(),
+        known.settled(count(id, run.closed())),
         count(id, run.settled()),
         count(id, run.stillOpen().stream().filter(key -> !found.contains(key)).toList()),
-        beginning(id));
+        beginning(id),
+        known.with(own));
   }
 
   private List<Question> questions(OrganisationId id, Questions asker) {

@@ -5,8 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import withers.cases.CaseKey;
 import withers.finding.Band;
 import withers.finding.Finding;
@@ -21,17 +21,17 @@ final class Sections {
 
   private final Texts texts;
   private final Reader reader;
-  private final Set<CaseKey> opened;
+  private final Predicate<CaseKey> isNew;
   private final Phrases phrases;
   private final Trouble trouble;
   private final Calls calls;
   private final Steps steps;
   private final Grounds grounds;
 
-  Sections(Texts texts, Reader reader, Set<CaseKey> opened) {
+  Sections(Texts texts, Reader reader, Predicate<CaseKey> isNew) {
     this.texts = texts;
     this.reader = reader;
-    this.opened = opened;
+    this.isNew = isNew;
     this.phrases = new Phrases(texts);
     this.calls = new Calls(texts, phrases);
     this.steps = new Steps(texts, phrases);
@@ -73,7 +73,7 @@ final class Sections {
     CaseKey key = finding.caseKey();
     return new FollowUp(
         Reference.of(key),
-        opened.contains(key) ? Mark.NEW : Mark.OPEN,
+        isNew.test(key) ? Mark.NEW : Mark.OPEN,
         phrases.title(finding),
         finding.chips(),
         finding.damage().map(damage -> OneLine.of(damage.written())),

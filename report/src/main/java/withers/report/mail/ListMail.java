@@ -6,6 +6,7 @@ import jakarta.mail.MessagingException;
 import jakarta.mail.internet.InternetAddress;
 import jakarta.mail.internet.MimeBodyPart;
 import jakarta.mail.internet.MimeMessage;
+import jakarta.mail.internet.MimePart;
 import jakarta.mail.util.ByteArrayDataSource;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -17,7 +18,6 @@ import java.util.Locale;
 import java.util.UUID;
 import withers.report.html.Pages;
 import withers.report.list.FollowUpList;
-import withers.report.text.OneLine;
 import withers.report.text.Texts;
 import withers.report.xlsx.ListWorkbook;
 
@@ -39,11 +39,30 @@ final class ListMail {
     this.texts = texts;
   }
 
-  /** The message's bytes, ready to be sent as they are. */
-  byte[] of(FollowUpList list, MailAddress to) {
+  /** The message with the list in it. */
+  byte[] whole(FollowUpList list, MailAddress to) {
+    return bytes(message -> message.setContent(body(list)), list, to);
+  }
+
+  /**
+   * The message without the list.
+   *
+   * @param why the key of the sentence that says why
+   */
+  byte[] summary(FollowUpList list, MailAddress to, String why) {
+    String text = new PlainSummary(list, envelope.sender(), texts).because(why);
+    return bytes(message -> fill(message, text, "plain"), list, to);
+  }
+
+  /** Puts a message's content into it. */
+  private interface Filling {
+    void into(MimeMessage message) throws MessagingException;
+  }
+
+  private byte[] bytes(Filling filling, FollowUpList list, MailAddress to) {
     try {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      message(list, to).writeTo(bytes);
+      message(filling, list, to).writeTo(bytes);
       return bytes.toByteArray();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -58,23 +77,23 @@ final class ListMail {
         .formatted(list.run(), list.organisation().id(), envelope.from().domain());
   }
 
-  private MimeMessage message(FollowUpList list, MailAddress to)
+  private MimeMessage message(Filling filling, FollowUpList list, MailAddress to)
       throws MessagingException, UnsupportedEncodingException {
     MimeMessage message = new NamedMessage(id(list));
     message.setFrom(address(envelope.from(), envelope.network()));
     message.setRecipient(RecipientType.TO, address(to, list.organisation().name()));
-    message.setSubject(OneLine.of(subject(list)), StandardCharsets.UTF_8.name());
+    message.setSubject(HeaderText.of(subject(list)), StandardCharsets.UTF_8.name());
     message.setHeader("Date", DATE.format(envelope.written()));
     message.setHeader("Auto-Submitted", "auto-generated"); // RFC 3834
     message.setHeader("Content-Language", texts.language());
-    message.setContent(body(list));
+    filling.into(message);
     message.saveChanges();
     return message;
   }
 
   private static InternetAddress address(MailAddress address, String name)
       throws UnsupportedEncodingException {
-    return new InternetAddress(address.value(), OneLine.of(name), StandardCharsets.UTF_8.name());
+    return new InternetAddress(address.value(), HeaderText.of(name), StandardCharsets.UTF_8.name());
   }
 
   private String subject(FollowUpList list) {
@@ -102,9 +121,13 @@ final class ListMail {
 
   private static MimeBodyPart text(String text, String subtype) throws MessagingException {
     MimeBodyPart part = new MimeBodyPart();
+    fill(part, text, subtype);
+    return part;
+  }
+
+  private static void fill(MimePart part, String text, String subtype) throws MessagingException {
     part.setText(text, StandardCharsets.UTF_8.name(), subtype);
     part.setHeader("Content-Transfer-Encoding", "quoted-printable");
-    return part;
   }
 
   private MimeBodyPart workbook(FollowUpList list) throws MessagingException {

@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
  * An address that mail can be sent to: a dot-atom of RFC 5322 before the sign, at least two labels
  * of letters, digits and dashes (RFC 1123) behind it, ASCII throughout, no longer than RFC 5321
  * allows. Narrower than the standards on purpose: quoted local parts, comments and address literals
- * are refused, and nothing that passes can end a header line.
+ * are refused, and so is what looks like an encoded word; nothing that passes can end a header
+ * line.
  */
 record MailAddress(String value) {
 
@@ -34,7 +35,8 @@ record MailAddress(String value) {
   static boolean isAddress(String text) {
     return text.length() <= LONGEST
         && text.indexOf('@') <= LONGEST_LOCAL_PART
-        && SHAPE.matcher(text).matches();
+        && SHAPE.matcher(text).matches()
+        && !(text.contains("=?") && text.contains("?="));
   }
 
   /** The part behind the sign, in lower case. */

@@ -11,6 +11,7 @@ import withers.id.OrganisationId;
 import withers.organisation.Organisation;
 import withers.report.list.FollowUpList;
 import withers.report.text.Texts;
+import withers.workspace.MailSettings;
 
 /**
  * The mails of a run, and who gets none although there is something to say.
@@ -18,7 +19,7 @@ import withers.report.text.Texts;
  * @param ready each recipient's message, ready to be sent as it is
  * @param unaddressed recipients without an address that mail can be sent to, in the lists' order
  */
-public record Mails(SortedMap<OrganisationId, byte[]> ready, List<Organisation> unaddressed) {
+public record Mails(SortedMap<OrganisationId, ReadyMail> ready, List<Organisation> unaddressed) {
   public Mails {
     ready = Collections.unmodifiableSortedMap(new TreeMap<>(ready));
     unaddressed = List.copyOf(unaddressed);
@@ -35,6 +36,7 @@ public record Mails(SortedMap<OrganisationId, byte[]> ready, List<Organisation> 
    * @param sender from whose configured address the mails come
    * @param network the name beside that address
    * @param written when the mails are made
+   * @param settings whether lists stand in mails, and how large a mail may be
    * @throws IllegalArgumentException when the sender has no address that mail can be sent from
    */
   public static Mails of(
@@ -42,14 +44,16 @@ public record Mails(SortedMap<OrganisationId, byte[]> ready, List<Organisation> 
       Organisation sender,
       String network,
       ZonedDateTime written,
-      Texts texts) {
+      Texts texts,
+      MailSettings settings) {
     MailAddress from =
         address(sender)
             .orElseThrow(
                 () ->
                     new IllegalArgumentException(
                         "Expected a mail address of %s, but found none".formatted(sender.id())));
-    return new Bag(new ListMail(new Envelope(network, from, written), texts)).filled(lists);
+    Envelope envelope = new Envelope(sender, network, from, written);
+    return new Bag(new MailMaker(envelope, texts, settings)).filled(lists);
   }
 
   private static Optional<MailAddress> address(Organisation organisation) {
@@ -58,12 +62,12 @@ public record Mails(SortedMap<OrganisationId, byte[]> ready, List<Organisation> 
 
   /** Mails while they are being made. */
   private static final class Bag {
-    private final ListMail mail;
-    private final SortedMap<OrganisationId, byte[]> ready = new TreeMap<>();
+    private final MailMaker maker;
+    private final SortedMap<OrganisationId, ReadyMail> ready = new TreeMap<>();
     private final List<Organisation> unaddressed = new ArrayList<>();
 
-    Bag(ListMail mail) {
-      this.mail = mail;
+    Bag(MailMaker maker) {
+      this.maker = maker;
     }
 
     Mails filled(List<FollowUpList> lists) {
@@ -75,7 +79,7 @@ public record Mails(SortedMap<OrganisationId, byte[]> ready, List<Organisation> 
       Organisation to = list.organisation();
       address(to)
           .ifPresentOrElse(
-              address -> ready.put(to.id(), mail.of(list, address)), () -> unaddressed.add(to));
+              address -> ready.put(to.id(), maker.mail(list, address)), () -> unaddressed.add(to));
     }
   }
 }

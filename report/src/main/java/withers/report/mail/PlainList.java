@@ -6,9 +6,9 @@ import withers.chip.ChipNumber;
 import withers.report.list.BandSection;
 import withers.report.list.Callee;
 import withers.report.list.Cautions;
+import withers.report.list.Changed;
 import withers.report.list.FollowUp;
 import withers.report.list.FollowUpList;
-import withers.report.list.Mark;
 import withers.report.list.Question;
 import withers.report.list.Task;
 import withers.report.text.Texts;
@@ -35,7 +35,7 @@ final class PlainList {
     String name = list.organisation().name();
     line(texts.say("list.title", name));
     line(texts.say("list.as-of", texts.date(list.asOf()))).line("");
-    line(texts.say("list.total", list.size()) + ". " + changes(list));
+    line(texts.say("list.total", list.size()) + ". " + Changed.in(list, texts));
     if (list.settledByPeople() > 0) {
       line(texts.say("list.settled-by-people", list.settledByPeople()));
     }
@@ -53,10 +53,6 @@ final class PlainList {
       line(texts.say("list.backlog", backlog.followUps(), texts.date(backlog.since())));
       line(texts.say("list.backlog.waiting", backlog.waiting()));
     }
-  }
-
-  private String changes(FollowUpList list) {
-    return texts.say("list.changes", list.size(Mark.NEW), list.size(Mark.OPEN), list.settled());
   }
 
   private void band(BandSection section) {

@@ -13,6 +13,7 @@ import withers.contact.ContactVault;
 import withers.finding.RunResult;
 import withers.id.OrganisationId;
 import withers.log.ImportMarker;
+import withers.mailing.Mailings;
 import withers.organisation.Organisation;
 import withers.report.csv.ListCsv;
 import withers.report.html.Pages;
@@ -20,6 +21,7 @@ import withers.report.json.OverviewJson;
 import withers.report.list.FollowUpList;
 import withers.report.list.FollowUpLists;
 import withers.report.mail.Mails;
+import withers.report.mail.ReadyMail;
 import withers.report.overview.Overview;
 import withers.report.overview.Overviews;
 import withers.report.text.Texts;
@@ -36,8 +38,11 @@ public final class Publisher {
   private final Workspace workspace;
   private final ContactVault vault;
   private final Texts texts;
+  private final Mailings mailings;
 
-  public Publisher(Workspace workspace, ContactVault vault) {
+  /** With what was sent so far: a list tells what changed since its reader's last one. */
+  public Publisher(Workspace workspace, ContactVault vault, Mailings mailings) {
+    this.mailings = mailings;
     this.workspace = workspace;
     this.vault = vault;
     this.texts = Texts.in(workspace.settings().language());
@@ -50,7 +55,7 @@ public final class Publisher {
    * @throws UncheckedIOException when something can't be written; nothing half made is left
    */
   public Published publish(RunResult run, List<ImportMarker> markers) {
-    List<FollowUpList> lists = FollowUpLists.of(run, workspace.directory(), vault, texts);
+    List<FollowUpList> lists = FollowUpLists.of(run, workspace.directory(), vault, texts, mailings);
     Overview overview = Overviews.of(run, workspace.settings().network(), markers);
     try {
       Path folder = writeLists(lists, overview);
@@ -86,14 +91,15 @@ public final class Publisher {
 
   private Mails mails(List<FollowUpList> lists, Organisation sender) {
     ZonedDateTime now = ZonedDateTime.now(workspace.clock());
-    return Mails.of(lists, sender, workspace.settings().network(), now, texts);
+    return Mails.of(
+        lists, sender, workspace.settings().network(), now, texts, workspace.settings().mail());
   }
 
-  private Path writeMails(RunResult run, Map<OrganisationId, byte[]> mails) throws IOException {
+  private Path writeMails(RunResult run, Map<OrganisationId, ReadyMail> mails) throws IOException {
     Path place = workspace.paths().outbox().resolve(run.id());
     try (FreshFolder folder = FreshFolder.in(place)) {
-      for (Map.Entry<OrganisationId, byte[]> mail : mails.entrySet()) {
-        folder.write(mail.getKey() + ".eml", mail.getValue());
+      for (Map.Entry<OrganisationId, ReadyMail> mail : mails.entrySet()) {
+        folder.write(mail.getKey() + ".eml", mail.getValue().content());
       }
       folder.putInPlace();
     }

@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Map;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import withers.cli.Console;
 import withers.cli.Environment;
 import withers.report.demo.Home;
+import withers.report.send.Pause;
 
 /** A command that was run as users run it, at half past six on the first of March 2026. */
 record CommandRun(int code, String out, String err) {
@@ -25,15 +27,37 @@ record CommandRun(int code, String out, String err) {
     return of(new Home(Optional.of(home)), args);
   }
 
+  /** With somebody at the terminal, and waits that take no time. */
+  static CommandRun with(Operator operator, Pause pause, String... args) {
+    return of(new Home(Optional.empty()), operator, pause, args);
+  }
+
+  /** So many days later. */
+  static CommandRun after(int days, String... args) {
+    Instant then = NOW.plus(Duration.ofDays(days));
+    return at(then, new Home(Optional.empty()), Operator.NOBODY, time -> {}, args);
+  }
+
   private static CommandRun of(Home home, String... args) {
+    return of(home, Operator.NOBODY, time -> {}, args);
+  }
+
+  private static CommandRun of(Home home, Operator operator, Pause pause, String... args) {
+    return at(NOW, home, operator, pause, args);
+  }
+
+  private static CommandRun at(
+      Instant now, Home home, Operator operator, Pause pause, String... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     int code =
         Application.commandLine(
                 new Console(stream(out), stream(err), false),
-                Clock.fixed(NOW, ZoneOffset.UTC),
+                Clock.fixed(now, ZoneOffset.UTC),
                 new Environment(Map.of()),
-                home)
+                home,
+                operator,
+                pause)
             .execute(args);
     return new CommandRun(code, text(out), text(err));
   }

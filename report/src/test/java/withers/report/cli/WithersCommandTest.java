@@ -28,7 +28,9 @@ class WithersCommandTest {
           new Console(stream(out), stream(err), false),
           Clock.fixed(Instant.parse("2031-03-01T12:00:00Z"), ZoneOffset.UTC),
           new Environment(Map.of()),
-          new Home(Optional.empty()));
+          new Home(Optional.empty()),
+          Operator.NOBODY,
+          time -> {});
 
   @Test
   void version_is_the_one_that_was_built() {
@@ -60,6 +62,7 @@ class WithersCommandTest {
             "look-up",
             "reconcile",
             "report",
+            "deliveries",
             "run",
             "trace",
             "explain",

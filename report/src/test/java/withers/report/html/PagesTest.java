@@ -73,10 +73,12 @@ class PagesTest {
             Coast.TODAY,
             List.of(),
             List.of(),
+            Optional.empty(),
             3,
             2,
             0,
-            Optional.empty());
+            Optional.empty(),
+            List.of());
 
     assertThat(pages.list(empty))
         .contains("Nothing to follow up. 0 new, 0 still open, 3 settled since last time.")

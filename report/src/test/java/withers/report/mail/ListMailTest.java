@@ -27,12 +27,15 @@ import org.apache.james.mime4j.stream.MimeConfig;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import withers.organisation.Organisation;
 import withers.report.Coast;
 import withers.report.Samples;
 import withers.report.html.Pages;
 import withers.report.list.FollowUpList;
 import withers.report.text.Texts;
+import withers.workspace.MailSettings;
 
 /** What Mime4j 0.8.14, an independent parser, finds in the messages (RFC 5322, 2045 to 2049). */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -46,7 +49,7 @@ class ListMailTest {
 
   @Test
   void the_header_says_who_writes_to_whom_about_what() throws Exception {
-    Message message = parsed(mails(lists, "Küstennetz").ready().get(CLINIC));
+    Message message = parsed(mails(lists, "Küstennetz").ready().get(CLINIC).content());
 
     assertThat(message.getFrom())
         .containsExactly(new Mailbox("Küstennetz", "post", "coast-network.example.org"));
@@ -68,7 +71,7 @@ class ListMailTest {
   @Test
   void the_body_is_text_and_page_with_the_workbook_attached() throws Exception {
     FollowUpList list = lists.get(1);
-    Message message = parsed(mails(lists, "Coast Network").ready().get(CLINIC));
+    Message message = parsed(mails(lists, "Coast Network").ready().get(CLINIC).content());
 
     assertThat(message.getMimeType()).isEqualTo("multipart/mixed");
     List<Entity> parts = ((Multipart) message.getBody()).getBodyParts();
@@ -88,7 +91,7 @@ class ListMailTest {
 
   @Test
   void lines_end_with_CR_LF_and_are_ASCII_no_longer_than_RFC_5322_allows() {
-    byte[] mail = mails(lists, "Küstennetz").ready().get(CLINIC);
+    byte[] mail = mails(lists, "Küstennetz").ready().get(CLINIC).content();
     String text = new String(mail, StandardCharsets.ISO_8859_1);
 
     assertThat(text.replace("\r\n", "")).doesNotContain("\r", "\n");
@@ -98,8 +101,8 @@ class ListMailTest {
 
   @Test
   void the_same_list_makes_the_same_message() {
-    String first = withoutWorkbook(mails(lists, "Coast Network").ready().get(CLINIC));
-    String again = withoutWorkbook(mails(lists, "Coast Network").ready().get(CLINIC));
+    String first = withoutWorkbook(mails(lists, "Coast Network").ready().get(CLINIC).content());
+    String again = withoutWorkbook(mails(lists, "Coast Network").ready().get(CLINIC).content());
 
     assertThat(again).isEqualTo(first);
   }
@@ -113,10 +116,12 @@ class ListMailTest {
             Coast.TODAY,
             List.of(),
             List.of(),
+            Optional.empty(),
             2,
             0,
             1,
-            Optional.empty());
+            Optional.empty(),
+            List.of());
 
     Mails mails = mails(List.of(silent), "Coast Network");
 
@@ -143,7 +148,8 @@ class ListMailTest {
   void without_an_address_of_the_sender_no_mail_can_be_made() {
     Organisation mute = withMail(sender, Optional.empty());
 
-    assertThatThrownBy(() -> Mails.of(lists, mute, "Coast Network", WRITTEN, texts))
+    assertThatThrownBy(
+            () -> Mails.of(lists, mute, "Coast Network", WRITTEN, texts, MailSettings.DEFAULT))
         .hasMessage("Expected a mail address of coast-network, but found none");
     assertThat(Mails.canMail(mute)).isFalse();
     assertThat(Mails.canMail(sender)).isTrue();
@@ -164,7 +170,10 @@ class ListMailTest {
             List.of());
 
     byte[] mail =
-        mails(List.of(to(odd, lists.get(1))), "Coast\nCc: all@example.org").ready().get(CLINIC);
+        mails(List.of(to(odd, lists.get(1))), "Coast\nCc: all@example.org")
+            .ready()
+            .get(CLINIC)
+            .content();
 
     Message message = parsed(mail);
     assertThat(message.getBcc()).isNull();
@@ -183,8 +192,111 @@ class ListMailTest {
             "Content-Language");
   }
 
+  /**
+   * Line ends beyond ASCII, letters whose last byte is a line end, full-width twins, what looks
+   * like an encoded word with a line end in it (RFC 2047), half a character, and a name of any
+   * length.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Vets\u2028Bcc: all@example.org",
+        "Vets\u2029Bcc: all@example.org",
+        "Vets\u0085Bcc: all@example.org",
+        "Vets\u000BBcc: all@example.org\u000C\u0000\u001B",
+        "Vets\u010D\u010ABcc: all@example.org",
+        "Vets\u560D\u560ABcc: all@example.org",
+        "Vets\uFF02\uFF1E\uFF0C\uFF42\uFF43\uFF43\uFF1Aall\uFF20example.org",
+        "=?utf-8?q?Vets=0D=0ABcc=3A_all=40example.org?=",
+        "=?UTF-8?B?VmV0cw0KQmNjOiBhbGxAZXhhbXBsZS5vcmc=?=",
+        "=\u0000?utf-8?q?Vets=0D=0ABcc=3A_all=40example.org?=",
+        "Vets\\\" <all@example.org>, \"",
+        "Vets\uD83D",
+        "Vets \u202Egro.elpmaxe@lla",
+        "a very long name of a clinic, "
+      })
+  void a_name_stays_a_name_whatever_is_in_it(String name) throws Exception {
+    String whole = name.endsWith(", ") ? name.repeat(80) : name;
+    Organisation odd = named(whole, lists.get(1).organisation());
+
+    byte[] mail = mails(List.of(to(odd, lists.get(1))), whole).ready().get(CLINIC).content();
+
+    Message message = parsed(mail);
+    assertThat(message.getHeader().getFields())
+        .map(field -> field.getName())
+        .containsExactlyInAnyOrder(
+            "From",
+            "To",
+            "Message-ID",
+            "Subject",
+            "MIME-Version",
+            "Content-Type",
+            "Date",
+            "Auto-Submitted",
+            "Content-Language");
+    String shown = HeaderText.of(whole).replace("\uD83D", "?");
+    assertThat(message.getTo().flatten())
+        .map(Mailbox::getAddress)
+        .containsExactly("post@harbour-vets.example.org");
+    assertThat(message.getFrom())
+        .map(Mailbox::getAddress)
+        .containsExactly("post@coast-network.example.org");
+    assertThat(message.getTo().flatten()).map(Mailbox::getName).containsExactly(shown);
+    assertThat(message.getSubject())
+        .isEqualTo(
+            HeaderText.of("Follow-ups for " + whole + ", 1 March 2026: 7 animals")
+                .replace("\uD83D", "?"));
+    assertThat(new String(mail, StandardCharsets.ISO_8859_1).lines())
+        .allMatch(line -> line.length() <= 998 && line.chars().allMatch(c -> c < 128));
+  }
+
+  @Test
+  void a_mail_that_would_be_too_large_says_how_much_there_is_to_do_and_whom_to_ask()
+      throws Exception {
+    MailSettings small = new MailSettings(28, MailSettings.Details.INCLUDED, 1, Optional.empty());
+
+    ReadyMail mail =
+        Mails.of(lists, sender, "Coast Network", WRITTEN, texts, small).ready().get(CLINIC);
+
+    assertThat(mail.isSummary()).isTrue();
+    Message message = parsed(mail.content());
+    assertThat(message.getMimeType()).isEqualTo("text/plain");
+    assertThat(message.getMessageId())
+        .isEqualTo("<withers.2026-03-01-0123abcd.harbour-vets@coast-network.example.org>");
+    assertThat(text(message))
+        .isEqualTo(
+            """
+            Follow-ups for Harbour Vets
+            As the records stood on 1 March 2026
+
+            7 animals to follow up. 5 new, 2 still open, 1 settled since last time.
+            Today: 1
+            This week: 2
+            This month: 3
+            When possible: 1
+
+            The list is too long for a mail. Please ask Coast Network (+1 212 555 0100) for it.
+            This message was made by a program. Your coordinator reads the answers.
+            --\s
+            Made by Withers from the records that the network’s members sent in. Run 2026-03-01-0123abcd.
+            """);
+  }
+
+  private static Organisation named(String name, Organisation organisation) {
+    return new Organisation(
+        organisation.id(),
+        name,
+        organisation.kind(),
+        organisation.aliases(),
+        organisation.contact(),
+        organisation.mail(),
+        organisation.carers(),
+        organisation.policies(),
+        organisation.registers());
+  }
+
   private Mails mails(List<FollowUpList> all, String network) {
-    return Mails.of(all, sender, network, WRITTEN, texts);
+    return Mails.of(all, sender, network, WRITTEN, texts, MailSettings.DEFAULT);
   }
 
   private static FollowUpList to(Organisation reader, FollowUpList list) {
@@ -194,10 +306,12 @@ class ListMailTest {
         list.asOf(),
         list.bands(),
         list.questions(),
+        list.since(),
         list.settled(),
         list.settledByPeople(),
         list.waiting(),
-        list.backlog());
+        list.backlog(),
+        list.told());
   }
 
   private static Organisation withMail(Organisation organisation, Optional<String> mail) {

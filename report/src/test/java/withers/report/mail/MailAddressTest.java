@@ -76,6 +76,24 @@ class MailAddressTest {
     assertThat(MailAddress.isAddress(address)).as("isemail says %d", diagnosis).isFalse();
   }
 
+  /**
+   * Twins of signs, line ends beyond ASCII, and an encoded word (RFC 2047), which some would read.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "post\uFF20example.org",
+        "post@example\u3002org",
+        "post@\u0435xample.org",
+        "post@example.org\u2028",
+        "post@example.org\u0085Bcc: all@example.org",
+        "post\u560A@example.org",
+        "=?utf-8?q?post=0D=0A?=@example.org"
+      })
+  void refuses_what_is_not_what_it_looks_like(String address) {
+    assertThat(MailAddress.isAddress(address)).isFalse();
+  }
+
   /** isemail: 131, 149, 137, 150, 137. */
   @ParameterizedTest
   @ValueSource(

@@ -36,6 +36,7 @@ import withers.finding.Evidence.Part;
 import withers.finding.FindingKind;
 import withers.finding.RunResult;
 import withers.finding.Who;
+import withers.mailing.Mailings;
 import withers.report.Coast;
 import withers.report.FindingStory;
 import withers.report.Imports;
@@ -176,7 +177,7 @@ class PublisherTest {
 
   private Published publish(RunResult run) {
     Workspace workspace = Workspace.open(folder, Clock.fixed(NOW, ZoneOffset.UTC));
-    return new Publisher(workspace, coast.vault)
+    return new Publisher(workspace, coast.vault, Mailings.NONE)
         .publish(run, List.of(Imports.of(CLINIC, "2026-02-28", 0)));
   }
 

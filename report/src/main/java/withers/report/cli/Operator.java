@@ -1,0 +1,43 @@
+package withers.report.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/** The person at the terminal, if there is one. */
+@FunctionalInterface
+public interface Operator {
+
+  /** Nobody is there: a schedule, or a script. */
+  Operator NOBODY = Optional::empty;
+
+  /**
+   * A system property: {@code true} when standard input and standard error are a terminal. Java
+   * can't tell, so the launcher does.
+   */
+  String PRESENT = "withers.asks";
+
+  /**
+   * The next line that the person types, empty text at the end of input; empty when nobody is
+   * there.
+   */
+  Optional<String> answer();
+
+  /** Whoever started this process. */
+  static Operator ofThisProcess() {
+    return Boolean.getBoolean(PRESENT) ? Operator::typed : NOBODY;
+  }
+
+  private static Optional<String> typed() {
+    try {
+      String line =
+          new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)).readLine();
+      return Optional.of(line == null ? "" : line);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

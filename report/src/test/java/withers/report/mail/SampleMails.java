@@ -1,0 +1,38 @@
+package withers.report.mail;
+
+import static withers.report.Coast.COORDINATOR;
+
+import java.nio.charset.StandardCharsets;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.Locale;
+import java.util.SortedMap;
+import withers.id.OrganisationId;
+import withers.report.Coast;
+import withers.report.Samples;
+import withers.report.text.Texts;
+import withers.workspace.MailSettings;
+
+/** Mails of the samples, for tests of sending. */
+public final class SampleMails {
+  private SampleMails() {}
+
+  /** A mail of so many lines of 64 bytes, which say nothing. */
+  public static ReadyMail lines(int number) {
+    byte[] lines = ("x".repeat(62) + "\r\n").repeat(number).getBytes(StandardCharsets.US_ASCII);
+    return new ReadyMail(new MailAddress("post@example.org"), false, lines);
+  }
+
+  /** Those of the sample run. */
+  public static SortedMap<OrganisationId, ReadyMail> ready() {
+    Texts texts = Texts.in(Locale.UK);
+    return Mails.of(
+            new Samples().lists(texts),
+            Coast.DIRECTORY.find(COORDINATOR).orElseThrow(),
+            "Coast Network",
+            ZonedDateTime.of(2026, 3, 1, 6, 30, 0, 0, ZoneOffset.UTC),
+            texts,
+            MailSettings.DEFAULT)
+        .ready();
+  }
+}
