@@ -22,7 +22,7 @@ record Conclusion(Verdict verdict, Ground ground) {
     if (!compared.isNamedOtherwise() && !compared.isDoubtful()) {
       return TOO_LITTLE;
     }
-    if (one > costs.mostForTwo()) {
+    if (one > costs.mostForTwo() && !compared.namesContradict()) {
       return IN_BETWEEN;
     }
     boolean likely = matcher.sameHousehold(compared) >= 0.5 * (1 - one);

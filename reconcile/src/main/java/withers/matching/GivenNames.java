@@ -12,7 +12,7 @@ final class GivenNames {
     if (one.given().isEmpty() || other.given().isEmpty()) {
       return Level.MISSING;
     }
-    return isOneWord(one, other) ? Level.EXACT : byFirst(one.given(), other.given());
+    return isOneWord(one, other) ? Level.EXACT : byFirst(one, other);
   }
 
   /** In one piece here, in several there. */
@@ -27,29 +27,30 @@ final class GivenNames {
         && Words.isJoined(one.given().get(0), other.given(), other.either());
   }
 
-  private static Level byFirst(List<NameWord> one, List<NameWord> other) {
-    Level first = Words.given(one.get(0), other.get(0));
+  private static Level byFirst(Reading one, Reading other) {
+    Level first = Words.given(one.given().get(0), other.given().get(0));
     if (first == Level.DIFFERENT) {
       return isWithin(one, other) || isWithin(other, one) ? Level.PARTLY : Level.DIFFERENT;
     }
-    return contradict(one, other) ? Level.PARTLY : first;
+    return contradict(one.given(), other.given()) ? Level.PARTLY : first;
   }
 
-  /** Whether all of these whole names are among the others, as when one goes by the second. */
-  private static boolean isWithin(List<NameWord> few, List<NameWord> many) {
-    if (few.size() >= many.size()) {
+  /** Whether all of these names are among the others, as when one goes by the second. */
+  private static boolean isWithin(Reading few, Reading many) {
+    if (few.given().size() >= many.given().size() + many.either().size()) {
       return false;
     }
-    for (int i = 0; i < few.size(); i++) {
-      if (!isAmong(few.get(i), many, 0)) {
+    for (int i = 0; i < few.given().size(); i++) {
+      NameWord name = few.given().get(i);
+      if (!isAmong(name, many.given()) && !isAmong(name, many.either())) {
         return false;
       }
     }
     return true;
   }
 
-  private static boolean isAmong(NameWord name, List<NameWord> many, int from) {
-    for (int i = from; i < many.size(); i++) {
+  private static boolean isAmong(NameWord name, List<NameWord> many) {
+    for (int i = 0; i < many.size(); i++) {
       Level level = Words.given(name, many.get(i));
       if (level == Level.EXACT || level == Level.FORM) {
         return true;

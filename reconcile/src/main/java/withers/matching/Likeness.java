@@ -14,6 +14,11 @@ final class Likeness {
 
   private static final int SHORTEST_FOR_SIMILARITY = 6;
 
+  /** A short form of a name keeps its beginning, or its end when that is long enough. */
+  private static final int SHORTEST_BEGINNING = 3;
+
+  private static final int SHORTEST_END = 4;
+
   private Likeness() {}
 
   /** Whether one may be the other mistyped. */
@@ -75,5 +80,38 @@ final class Likeness {
   private static boolean isSameFrom(String one, int from, String other, int otherFrom) {
     return one.length() - from == other.length() - otherFrom
         && one.regionMatches(from, other, otherFrom, one.length() - from);
+  }
+
+  /** Whether one is the other's beginning or end, as short forms are that no table knows. */
+  static boolean isCutShort(String one, String other) {
+    String shorter = one.length() < other.length() ? one : other;
+    String longer = one.length() < other.length() ? other : one;
+    return longer.length() - shorter.length() > 1
+        && (shorter.length() >= SHORTEST_BEGINNING && longer.startsWith(shorter)
+            || shorter.length() >= SHORTEST_END && longer.endsWith(shorter));
+  }
+
+  /** Whether they differ as a man's and a woman's name do: Roberto, Roberta; Stefan, Stefania. */
+  static boolean isOtherSex(String one, String other) {
+    String shorter = one.length() <= other.length() ? one : other;
+    String longer = one.length() <= other.length() ? other : one;
+    return isWithOtherVowel(one, other)
+        || longer.startsWith(shorter) && isWomansEnding(longer.substring(shorter.length()));
+  }
+
+  private static boolean isWithOtherVowel(String one, String other) {
+    int last = one.length() - 1;
+    return one.length() == other.length()
+        && last > 1
+        && one.regionMatches(0, other, 0, last)
+        && (one.charAt(last) == 'a' && other.charAt(last) == 'o'
+            || one.charAt(last) == 'o' && other.charAt(last) == 'a');
+  }
+
+  private static boolean isWomansEnding(String ending) {
+    return switch (ending) {
+      case "a", "ia", "ina", "ine", "ette" -> true;
+      default -> false;
+    };
   }
 }

@@ -58,6 +58,11 @@ public final class Matcher {
         sameHousehold(compared));
   }
 
+  /** How the traits compare, for counting and estimation. */
+  public Pattern pattern(NormalForm one, NormalForm other) {
+    return Pattern.of(compare(one, other));
+  }
+
   /** How the traits compare, by level, without a judgement. */
   Compared compare(NormalForm one, NormalForm other) {
     NameMatch match = names.match(one, other);
@@ -79,7 +84,7 @@ public final class Matcher {
         trait,
         level,
         weights.weight(trait, level) + rarity,
-        weights.household(trait, level) + rarity,
+        weights.household(trait, level, rarity),
         rarity);
   }
 
@@ -106,7 +111,7 @@ public final class Matcher {
     double score = householdPrior;
     for (int i = 0; i < TRAITS.size(); i++) {
       Trait trait = TRAITS.get(i);
-      score += weights.household(trait, compared.level(trait)) + compared.rarity(trait);
+      score += weights.household(trait, compared.level(trait), compared.rarity(trait));
     }
     return score;
   }

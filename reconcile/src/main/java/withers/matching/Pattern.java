@@ -1,6 +1,7 @@
 package withers.matching;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * How all traits of some pairs compare: for each trait the number of its level, or {@link
@@ -10,6 +11,8 @@ public final class Pattern {
   /** The trait is not stated by both. */
   public static final int MISSING = -1;
 
+  private static final List<Trait> TRAITS = List.of(Trait.values());
+
   private final int[] levels;
 
   private Pattern(int[] levels) {
@@ -18,6 +21,16 @@ public final class Pattern {
 
   public static Pattern of(int... levels) {
     return new Pattern(levels.clone());
+  }
+
+  /** The pattern of a comparison; the traits in their order. */
+  static Pattern of(Compared compared) {
+    int[] levels = new int[TRAITS.size()];
+    for (int i = 0; i < levels.length; i++) {
+      Trait trait = TRAITS.get(i);
+      levels[i] = trait.levels().indexOf(compared.level(trait));
+    }
+    return new Pattern(levels);
   }
 
   int size() {

@@ -34,9 +34,27 @@ final class Weights {
     return weights[trait.ordinal()][level.ordinal()];
   }
 
-  /** For one household and against strangers, in bits; 0 of what is missing. */
-  double household(Trait trait, Level level) {
-    return household[trait.ordinal()][level.ordinal()];
+  /**
+   * For one household and against strangers, in bits; 0 of what is missing.
+   *
+   * @param rarity how much rarer than on the average the name is, 0 of what is no name
+   */
+  double household(Trait trait, Level level, double rarity) {
+    double known =
+        trait == Trait.GIVEN_NAME && level == Level.EXACT
+            ? sameGivenName(rarity)
+            : household[trait.ordinal()][level.ordinal()];
+    return known + rarity;
+  }
+
+  /**
+   * How often two of one household bear this very given name: by custom, as father and son do, or
+   * by chance, as often as it is common.
+   */
+  private double sameGivenName(double rarity) {
+    Shares exact = parameters.shares(Trait.GIVEN_NAME, Level.EXACT);
+    double share = exact.strangers() / Bits.odds(rarity);
+    return Bits.log2((exact.sameHousehold() + share) / exact.strangers());
   }
 
   /** How much rarer than names on the average one with this share of bearers is, in bits. */

@@ -24,9 +24,16 @@ final class Words {
     if (isSameKey(one, other)) {
       return Level.EXACT;
     }
-    return one.given().standForOneName(other.given())
-        ? Level.FORM
-        : likeness(one, other, one.given().isKnown() && other.given().isKnown());
+    if (one.given().standForOneName(other.given())) {
+      return Level.FORM;
+    }
+    boolean bothKnown = one.given().isKnown() && other.given().isKnown();
+    if (!bothKnown && Likeness.isOtherSex(one.key(), other.key())) {
+      return Level.DIFFERENT;
+    }
+    return !bothKnown && Likeness.isCutShort(one.key(), other.key())
+        ? Level.CLOSE
+        : likeness(one, other, bothKnown);
   }
 
   /** Two words of family names. */
