@@ -6,10 +6,10 @@ import withers.fact.Fact;
 import withers.fact.Party;
 
 /** Everybody whom a fact names. */
-final class Parties {
+public final class Parties {
   private Parties() {}
 
-  static Stream<Party> of(Fact fact) {
+  public static Stream<Party> of(Fact fact) {
     if (fact instanceof Fact.HandedOver handedOver) {
       return Stream.of(handedOver.giver(), handedOver.receiver());
     }

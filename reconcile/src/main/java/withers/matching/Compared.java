@@ -6,7 +6,8 @@ package withers.matching;
  * @param given of the given names, and so on; {@code MISSING} where not both state one
  * @param givenRarity how much rarer than the average an agreeing given name is, in bits
  * @param familyRarity the same of the family name
- * @param namesContradict whether titles, or what tells father from son, say that they are two
+ * @param namesContradict whether titles, what tells father from son, or two given names that the
+ *     table knows say that they are two
  */
 record Compared(
     Level given,

@@ -66,7 +66,16 @@ final class Names {
     Level given = GivenNames.level(one, other);
     Level family = FamilyNames.level(one, other);
     return new NameMatch(
-        given, rarity.given(given, one, other), family, rarity.family(family, one, other), false);
+        given,
+        rarity.given(given, one, other),
+        family,
+        rarity.family(family, one, other),
+        given == Level.DIFFERENT && isKnown(one) && isKnown(other));
+  }
+
+  /** Two names of the table without a form in common are two people's. */
+  private static boolean isKnown(Reading reading) {
+    return reading.given().get(0).given().isKnown();
   }
 
   private static NameMatch contradicting(PersonName one, PersonName other, NameMatch match) {

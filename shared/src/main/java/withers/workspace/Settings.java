@@ -3,6 +3,7 @@ package withers.workspace;
 import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import withers.id.OrganisationId;
 import withers.organisation.PeriodDays;
 
@@ -24,6 +25,8 @@ import withers.organisation.PeriodDays;
  *     today and this week; 0 for all
  * @param settleSeconds how long a file in the inbox must have been left alone to be read, from 0
  * @param unchangedRecords whether imports recognise records that did not change
+ * @param matching the file of the workspace's own parameters of matching, within the workspace;
+ *     empty when the built-in ones count
  * @param mail what goes out by mail, when, and how
  */
 public record Settings(
@@ -39,6 +42,7 @@ public record Settings(
     int listCap,
     int settleSeconds,
     UnchangedRecords unchangedRecords,
+    Optional<String> matching,
     MailSettings mail) {
 
   /**

@@ -56,6 +56,7 @@ final class SettingsReader {
         fields.wholeNumber("list-cap", Settings.DEFAULT_LIST_CAP, 0, LARGEST_LIST_CAP),
         fields.wholeNumber("settle-seconds", Settings.DEFAULT_SETTLE_SECONDS, 0, LONGEST_SETTLING),
         fields.choice("unchanged-records", UnchangedRecords.RECOGNISED),
+        fields.optionalText("matching"),
         fields.map("mail", MailSettingsReader::read).orElse(MailSettings.DEFAULT));
   }
 

@@ -68,6 +68,7 @@ class WorkspaceConfigurationTest {
                 60,
                 10,
                 UnchangedRecords.RECOGNISED,
+                Optional.empty(),
                 MailSettings.DEFAULT));
   }
 

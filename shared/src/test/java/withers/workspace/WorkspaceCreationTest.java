@@ -14,6 +14,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -60,6 +61,7 @@ class WorkspaceCreationTest {
                 60,
                 10,
                 UnchangedRecords.RECOGNISED,
+                Optional.empty(),
                 MailSettings.DEFAULT));
     assertThat(workspace.coordinator().name()).isEqualTo("Coast & Dunes: the 'Network'");
   }

@@ -9,6 +9,7 @@ import withers.ingest.cli.IngestCommand;
 import withers.ingest.cli.InspectCommand;
 import withers.ingest.cli.LookUpCommand;
 import withers.ingest.cli.RekeyCommand;
+import withers.reconcile.cli.CalibrateCommand;
 import withers.reconcile.cli.ReconcileCommand;
 import withers.reconcile.cli.TraceCommand;
 
@@ -23,6 +24,7 @@ import withers.reconcile.cli.TraceCommand;
       InspectCommand.class,
       RekeyCommand.class,
       LookUpCommand.class,
+      CalibrateCommand.class,
       ReconcileCommand.class,
       ReportCommand.class,
       DeliveriesCommand.class,

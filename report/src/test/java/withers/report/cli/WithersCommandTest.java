@@ -60,6 +60,7 @@ class WithersCommandTest {
             "inspect",
             "rekey",
             "look-up",
+            "calibrate",
             "reconcile",
             "report",
             "deliveries",
