@@ -18,6 +18,7 @@ record AddressLine(List<Token> words, String number, String unit, boolean box) {
   private static final Pattern ORDINAL = Pattern.compile("\\d+(?:st|nd|rd|th|er|eme)");
   private static final Pattern LETTER = Pattern.compile("[a-z]");
   private static final Pattern FLOOR = Pattern.compile("\\d+[ºª°].?");
+  private static final Pattern ZEROS = Pattern.compile("^0+(?=\\d)");
   private static final Pattern DIGITS = Pattern.compile("\\d+");
   private static final Pattern UNIT = Pattern.compile("\\d{1,5}[a-z]{0,2}|[a-z]\\d{0,4}|\\d+[oa]");
 
@@ -61,7 +62,15 @@ record AddressLine(List<Token> words, String number, String unit, boolean box) {
     }
 
     private static boolean isFloor(Token token) {
-      return FLOOR.matcher(token.written()).matches();
+      return startsWithDigit(token.written()) && FLOOR.matcher(token.written()).matches();
+    }
+
+    private static boolean startsWithDigit(String text) {
+      return text.charAt(0) >= '0' && text.charAt(0) <= '9';
+    }
+
+    private static boolean hasDigit(String text) {
+      return text.chars().anyMatch(c -> c >= '0' && c <= '9');
     }
 
     private static boolean isUnit(Token token) {
@@ -101,7 +110,7 @@ record AddressLine(List<Token> words, String number, String unit, boolean box) {
     /** {@code Flat 4}, {@code Apt. 3b}, {@code #4}, {@code U4}, {@code 4th floor}. */
     private int unit(int at) {
       String text = tokens.get(at).text();
-      if (UNIT_IN_ONE.matcher(text).matches()) {
+      if (hasDigit(text) && UNIT_IN_ONE.matcher(text).matches()) {
         units.add(text.replaceFirst("^[a-z]+", ""));
         return 1;
       }
@@ -126,7 +135,8 @@ record AddressLine(List<Token> words, String number, String unit, boolean box) {
     }
 
     private static boolean isNumber(Token token) {
-      return NUMBER.matcher(token.text()).matches()
+      return startsWithDigit(token.text())
+          && NUMBER.matcher(token.text()).matches()
           && !ORDINAL.matcher(token.text()).matches()
           && !isFloor(token);
     }
@@ -202,7 +212,7 @@ record AddressLine(List<Token> words, String number, String unit, boolean box) {
     }
 
     private static String withoutZeros(String number) {
-      return number.replaceFirst("^0+(?=\\d)", "");
+      return number.startsWith("0") ? ZEROS.matcher(number).replaceFirst("") : number;
     }
 
     /** {@code Straße des 17. Juni 135} has its number last; {@code Calle 50} has none but this. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import withers.contact.Contact;
 
 /** Reads addresses, whatever the order of their lines and parts. */
@@ -23,6 +22,7 @@ final class AddressReader {
 
   private static final Pattern COUNTRY_PREFIX = Pattern.compile("^([a-z]{1,3})(?=\\d{4,6}$)");
   private static final Pattern PLUS_FOUR = Pattern.compile("^(\\d{5})-\\d{4}$");
+  private static final String BETWEEN_PIECES = ";\n\r|,";
   private static final Pattern PIECE = Pattern.compile("[;\\n\\r|]+|,(?!\\d)");
 
   private AddressReader() {}
@@ -31,8 +31,10 @@ final class AddressReader {
   static Optional<Address> read(Contact contact) {
     List<String> pieces = new ArrayList<>();
     for (String line : contact.addressLines()) {
-      for (String piece : PIECE.split(line)) {
-        pieces.add(piece.strip());
+      if (mayHavePieces(line)) {
+        PIECE.splitAsStream(line).map(String::strip).forEach(pieces::add);
+      } else {
+        pieces.add(line);
       }
     }
     String postcode = postcode(contact.postcode());
@@ -40,9 +42,12 @@ final class AddressReader {
     if (postcode.isEmpty()) {
       postcode = takePostcode(pieces, town.isEmpty());
     }
-    remove(pieces, contact);
-    Address address = address(pieces, postcode, town, contact.country());
+    Address address = address(unsaid(pieces, contact), postcode, town, contact.country());
     return isEmpty(address) ? Optional.empty() : Optional.of(address);
+  }
+
+  private static boolean mayHavePieces(String line) {
+    return line.chars().anyMatch(c -> BETWEEN_PIECES.indexOf(c) >= 0);
   }
 
   private static boolean isEmpty(Address address) {
@@ -51,10 +56,11 @@ final class AddressReader {
 
   /** Letters and digits; a country before it and the last four of nine digits are left out. */
   static String postcode(String written) {
-    String plain = PLUS_FOUR.matcher(written.strip()).replaceFirst("$1");
-    String code = Fold.lettersAndDigits(Fold.of(plain));
+    boolean plusFour = written.indexOf('-') > 0;
+    String plain = plusFour ? PLUS_FOUR.matcher(written.strip()).replaceFirst("$1") : written;
+    String code = Fold.word(plain);
     Matcher prefix = COUNTRY_PREFIX.matcher(code);
-    return prefix.find() && AddressWords.COUNTRIES.has(prefix.group(1))
+    return prefix.lookingAt() && AddressWords.COUNTRIES.has(prefix.group(1))
         ? code.substring(prefix.end())
         : code;
   }
@@ -79,37 +85,47 @@ final class AddressReader {
     return "";
   }
 
-  /** Takes out what other fields say, too. */
-  private static void remove(List<String> pieces, Contact contact) {
-    List<String> said =
+  /** The tokens of the pieces that no other field says, too. */
+  private static List<List<Token>> unsaid(List<String> pieces, Contact contact) {
+    List<List<String>> said =
         List.of(
-            key(contact.town()),
-            key(contact.postcode()),
-            key(contact.region()),
-            key(contact.country()));
-    pieces.removeIf(piece -> piece.isEmpty() || said.contains(key(piece)));
-  }
-
-  private static String key(String text) {
-    return words(text).stream().collect(Collectors.joining(" "));
+            words(contact.town()),
+            words(contact.postcode()),
+            words(contact.region()),
+            words(contact.country()));
+    List<List<Token>> kept = new ArrayList<>();
+    for (String piece : pieces) {
+      List<Token> tokens = Token.of(piece);
+      if (!piece.isEmpty() && !said.contains(words(tokens))) {
+        kept.add(tokens);
+      }
+    }
+    return kept;
   }
 
   private static List<String> words(String text) {
-    return Token.of(text).stream()
-        .filter(token -> !token.isSign())
-        .map(token -> Spelling.withoutUmlauts(token.text()))
-        .map(word -> AddressWords.LONG.getOrDefault(word, word))
-        .toList();
+    return text.isEmpty() ? List.of() : words(Token.of(text));
+  }
+
+  private static List<String> words(List<Token> tokens) {
+    List<String> words = new ArrayList<>(tokens.size());
+    for (Token token : tokens) {
+      if (!token.isSign()) {
+        String word = Spelling.withoutUmlauts(token.text());
+        words.add(AddressWords.LONG.getOrDefault(word, word));
+      }
+    }
+    return words;
   }
 
   private static Address address(
-      List<String> pieces, String postcode, String town, String country) {
-    List<AddressLine> lines =
-        new ArrayList<>(pieces.stream().map(piece -> AddressLine.of(Token.of(piece))).toList());
+      List<List<Token>> pieces, String postcode, String town, String country) {
+    List<AddressLine> lines = new ArrayList<>();
+    pieces.forEach(piece -> lines.add(AddressLine.of(piece)));
     AddressLine street = street(lines);
     String number = number(street, lines);
     String unit = street.unit().isEmpty() ? unit(lines, street) : street.unit();
-    String lastTown = town.isEmpty() ? lastPiece(pieces, lines, street) : town;
+    List<String> townWords = town.isEmpty() ? lastPiece(pieces, lines, street) : words(town);
     Street name = Street.of(street.words());
     return new Address(
         name.withKind(),
@@ -118,8 +134,8 @@ final class AddressReader {
         number,
         unit,
         postcode,
-        key(lastTown),
-        words(lastTown),
+        String.join(" ", townWords),
+        townWords,
         country);
   }
 
@@ -128,8 +144,11 @@ final class AddressReader {
   /** The likeliest piece; of several the first. */
   private static AddressLine street(List<AddressLine> lines) {
     AddressLine best = NO_LINE;
+    int most = NO_LINE.certainty();
     for (AddressLine line : lines) {
-      best = line.certainty() > best.certainty() ? line : best;
+      int certainty = line.certainty();
+      best = certainty > most ? line : best;
+      most = Math.max(certainty, most);
     }
     return best;
   }
@@ -154,11 +173,11 @@ final class AddressReader {
   }
 
   /** Where no town is stated the last piece is one, unless it is the street. */
-  private static String lastPiece(
-      List<String> pieces, List<AddressLine> lines, AddressLine street) {
+  private static List<String> lastPiece(
+      List<List<Token>> pieces, List<AddressLine> lines, AddressLine street) {
     int last = pieces.size() - 1;
     boolean none =
         last < 1 || lines.get(last).equals(street) || !lines.get(last).number().isEmpty();
-    return none || !lines.get(last).unit().isEmpty() ? "" : pieces.get(last);
+    return none || !lines.get(last).unit().isEmpty() ? List.of() : words(pieces.get(last));
   }
 }

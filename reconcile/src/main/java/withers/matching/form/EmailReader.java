@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 final class EmailReader {
   private static final int LONGEST = 254; // RFC 5321, with its erratum 1690
 
+  private static final String PLAIN_SIGNS = "@._-+";
   private static final Pattern SPACES_AROUND = Pattern.compile("\\s*@\\s*");
   private static final Pattern AT_IN_WORDS =
       Pattern.compile("\\s*[(\\[]\\s*(?:at|ät)\\s*[)\\]]\\s*");
@@ -67,6 +68,29 @@ final class EmailReader {
 
   /** The addresses of one field: none when nothing in it is one. */
   static Stream<Email> read(String written) {
+    return isPlain(written)
+        ? kept(Stream.of(written.toLowerCase(Locale.ROOT)))
+        : kept(several(written));
+  }
+
+  /** One address and nothing beside it, of the characters that nearly all are made of. */
+  private static boolean isPlain(String written) {
+    int ats = 0;
+    for (int i = 0; i < written.length(); i++) {
+      char c = written.charAt(i);
+      ats += c == '@' ? 1 : 0;
+      if (!Fold.isAsciiOfWord(c) && PLAIN_SIGNS.indexOf(c) < 0) {
+        return false;
+      }
+    }
+    return ats == 1 && !isSignAt(written, 0) && !isSignAt(written, written.length() - 1);
+  }
+
+  private static boolean isSignAt(String written, int at) {
+    return PLAIN_SIGNS.indexOf(written.charAt(at)) >= 0;
+  }
+
+  private static Stream<String> several(String written) {
     String folded = Normalizer.normalize(written, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
     if (folded.length() > 10 * LONGEST) {
       return Stream.empty();
@@ -77,7 +101,12 @@ final class EmailReader {
     return BETWEEN
         .splitAsStream(stops)
         .map(one -> EDGES.matcher(one).replaceAll(""))
-        .filter(one -> one.length() <= LONGEST && ONE.matcher(one).matches())
+        .filter(one -> ONE.matcher(one).matches());
+  }
+
+  private static Stream<Email> kept(Stream<String> addresses) {
+    return addresses
+        .filter(address -> address.length() <= LONGEST)
         .map(EmailReader::one)
         .filter(email -> !email.mailbox().isEmpty() && !PLACEHOLDERS.contains(email.mailbox()));
   }

@@ -11,11 +11,39 @@ import withers.contact.Ascii;
  * for several threads.
  */
 final class Fold {
+  /** Some 150 bytes each. */
+  private static final int MOST_KEPT = 50_000;
+
+  /** Transforms cost more than all the rest of a word. */
+  private static final Remembered<String> WORDS =
+      new Remembered<>(MOST_KEPT, written -> lettersAndDigits(of(written)));
+
   private Fold() {}
 
   /** The folded text, still with its spaces and punctuation. */
   static String of(String text) {
     return Ascii.isAscii(text) ? text.toLowerCase(Locale.ROOT) : latin(text);
+  }
+
+  /** The letters and digits of a word, folded. */
+  static String word(String written) {
+    return Ascii.isAscii(written) ? asciiWord(written) : WORDS.of(written);
+  }
+
+  private static String asciiWord(String written) {
+    StringBuilder word = new StringBuilder(written.length());
+    for (int i = 0; i < written.length(); i++) {
+      char c = written.charAt(i);
+      if (isAsciiOfWord(c)) {
+        word.append(Character.toLowerCase(c));
+      }
+    }
+    return word.toString();
+  }
+
+  /** A letter or a digit of ASCII, as most characters of most texts are. */
+  static boolean isAsciiOfWord(char c) {
+    return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9';
   }
 
   private static String latin(String text) {

@@ -1,7 +1,7 @@
 package withers.matching.form;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Makes names of what was read. Safe for several threads. */
 final class NameMaker {
@@ -28,12 +28,12 @@ final class NameMaker {
   }
 
   private List<NameWord> words(List<Token> tokens) {
-    return tokens.stream().map(token -> words.of(token.text())).toList();
+    List<NameWord> made = new ArrayList<>(tokens.size());
+    tokens.forEach(token -> made.add(words.of(token.text())));
+    return made;
   }
 
   private NameWord joined(String first, List<Token> tokens) {
-    return tokens.isEmpty()
-        ? NameWord.NONE
-        : words.of(first + tokens.stream().map(Token::text).collect(Collectors.joining()));
+    return tokens.isEmpty() ? NameWord.NONE : words.of(first + Token.words(tokens, ""));
   }
 }

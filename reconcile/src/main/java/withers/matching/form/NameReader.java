@@ -3,7 +3,6 @@ package withers.matching.form;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
-import java.util.stream.Collectors;
 import withers.contact.Contact;
 
 /** Reads the name of a contact: whom it names, and which organisation. Safe for several threads. */
@@ -25,45 +24,44 @@ final class NameReader {
     }
   }
 
-  Named read(Contact contact) {
+  /**
+   * @param whole the tokens of the contact's whole name
+   */
+  Named read(Contact contact, List<Token> whole) {
     boolean columns = !contact.givenName().isEmpty() && !contact.familyName().isEmpty();
     if (contact.name().isEmpty() && columns) {
-      return columns(contact);
+      return columns(contact, whole);
     }
-    return piece(contact.fullName());
+    return piece(contact.fullName(), whole);
   }
 
-  static boolean isPlaceholder(String name) {
-    return isPlaceholder(Token.of(name));
-  }
-
-  private static boolean isPlaceholder(List<Token> tokens) {
-    if (tokens.stream().anyMatch(NameReader::isInitial)) {
+  static boolean isPlaceholder(List<Token> tokens) {
+    if (Lists.any(tokens, NameReader::isInitial)) {
       return false;
     }
-    String words =
-        PersonReader.withoutSigns(tokens).stream()
-            .map(Token::text)
-            .collect(Collectors.joining(" "));
-    return words.isEmpty() || NameVocabulary.PLACEHOLDERS.has(words);
+    List<Token> words = PersonReader.withoutSigns(tokens);
+    return words.isEmpty()
+        || NameVocabulary.PLACEHOLDERS.mayBegin(words.get(0).text())
+            && NameVocabulary.PLACEHOLDERS.has(Token.words(words, " "));
   }
 
   private static boolean isInitial(Token token) {
     return token.text().length() == 1 && token.endsWithFullStop();
   }
 
-  private Named columns(Contact contact) {
+  private Named columns(Contact contact, List<Token> whole) {
     List<Token> given = NameTokens.of(contact.givenName());
     List<Token> family = NameTokens.of(contact.familyName());
-    if (isPlaceholder(contact.fullName()) || isPlaceholder(given) && isPlaceholder(family)) {
+    if (isPlaceholder(whole) || isPlaceholder(given) && isPlaceholder(family)) {
       return Named.NOBODY;
     }
     if (isPlaceholder(given) || isPlaceholder(family)) {
-      return piece(isPlaceholder(given) ? contact.familyName() : contact.givenName());
+      String only = isPlaceholder(given) ? contact.familyName() : contact.givenName();
+      return piece(only, Token.of(only));
     }
     String full = contact.fullName();
-    if (NameVocabulary.CARE_OF.matcher(full).find() || Organisations.isOne(Token.of(full))) {
-      return piece(full);
+    if (NameVocabulary.CARE_OF.matcher(full).find() || Organisations.isOne(whole)) {
+      return piece(full, whole);
     }
     Asides first = Asides.of(given);
     Asides second = Asides.of(family);
@@ -71,7 +69,7 @@ final class NameReader {
     return named(people, Lists.joined(first.asides(), second.asides()));
   }
 
-  private Named piece(String name) {
+  private Named piece(String name, List<Token> whole) {
     Matcher careOf = NameVocabulary.CARE_OF.matcher(name);
     if (careOf.find()) {
       Named before = segments(name.substring(0, careOf.start()));
@@ -80,12 +78,16 @@ final class NameReader {
           ? before.orElse(behind)
           : before.orElse(new Named(List.of(), behind.organisation));
     }
-    return segments(name);
+    return segments(name, whole);
   }
 
   private Named segments(String name) {
+    return segments(name, Token.of(name));
+  }
+
+  private Named segments(String name, List<Token> whole) {
     List<Token> tokens = NameTokens.of(name);
-    if (isPlaceholder(Token.of(name)) || isPlaceholder(tokens)) {
+    if (isPlaceholder(whole) || isPlaceholder(tokens)) {
       return Named.NOBODY;
     }
     Asides asides = Asides.of(tokens);
@@ -149,7 +151,7 @@ final class NameReader {
   }
 
   private static boolean isNothing(List<Token> words) {
-    return words.stream().allMatch(word -> NameVocabulary.REMARKS.has(word.text()));
+    return Lists.all(words, word -> NameVocabulary.REMARKS.has(word.text()));
   }
 
   /** A generation, a name by birth or a name to be called by; of whom it is said, is the first. */

@@ -68,10 +68,12 @@ final class NameTable {
   }
 
   Forms forms(String key) {
-    return Forms.of(
-        spelled.getOrDefault(key, Set.of()),
-        written.getOrDefault(key, Set.of()),
-        shortened.getOrDefault(key, Set.of()));
+    return !knows(key)
+        ? Forms.NONE
+        : Forms.of(
+            spelled.getOrDefault(key, Set.of()),
+            written.getOrDefault(key, Set.of()),
+            shortened.getOrDefault(key, Set.of()));
   }
 
   boolean knows(String key) {

@@ -12,9 +12,12 @@ final class NameTokens {
   static final String CUT_OFF = "'";
 
   /** A dash between spaces parts as a comma does, but says nothing of an order. */
-  private static final Pattern DASH = Pattern.compile("\\s[-–—]+\\s");
+  private static final String DASHES = "-–—";
+
+  private static final Pattern DASH = Pattern.compile("\\s[" + DASHES + "]+\\s");
 
   private static final Pattern STOP_WITHIN = Pattern.compile("(?<=\\p{L}\\.)(?=\\p{L})");
+  private static final String FIRST_OF_PREFIX = "OoDdLlNnMF";
   private static final Pattern PREFIX =
       Pattern.compile(
           "(?:[OoDdLlNn]['’‘`´ʼ]|M[cC](?=\\p{L}{3})|Mac(?=\\p{Lu}\\p{Ll})|Fitz(?=\\p{Lu}\\p{Ll}))(?=\\p{L})");
@@ -29,8 +32,13 @@ final class NameTokens {
 
   static List<Token> of(String name) {
     List<Token> tokens = new ArrayList<>();
-    Token.of(DASH.matcher(name).replaceAll(" | ")).forEach(token -> add(token, tokens));
+    String parted = hasDash(name) ? DASH.matcher(name).replaceAll(" | ") : name;
+    Token.of(parted).forEach(token -> add(token, tokens));
     return withCapitalInitials(tokens);
+  }
+
+  private static boolean hasDash(String name) {
+    return DASHES.chars().anyMatch(dash -> name.indexOf(dash) >= 0);
   }
 
   private static void add(Token token, List<Token> tokens) {
@@ -41,11 +49,15 @@ final class NameTokens {
       }
     } else if (isDotted(token)) {
       addAll(STOP_WITHIN.split(token.written()), token.joined(), tokens);
-    } else if (PREFIX.matcher(token.written()).lookingAt()) {
+    } else if (hasPrefix(token.written())) {
       addPrefixed(token, tokens);
     } else {
       tokens.add(token);
     }
+  }
+
+  private static boolean hasPrefix(String written) {
+    return FIRST_OF_PREFIX.indexOf(written.charAt(0)) >= 0 && PREFIX.matcher(written).lookingAt();
   }
 
   private static String particles(Token token) {
@@ -59,7 +71,8 @@ final class NameTokens {
   /** {@code J.P.} and {@code A.Smith}, but not {@code Ph.D.} or {@code e.V.}. */
   private static boolean isDotted(Token token) {
     String text = token.text();
-    return STOP_WITHIN.matcher(token.written()).find()
+    return token.written().indexOf('.') >= 0
+        && STOP_WITHIN.matcher(token.written()).find()
         && (text.length() < LETTERS_BEHIND || !NameVocabulary.AFTER_A_NAME.has(text))
         && !NameVocabulary.LEGAL_FORMS.has(text)
         && !NameVocabulary.TITLES.has(text)
@@ -95,14 +108,17 @@ final class NameTokens {
 
   /** {@code JR Smith} and {@code AJ Smith}, when the rest of the name has small letters. */
   private static List<Token> withCapitalInitials(List<Token> tokens) {
-    boolean mixed = tokens.stream().anyMatch(Token::hasSmallLetter);
-    if (!mixed || tokens.size() < 2 || !isInitials(tokens.get(0))) {
+    if (tokens.size() < 2 || !isInitials(tokens.get(0)) || isAllCapitals(tokens)) {
       return tokens;
     }
     List<Token> apart = new ArrayList<>();
     tokens.get(0).text().chars().forEach(c -> apart.add(initial((char) c)));
     apart.addAll(tokens.subList(1, tokens.size()));
     return apart;
+  }
+
+  private static boolean isAllCapitals(List<Token> tokens) {
+    return Lists.none(tokens, Token::hasSmallLetter);
   }
 
   private static Token initial(char letter) {

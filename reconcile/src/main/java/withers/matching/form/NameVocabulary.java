@@ -1,8 +1,10 @@
 package withers.matching.form;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -38,6 +40,9 @@ final class NameVocabulary {
           PersonName.Generation.SENIOR, set("senior with a full stop or in small letters"),
           PersonName.Generation.JUNIOR, set("junior with a full stop or in small letters"));
 
+  /** All that can stand behind a name and is none. */
+  static final WordSet ENDS = ends();
+
   /** Particles cut short or in one, by what is written. */
   static final Map<String, String> PARTICLES_IN_ONE = particlesInOne();
 
@@ -50,6 +55,13 @@ final class NameVocabulary {
     return WordSet.of(WordFile.NAME_WORDS, section);
   }
 
+  private static WordSet ends() {
+    Set<String> words = new HashSet<>(AFTER_A_NAME.words());
+    GENERATIONS.values().forEach(generation -> words.addAll(generation.words()));
+    GENERATIONS_AT_TIMES.values().forEach(generation -> words.addAll(generation.words()));
+    return new WordSet(words);
+  }
+
   private static Map<String, String> particlesInOne() {
     Map<String, String> particles = new HashMap<>();
     for (List<String> line : WordFile.NAME_WORDS.section("particles in one")) {
@@ -59,12 +71,15 @@ final class NameVocabulary {
   }
 
   private static Pattern careOf() {
+    List<String> words =
+        WordFile.NAME_WORDS.section("care of").stream().flatMap(List::stream).toList();
     String any =
-        WordFile.NAME_WORDS.section("care of").stream()
-            .flatMap(List::stream)
+        words.stream()
             .map(word -> Pattern.quote(word).replace("_", "\\E\\s+\\Q"))
             .collect(Collectors.joining("|"));
+    String first = words.stream().map(word -> word.substring(0, 1)).collect(Collectors.joining());
     int flags = Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE;
-    return Pattern.compile("(?<![\\p{L}\\p{N}])(?:" + any + ")(?![\\p{L}\\p{N}])", flags);
+    return Pattern.compile(
+        "(?=[" + first + "])(?<![\\p{L}\\p{N}])(?:" + any + ")(?![\\p{L}\\p{N}])", flags);
   }
 }

@@ -1,7 +1,5 @@
 package withers.matching.form;
 
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.codec.language.ColognePhonetic;
 import org.apache.commons.codec.language.Soundex;
 
@@ -11,33 +9,23 @@ import org.apache.commons.codec.language.Soundex;
  */
 final class NameWords {
 
-  /** Beyond that it starts anew. Some 500 bytes each. */
+  /** Some 500 bytes each. */
   private static final int MOST_KEPT = 200_000;
 
   private static final Soundex SOUNDEX = new Soundex();
   private static final ColognePhonetic COLOGNE = new ColognePhonetic();
 
-  private final Map<String, NameWord> known = new ConcurrentHashMap<>();
+  private final Remembered<NameWord> known = new Remembered<>(MOST_KEPT, NameWords::make);
 
   /** The word of a folded text of letters and digits. */
   NameWord of(String text) {
-    NameWord word = known.get(text);
-    return word == null ? keep(text) : word;
-  }
-
-  private NameWord keep(String text) {
-    NameWord fresh = text.isEmpty() ? NameWord.NONE : make(text);
-    if (known.size() >= MOST_KEPT) {
-      known.clear();
-    }
-    known.put(text, fresh);
-    return fresh;
+    return text.isEmpty() ? NameWord.NONE : known.of(text);
   }
 
   private static NameWord make(String text) {
     String key = Spelling.withoutUmlauts(text);
     String sound = Spelling.sound(key);
-    String letters = text.replaceAll("[^a-z]", "");
+    String letters = letters(text);
     boolean initial = text.codePointCount(0, text.length()) == 1 && text.charAt(0) < 0x80;
     return new NameWord(
         text,
@@ -49,5 +37,11 @@ final class NameWords {
         NameTable.GIVEN.forms(key),
         NameTable.FAMILY.forms(key),
         initial);
+  }
+
+  private static String letters(String text) {
+    StringBuilder letters = new StringBuilder(text.length());
+    text.chars().filter(c -> c >= 'a' && c <= 'z').forEach(c -> letters.append((char) c));
+    return letters.toString();
   }
 }

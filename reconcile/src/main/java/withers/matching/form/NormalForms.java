@@ -2,8 +2,12 @@ package withers.matching.form;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HexFormat;
-import java.util.stream.Collectors;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import withers.contact.Contact;
 
 /** Makes the normal form of contacts. Safe for several threads, and remembers what repeats. */
@@ -26,13 +30,14 @@ public final class NormalForms {
   }
 
   public NormalForm of(Contact contact) {
-    NameReader.Named named = names.read(contact);
+    List<Token> whole = Token.of(contact.fullName());
+    NameReader.Named named = names.read(contact, whole);
     return new NormalForm(
         named.people(),
         named.organisation(),
-        wholeName(contact.fullName()),
-        contact.phones().stream().flatMap(phones::read).distinct().toList(),
-        contact.emails().stream().flatMap(EmailReader::read).distinct().toList(),
+        wholeName(whole),
+        read(contact.phones(), phones::read),
+        read(contact.emails(), EmailReader::read),
         AddressReader.read(contact));
   }
 
@@ -56,13 +61,19 @@ public final class NormalForms {
     }
   }
 
-  private static String wholeName(String name) {
-    return NameReader.isPlaceholder(name)
-        ? ""
-        : Token.of(name).stream()
-            .filter(token -> !token.isSign())
-            .map(token -> Spelling.withoutUmlauts(token.text()))
-            .sorted()
-            .collect(Collectors.joining(" "));
+  private static <T> List<T> read(List<String> fields, Function<String, Stream<T>> reader) {
+    return fields.isEmpty() ? List.of() : fields.stream().flatMap(reader).distinct().toList();
+  }
+
+  private static String wholeName(List<Token> whole) {
+    if (NameReader.isPlaceholder(whole)) {
+      return "";
+    }
+    List<String> words = new ArrayList<>();
+    for (Token token : PersonReader.withoutSigns(whole)) {
+      words.add(Spelling.withoutUmlauts(token.text()));
+    }
+    Collections.sort(words);
+    return String.join(" ", words);
   }
 }

@@ -33,7 +33,7 @@ final class Organisations {
 
   private static boolean isWeakForm(List<Token> tokens) {
     Token last = tokens.get(tokens.size() - 1);
-    boolean mixed = tokens.stream().anyMatch(Token::hasSmallLetter);
+    boolean mixed = Lists.any(tokens, Token::hasSmallLetter);
     return NameVocabulary.LEGAL_FORMS_OR_NAMES.has(last.text())
         && (mixed && last.isCapitals() || last.text().equals("co"));
   }

@@ -45,7 +45,7 @@ final class People {
 
   private static boolean isWhole(List<Token> tokens) {
     return tokens.size() > 1
-        && tokens.stream().noneMatch(Token::isSign)
+        && Lists.none(tokens, Token::isSign)
         && NameTable.GIVEN.knows(tokens.get(0).text())
         && !NameTable.GIVEN.knows(tokens.get(tokens.size() - 1).text());
   }

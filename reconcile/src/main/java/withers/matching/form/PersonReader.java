@@ -3,7 +3,6 @@ package withers.matching.form;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** Reads one person's name, written in one piece or in two columns. */
 final class PersonReader {
@@ -33,8 +32,7 @@ final class PersonReader {
   /** A name in one piece. */
   static Draft piece(List<Token> tokens) {
     Trimmed trimmed = Trimmed.of(tokens);
-    int family = wholeFamily(trimmed.tokens());
-    if (family > 0) {
+    if (isWholeFamily(trimmed.tokens())) {
       return family(withoutFamilyWord(trimmed.tokens()));
     }
     Draft draft = born(trimmed.tokens());
@@ -47,8 +45,8 @@ final class PersonReader {
     return Draft.stated(family(List.of(), List.of(), draft.straight().either()));
   }
 
-  private static int wholeFamily(List<Token> tokens) {
-    return (int) tokens.stream().filter(PersonReader::isFamilyWord).count();
+  private static boolean isWholeFamily(List<Token> tokens) {
+    return Lists.any(tokens, PersonReader::isFamilyWord);
   }
 
   private static boolean isFamilyWord(Token token) {
@@ -171,12 +169,12 @@ final class PersonReader {
   }
 
   private static boolean isEastern(List<Token> group) {
-    return group.stream()
-        .allMatch(token -> NameTable.FAMILY.standsFirst(Spelling.withoutUmlauts(token.text())));
+    return Lists.all(
+        group, token -> NameTable.FAMILY.standsFirst(Spelling.withoutUmlauts(token.text())));
   }
 
   private static String key(List<Token> group) {
-    return Spelling.withoutUmlauts(group.stream().map(Token::text).collect(Collectors.joining()));
+    return Spelling.withoutUmlauts(Token.words(group, ""));
   }
 
   private static boolean isInitial(Token token) {
@@ -190,7 +188,7 @@ final class PersonReader {
   }
 
   private static boolean isParticle(List<Token> group) {
-    return group.stream().allMatch(PersonReader::isParticle);
+    return Lists.all(group, PersonReader::isParticle);
   }
 
   /** A single capital letter is an initial, but for the particle that was cut off a name. */
@@ -201,7 +199,7 @@ final class PersonReader {
   }
 
   private static boolean isPatronymic(List<Token> group) {
-    return group.size() == 1 && PATRONYMICS.stream().anyMatch(group.get(0).text()::endsWith);
+    return group.size() == 1 && Lists.any(PATRONYMICS, group.get(0).text()::endsWith);
   }
 
   /** How many groups at the beginning are in capitals while others are not: the family name. */
@@ -210,7 +208,7 @@ final class PersonReader {
     while (end < groups.size() && isCapitals(groups.get(end))) {
       end++;
     }
-    boolean others = Lists.from(groups, end).stream().allMatch(PersonReader::isNotCapitals);
+    boolean others = Lists.all(Lists.from(groups, end), PersonReader::isNotCapitals);
     return end < groups.size() && others ? end : 0;
   }
 
@@ -220,7 +218,7 @@ final class PersonReader {
     while (start > 0 && (isCapitals(groups.get(start - 1)) || isCapitalised(groups, start))) {
       start--;
     }
-    boolean others = groups.subList(0, start).stream().allMatch(PersonReader::isNotCapitals);
+    boolean others = Lists.all(groups.subList(0, start), PersonReader::isNotCapitals);
     return start < groups.size() && others ? start : 0;
   }
 
@@ -229,12 +227,11 @@ final class PersonReader {
   }
 
   private static boolean isCapitals(List<Token> group) {
-    return Lists.from(group, group.size() - 1).stream().allMatch(Token::isCapitals)
-        && group.stream().noneMatch(Token::hasSmallLetter);
+    return group.get(group.size() - 1).isCapitals() && Lists.none(group, Token::hasSmallLetter);
   }
 
   private static boolean isNotCapitals(List<Token> group) {
-    return group.stream().noneMatch(Token::isCapitals);
+    return Lists.none(group, Token::isCapitals);
   }
 
   /** Words between which no hyphen stands; a particle cut off a name belongs to what follows. */
@@ -256,7 +253,7 @@ final class PersonReader {
   }
 
   private static List<Token> flat(List<List<Token>> groups) {
-    return groups.stream().flatMap(List::stream).toList();
+    return groups.size() == 1 ? groups.get(0) : groups.stream().flatMap(List::stream).toList();
   }
 
   private static int endWithoutParticles(List<Token> tokens) {
@@ -293,6 +290,8 @@ final class PersonReader {
   }
 
   static List<Token> withoutSigns(List<Token> tokens) {
-    return tokens.stream().filter(token -> !token.isSign()).toList();
+    return Lists.any(tokens, Token::isSign)
+        ? tokens.stream().filter(token -> !token.isSign()).toList()
+        : tokens;
   }
 }

@@ -2,7 +2,6 @@ package withers.matching.form;
 
 import com.google.i18n.phonenumbers.NumberParseException;
 import com.google.i18n.phonenumbers.PhoneNumberUtil;
-import com.google.i18n.phonenumbers.PhoneNumberUtil.PhoneNumberFormat;
 import com.google.i18n.phonenumbers.PhoneNumberUtil.PhoneNumberType;
 import com.google.i18n.phonenumbers.Phonenumber.PhoneNumber;
 import java.util.Map;
@@ -55,24 +54,24 @@ final class PhoneNumbers {
   }
 
   private static boolean isPlaceholder(String digits) {
-    return digits.chars().distinct().count() == 1;
+    return digits.chars().allMatch(digit -> digit == digits.charAt(0));
   }
 
   private Optional<Phone> first(String written, String digits) {
-    Optional<PhoneNumber> usual = parse(written);
-    if (usual.filter(Library.UTIL::isValidNumber).isPresent()) {
+    Optional<Parsed> usual = parse(written);
+    if (usual.filter(Parsed::isValid).isPresent()) {
       return phone(usual, written, digits);
     }
     if (COUNTED.matcher(digits).matches()) {
       return Optional.empty();
     }
-    Optional<PhoneNumber> abroad =
-        abroad(written, digits).filter(Library.UTIL::isValidNumber).or(() -> usual);
-    return phone(abroad, written, digits).or(() -> phone(abroad(written, digits), written, digits));
+    Optional<Parsed> abroad = abroad(written, digits);
+    Optional<Parsed> likelier = abroad.filter(Parsed::isValid).or(() -> usual);
+    return phone(likelier, written, digits).or(() -> phone(abroad, written, digits));
   }
 
   /** With 00 where the region dials otherwise, or with nothing before the country code. */
-  private Optional<PhoneNumber> abroad(String written, String digits) {
+  private Optional<Parsed> abroad(String written, String digits) {
     if (written.startsWith("+")) {
       return Optional.empty();
     }
@@ -84,29 +83,24 @@ final class PhoneNumbers {
         : parse("+" + digits);
   }
 
-  private Optional<PhoneNumber> parse(String written) {
+  private Optional<Parsed> parse(String written) {
     try {
-      return Optional.of(Library.UTIL.parse(written, region));
+      PhoneNumber number = Library.UTIL.parse(written, region);
+      return Optional.of(new Parsed(number, Library.UTIL.getNumberType(number)));
     } catch (NumberParseException notAPhone) {
       return Optional.empty();
     }
   }
 
-  private Optional<Phone> phone(Optional<PhoneNumber> number, String written, String digits) {
-    if (number.isEmpty()) {
+  private Optional<Phone> phone(Optional<Parsed> parsed, String written, String digits) {
+    if (parsed.isEmpty()) {
       return Optional.empty();
     }
-    PhoneNumber found = number.get();
-    return switch (Library.UTIL.isPossibleNumberWithReason(found)) {
+    Parsed found = parsed.get();
+    return switch (Library.UTIL.isPossibleNumberWithReason(found.number())) {
       case IS_POSSIBLE -> isLocal(written, digits) ? local(digits) : whole(found);
-      case IS_POSSIBLE_LOCAL_ONLY ->
-          Library.UTIL.isValidNumber(found)
-              ? whole(found)
-              : local(Library.UTIL.getNationalSignificantNumber(found));
-      case TOO_SHORT ->
-          written.startsWith("+")
-              ? Optional.empty()
-              : local(Library.UTIL.getNationalSignificantNumber(found));
+      case IS_POSSIBLE_LOCAL_ONLY -> found.isValid() ? whole(found) : local(found.national());
+      case TOO_SHORT -> written.startsWith("+") ? Optional.empty() : local(found.national());
       default -> Optional.empty();
     };
   }
@@ -127,12 +121,12 @@ final class PhoneNumbers {
             new Phone(Long.parseLong(digits), digits.length(), true, Phone.Kind.LANDLINE));
   }
 
-  private Optional<Phone> whole(PhoneNumber number) {
-    String digits = Library.UTIL.format(number, PhoneNumberFormat.E164).substring(1);
-    boolean tooShort = digits.length() < FEWEST_WHOLE_DIGITS && !Library.UTIL.isValidNumber(number);
+  private Optional<Phone> whole(Parsed parsed) {
+    String digits = parsed.number().getCountryCode() + parsed.national();
+    boolean tooShort = digits.length() < FEWEST_WHOLE_DIGITS && !parsed.isValid();
     return tooShort
         ? Optional.empty()
-        : Optional.of(new Phone(Long.parseLong(digits), digits.length(), false, kind(number)));
+        : Optional.of(new Phone(Long.parseLong(digits), digits.length(), false, kind(parsed)));
   }
 
   private static String digits(String written) {
@@ -145,9 +139,8 @@ final class PhoneNumbers {
   }
 
   /** What the plan uses a number for; of one that nobody has, what it uses the next ones for. */
-  private Phone.Kind kind(PhoneNumber number) {
-    PhoneNumberType type = Library.UTIL.getNumberType(number);
-    return type == PhoneNumberType.UNKNOWN ? kindOfRange(number) : kind(type);
+  private Phone.Kind kind(Parsed parsed) {
+    return parsed.isValid() ? kind(parsed.type()) : kindOfRange(parsed.number());
   }
 
   private Phone.Kind kindOfRange(PhoneNumber number) {
@@ -187,6 +180,23 @@ final class PhoneNumbers {
       case MOBILE -> Phone.Kind.MOBILE;
       default -> Phone.Kind.UNKNOWN;
     };
+  }
+
+  /**
+   * A number as the library reads it.
+   *
+   * @param type unknown of a number that is not valid, and only of such: what is valid is in the
+   *     range of some type
+   */
+  private record Parsed(PhoneNumber number, PhoneNumberType type) {
+
+    boolean isValid() {
+      return type != PhoneNumberType.UNKNOWN;
+    }
+
+    String national() {
+      return Library.UTIL.getNationalSignificantNumber(number);
+    }
   }
 
   private static final class Library {

@@ -2,8 +2,6 @@ package withers.matching.form;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -14,7 +12,7 @@ import java.util.stream.Stream;
  */
 final class PhoneReader {
 
-  /** Beyond that it starts anew. Some 200 bytes each. */
+  /** Some 200 bytes each. */
   private static final int MOST_KEPT = 200_000;
 
   private static final String GROUPING = " -.()";
@@ -43,28 +41,34 @@ final class PhoneReader {
   private static final int SHORTEST_OF_TWO = 7;
 
   private final PhoneNumbers numbers;
-  private final Map<String, List<Phone>> read = new ConcurrentHashMap<>();
+  private final Remembered<List<Phone>> read = new Remembered<>(MOST_KEPT, this::several);
 
   PhoneReader(String region) {
     numbers = new PhoneNumbers(region);
   }
 
   Stream<Phone> read(String written) {
-    String bare = bare(OF_A_SPREADSHEET.matcher(written).replaceFirst(""));
-    List<Phone> known = read.get(bare);
-    return (known == null ? keep(bare) : known).stream();
-  }
-
-  private List<Phone> keep(String bare) {
-    List<Phone> fresh = several(bare);
-    if (read.size() >= MOST_KEPT) {
-      read.clear();
-    }
-    read.put(bare, fresh);
-    return fresh;
+    boolean number = written.endsWith(".0");
+    return read
+        .of(bare(number ? OF_A_SPREADSHEET.matcher(written).replaceFirst("") : written))
+        .stream();
   }
 
   private List<Phone> several(String written) {
+    return isBare(written) ? numbers.read(written).stream().toList() : parted(written);
+  }
+
+  /** Nothing but digits, and a plus before them: one number, and no remark. */
+  private static boolean isBare(String written) {
+    for (int i = 0; i < written.length(); i++) {
+      if (!isDigit(written.charAt(i)) && (i > 0 || written.charAt(i) != '+')) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private List<Phone> parted(String written) {
     List<Phone> phones = new ArrayList<>();
     if (!SCIENTIFIC.matcher(written).find()) {
       for (String piece : BETWEEN.split(written)) {
@@ -111,12 +115,16 @@ final class PhoneReader {
     return number.length();
   }
 
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+
   /** The phone without spaces, dashes, dots and brackets, if there is nothing else to it. */
   private static String bare(String written) {
     StringBuilder bare = new StringBuilder(written.length());
     for (int i = 0; i < written.length(); i++) {
       char c = written.charAt(i);
-      if (c >= '0' && c <= '9' || c == '+' && bare.isEmpty()) {
+      if (isDigit(c) || c == '+' && bare.isEmpty()) {
         bare.append(c);
       } else if (GROUPING.indexOf(c) < 0) {
         return written;

@@ -1,5 +1,7 @@
 package withers.matching.form;
 
+import java.util.regex.Pattern;
+
 /**
  * Spellings of one word made alike. Folded words in, no signs. The rules are our own, from how
  * names are written in other languages' letters (general knowledge).
@@ -92,6 +94,7 @@ final class Spelling {
     {"sky", "ski"}
   };
 
+  private static final Pattern VOWEL = Pattern.compile("[aeiou]");
   private static final int SHORTEST_STEM = 4;
   private static final int SHORTEST_WITH_UMLAUT = 4;
 
@@ -100,11 +103,22 @@ final class Spelling {
    * of a word, where other languages have such letters: Joe, Sue, Mae.
    */
   static String withoutUmlauts(String text) {
-    if (text.length() < SHORTEST_WITH_UMLAUT) {
+    if (text.length() < SHORTEST_WITH_UMLAUT || !hasUmlaut(text)) {
       return text;
     }
     int last = text.length() - 1;
     return replaced(text.substring(0, last), UMLAUTS) + text.charAt(last);
+  }
+
+  /** Whether any of them may be in it: most words have none. */
+  private static boolean hasUmlaut(String text) {
+    for (int i = 1; i < text.length() - 1; i++) {
+      char c = text.charAt(i);
+      if ((c == 'e' || c == 'a') && "aou".indexOf(text.charAt(i - 1)) >= 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** How a word sounds, without regard to the language in whose letters it stands. */
@@ -122,7 +136,9 @@ final class Spelling {
   /** The first letter's sound and the consonants behind it. */
   static String consonants(String key) {
     String sound = sound(key);
-    return sound.isEmpty() ? "" : sound.charAt(0) + sound.substring(1).replaceAll("[aeiou]", "");
+    return sound.isEmpty()
+        ? ""
+        : sound.charAt(0) + VOWEL.matcher(sound.substring(1)).replaceAll("");
   }
 
   private static String replaced(String text, String[][] rules) {

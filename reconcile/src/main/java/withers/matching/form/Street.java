@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * The name of a street.
@@ -53,17 +52,17 @@ record Street(List<String> core, String kind) {
   }
 
   private static void add(Token token, boolean kind, List<String> words, List<String> kinds) {
-    String key =
-        key(
-            ELISION.matcher(token.written()).lookingAt()
-                ? token.text().substring(1)
-                : token.text());
+    String key = key(isElided(token.written()) ? token.text().substring(1) : token.text());
     String head = AddressWords.KINDS.getOrDefault(key, "");
     if (kind && !head.isEmpty()) {
       kinds.add(head);
     } else if (!AddressWords.SMALL.has(key) || AddressWords.LONG.containsKey(key)) {
       addCore(token, AddressWords.LONG.getOrDefault(key, key), words, kinds);
     }
+  }
+
+  private static boolean isElided(String written) {
+    return "dDlL".indexOf(written.charAt(0)) >= 0 && ELISION.matcher(written).lookingAt();
   }
 
   /** {@code Hafenstraße} and {@code Hafenstr.} end with their kind. */
@@ -107,7 +106,7 @@ record Street(List<String> core, String kind) {
   }
 
   String name() {
-    return core.stream().collect(Collectors.joining(" "));
+    return String.join(" ", core);
   }
 
   String withKind() {

@@ -22,6 +22,9 @@ record Token(String written, String text, boolean joined) {
     boolean joined = false;
     for (int i = 0; i <= text.length(); i++) {
       char c = i < text.length() ? text.charAt(i) : ' ';
+      if (Fold.isAsciiOfWord(c)) {
+        continue;
+      }
       boolean hyphen = HYPHENS.indexOf(c) >= 0;
       boolean sign = SIGNS.indexOf(c) >= 0;
       if (hyphen || sign || Character.isWhitespace(c) || Character.isSpaceChar(c)) {
@@ -44,9 +47,21 @@ record Token(String written, String text, boolean joined) {
     return !text.isEmpty();
   }
 
+  /** The texts of tokens as one. */
+  static String words(List<Token> tokens, String between) {
+    if (tokens.size() == 1) {
+      return tokens.get(0).text;
+    }
+    StringBuilder words = new StringBuilder();
+    for (Token token : tokens) {
+      words.append(words.isEmpty() ? "" : between).append(token.text);
+    }
+    return words.toString();
+  }
+
   /** Letters and digits of a word, folded. */
   static String folded(String written) {
-    return SIGNS.contains(written) ? written : Fold.lettersAndDigits(Fold.of(written));
+    return SIGNS.contains(written) ? written : Fold.word(written);
   }
 
   boolean is(char sign) {
@@ -59,13 +74,23 @@ record Token(String written, String text, boolean joined) {
 
   /** Whether it has letters, two at least, and all of them are capitals. */
   boolean isCapitals() {
-    return written.codePoints().filter(Character::isLetter).count() > 1
+    return !hasSmallAsciiLetter()
+        && written.codePoints().filter(Character::isLetter).count() > 1
         && written.equals(written.toUpperCase(Locale.ROOT))
         && !written.equals(written.toLowerCase(Locale.ROOT));
   }
 
   boolean hasSmallLetter() {
-    return written.codePoints().anyMatch(Character::isLowerCase);
+    return hasSmallAsciiLetter() || written.codePoints().anyMatch(Character::isLowerCase);
+  }
+
+  private boolean hasSmallAsciiLetter() {
+    for (int i = 0; i < written.length(); i++) {
+      if (written.charAt(i) >= 'a' && written.charAt(i) <= 'z') {
+        return true;
+      }
+    }
+    return false;
   }
 
   boolean endsWithFullStop() {

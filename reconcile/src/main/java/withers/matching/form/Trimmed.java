@@ -36,9 +36,12 @@ record Trimmed(
             Math.max(
                 NameVocabulary.TITLES_OF_A_MAN.run(tokens, 0),
                 NameVocabulary.TITLES_OF_A_WOMAN.run(tokens, 0)));
+    if (length == 0) {
+      return 0;
+    }
     long rest = words(Lists.from(tokens, length));
     boolean single = length == 1 && isName(tokens.get(0)) && rest < 2;
-    return length == 0 || rest == 0 || single || isInitial(length) ? 0 : length;
+    return rest == 0 || single || isInitial(length) ? 0 : length;
   }
 
   private boolean isInitial(int length) {
@@ -81,6 +84,9 @@ record Trimmed(
       return to(last, generation);
     }
     for (int start = Math.max(1, last - 2); start <= last; start++) {
+      if (!NameVocabulary.ENDS.mayBegin(tokens.get(start).text())) {
+        continue;
+      }
       List<Token> end = Lists.from(tokens, start);
       PersonName.Generation said = generation(end);
       if (said != PersonName.Generation.NOT_STATED) {

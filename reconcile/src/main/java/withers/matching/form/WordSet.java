@@ -43,17 +43,18 @@ record WordSet(Set<String> words, Set<String> starts, int longest) {
     return words.contains(folded);
   }
 
+  /** Whether a run of the set begins with the word. */
+  boolean mayBegin(String folded) {
+    return starts.contains(folded);
+  }
+
   /** How many tokens from that place on are a run of the set, the most of them; 0 if none are. */
   int run(List<Token> tokens, int at) {
-    if (at >= tokens.size() || !starts.contains(tokens.get(at).text())) {
+    if (at >= tokens.size() || !mayBegin(tokens.get(at).text())) {
       return 0;
     }
     for (int length = Math.min(longest, tokens.size() - at); length > 0; length--) {
-      String run =
-          tokens.subList(at, at + length).stream()
-              .map(Token::text)
-              .collect(Collectors.joining(" "));
-      if (words.contains(run)) {
+      if (words.contains(Token.words(tokens.subList(at, at + length), " "))) {
         return length;
       }
     }
