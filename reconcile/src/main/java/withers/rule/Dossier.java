@@ -85,7 +85,7 @@ public record Dossier(
   }
 
   /** What is lacking for registries to be current since a day; nothing when they are. */
-  Set<NotJudged> lagging(LocalDate since) {
+  public Set<NotJudged> lagging(LocalDate since) {
     return registries.lagging(animal, since, lastChange());
   }
 
@@ -106,6 +106,11 @@ public record Dossier(
         || fact instanceof Fact.PairedWith
         || fact instanceof Fact.Registered
         || fact instanceof Fact.RegistrationEnded;
+  }
+
+  /** Whether its records describe two animals that can't be one. */
+  public boolean isOfTwoAnimals() {
+    return !NumberOnTwoAnimals.contradicting(this).isEmpty();
   }
 
   /** The latest day of a live registration. */

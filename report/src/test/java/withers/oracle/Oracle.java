@@ -16,7 +16,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Properties;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.duckdb.DuckDBDriver;
 
 /**
@@ -112,6 +115,26 @@ final class Oracle implements AutoCloseable {
       }
     }
     return anchors;
+  }
+
+  /**
+   * How the living patients that these clinics saw lately are counted, by the animal's lowest
+   * number.
+   */
+  SortedMap<String, String> scored(List<String> clinics) throws SQLException {
+    execute(
+        "SET VARIABLE clinics = ["
+            + clinics.stream().map("'%s'"::formatted).collect(Collectors.joining(", "))
+            + "]");
+    run("10-scorecard.sql");
+    SortedMap<String, String> scored = new TreeMap<>();
+    try (Statement query = database.createStatement();
+        ResultSet rows = query.executeQuery("SELECT animal, reach FROM scored")) {
+      while (rows.next()) {
+        scored.put(rows.getString(1), rows.getString(2));
+      }
+    }
+    return scored;
   }
 
   private void variable(String name, LocalDate day) throws SQLException {

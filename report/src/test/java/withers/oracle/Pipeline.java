@@ -13,6 +13,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -22,9 +23,12 @@ import withers.cli.Progress;
 import withers.finding.Finding;
 import withers.finding.RunResult;
 import withers.history.Scope;
+import withers.id.OrganisationId;
 import withers.ingest.Ingested;
 import withers.ingest.cli.Ingester;
 import withers.reconcile.cli.Reconciler;
+import withers.reconcile.cli.Scorer;
+import withers.scorecard.Scorecard;
 import withers.workspace.Workspace;
 
 /** The tool itself, on a workspace of its own: exports in, findings out. */
@@ -83,6 +87,13 @@ final class Pipeline {
     Set<Answer> answers = new TreeSet<>(Answer.ORDER);
     run.findings().forEach(finding -> answers.add(answer(finding)));
     return answers;
+  }
+
+  /** The scorecard of some clinics as of a day, by exports up to another. */
+  Scorecard score(List<String> clinics, LocalDate asOf, LocalDate knownBy) {
+    List<OrganisationId> ids = clinics.stream().map(OrganisationId::new).toList();
+    return new Scorer(workspace(knownBy))
+        .score(ids, new Scope(asOf, Optional.of(knownBy)), Progress.SILENT);
   }
 
   private static Answer answer(Finding finding) {

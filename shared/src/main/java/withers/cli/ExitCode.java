@@ -9,7 +9,7 @@ public enum ExitCode {
   ATTENTION(
       1,
       "Done, but something needs a person: rows went to quarantine, a file was left for"
-          + " next time, disappearances are withheld, a threshold was missed, or a number is unknown. The message says what."),
+          + " next time, disappearances are withheld, or a number is unknown. The message says what."),
   USAGE(2, "The command line was not understood. Nothing was changed."),
   CONFIGURATION(
       3, "The workspace or its configuration has mistakes; all are listed. Nothing was changed."),
@@ -26,6 +26,11 @@ public enum ExitCode {
   NOT_SENT(
       7,
       "Mail was not taken over by the server, or nobody knows whether it was. Everything else is done. The message says whose."),
+  BELOW_TARGET(
+      8, "The share that was asked for is not reached. The message says by how much it is missed."),
+  NOT_KNOWN(
+      9,
+      "Of too many it can't be told, so that the share says little. The message says of how many."),
   INTERNAL(70, "A fault in Withers itself. Nothing half done is visible.");
 
   private final int number;

@@ -9,7 +9,11 @@ public enum Period {
   /** Within which a chip should be read at a visit: once a year, and some (our judgement). */
   SCAN_OVERDUE("scan-overdue-days", 400, 1, 3_660),
   /** Within which chips that were supplied should be accounted for (our judgement). */
-  STOCK("stock-days", 365, 1, 3_660);
+  STOCK("stock-days", 365, 1, 3_660),
+  /** Since which a clinic saw a patient that counts as active: 18 months (our judgement). */
+  ACTIVE("active-days", 548, 1, 3_660),
+  /** Since which a clinic heard of a contact that counts as confirmed: a year (our judgement). */
+  CONFIRMED("confirmed-days", 365, 1, 3_660);
 
   private final String key;
   private final int usual;

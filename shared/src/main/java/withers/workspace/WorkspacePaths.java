@@ -75,6 +75,11 @@ public record WorkspacePaths(Path root) {
     return root.resolve("runs");
   }
 
+  /** What checks of clinics' patients counted. */
+  public Path scorecards() {
+    return root.resolve("scorecards");
+  }
+
   /** Follow-up lists, a folder for each organisation. */
   public Path lists() {
     return root.resolve("lists");

@@ -194,7 +194,7 @@ class WorkspaceConfigurationTest {
         """
         The configuration has 3 mistakes:
           Expected a whole number from 1 to 3660, but found "0" (withers.yaml, line 4, column 13)
-          Expected one of "grace-days", "stray-hold-days", "scan-overdue-days", "stock-days", but found "grace" (withers.yaml, line 6, column 11)
+          Expected one of "grace-days", "stray-hold-days", "scan-overdue-days", "stock-days", "active-days", "confirmed-days", but found "grace" (withers.yaml, line 6, column 11)
           Expected a whole number from 0 to 366, but found "1.5" (withers.yaml, line 7, column 28)\
         """);
     assertRefused(

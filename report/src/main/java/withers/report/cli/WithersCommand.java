@@ -10,6 +10,7 @@ import withers.ingest.cli.InspectCommand;
 import withers.ingest.cli.LookUpCommand;
 import withers.ingest.cli.RekeyCommand;
 import withers.reconcile.cli.CalibrateCommand;
+import withers.reconcile.cli.CheckCommand;
 import withers.reconcile.cli.ReconcileCommand;
 import withers.reconcile.cli.TraceCommand;
 
@@ -29,6 +30,7 @@ import withers.reconcile.cli.TraceCommand;
       ReportCommand.class,
       DeliveriesCommand.class,
       RunCommand.class,
+      CheckCommand.class,
       TraceCommand.class,
       ExplainCommand.class,
       SettleCommand.class,

@@ -121,6 +121,30 @@ class DemoCommandTest {
     return run.out();
   }
 
+  @Test
+  void its_clinics_can_be_checked_and_the_figure_counted_again() throws IOException {
+    CommandRun check =
+        CommandRun.of(
+            "check", "--workspace", folder.toString(), "--as-of", "2026-10-01", "--at-least", "95");
+
+    assertThat(check.code()).isEqualTo(8);
+    assertThat(check.err()).startsWith("Expected at least 95 % reachable, but found ");
+    List<Integer> share =
+        last(check.out(), "Reachable by their number +([\\d,]+) of +([\\d,]+) +(\\d+)\\.");
+    List<String> kept = Files.readAllLines(folder.resolve(last(check.out())));
+    assertThat(kept.stream().filter(line -> line.contains("\"counted\":\"reachable\"")))
+        .hasSize(share.get(0));
+    assertThat(kept.stream().filter(line -> line.matches(".*\"counted\":\"(not-)?reachable\".*")))
+        .hasSize(share.get(1));
+    assertThat(addresses(check.out() + kept)).isEmpty();
+    assertThat(check.out() + kept.subList(1, kept.size())).doesNotContainPattern("555.?01\\d\\d");
+  }
+
+  /** The last word. */
+  private static String last(String text) {
+    return text.strip().substring(text.strip().lastIndexOf(' ') + 1);
+  }
+
   /** Each mail address in the exports belongs to one person: so it is a sign of that person. */
   @Test
   void no_list_names_anybody_whom_the_organisation_s_own_exports_do_not_name() throws IOException {

@@ -65,6 +65,7 @@ class WithersCommandTest {
             "report",
             "deliveries",
             "run",
+            "check",
             "trace",
             "explain",
             "settle",
