@@ -5,82 +5,93 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import withers.contact.Contact;
 import withers.id.OrganisationId;
+import withers.matching.Matcher;
 import withers.matching.Verdict;
+import withers.matching.form.NormalForm;
+import withers.matching.form.NormalForms;
+import withers.matching.form.Phone;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
 
 /** Tells which contacts are organisations of the directory, or stand for one. Safe for threads. */
 final class OrganisationFinder {
 
-  private record KnownCarer(OrganisationId organisation, ComparableContact contact) {}
+  private record KnownCarer(OrganisationId organisation, NormalForm form) {}
+
+  private record Mailbox(String name, String domain) {}
 
   private final Directory directory;
-  private final Map<String, OrganisationId> byPhone = new HashMap<>();
-  private final Map<String, OrganisationId> byEmail = new HashMap<>();
-  private final Map<Object, List<KnownCarer>> carers = new HashMap<>();
+  private final Matcher matcher;
+  private final Map<Long, OrganisationId> byPhone = new HashMap<>();
+  private final Map<Mailbox, OrganisationId> byEmail = new HashMap<>();
+  private final Map<Long, List<KnownCarer>> carers = new HashMap<>();
 
-  OrganisationFinder(Directory directory, Normaliser normaliser) {
+  OrganisationFinder(Directory directory, NormalForms forms, Matcher matcher) {
     this.directory = directory;
+    this.matcher = matcher;
     for (Organisation organisation : directory.all()) {
-      add(organisation.id(), normaliser.comparable(organisation.contact()));
+      add(organisation.id(), forms.of(organisation.contact()));
       organisation.carers().stream()
-          .map(carer -> new KnownCarer(organisation.id(), normaliser.comparable(carer)))
+          .map(carer -> new KnownCarer(organisation.id(), forms.of(carer)))
           .forEach(this::add);
     }
   }
 
   /** The directory goes by id: of several with one phone the first stays. */
-  private void add(OrganisationId id, ComparableContact contact) {
-    contact.phones().forEach(phone -> byPhone.putIfAbsent(phone, id));
-    contact.emails().forEach(email -> byEmail.putIfAbsent(email, id));
+  private void add(OrganisationId id, NormalForm form) {
+    numbers(form).forEach(number -> byPhone.putIfAbsent(number, id));
+    mailboxes(form).forEach(mailbox -> byEmail.putIfAbsent(mailbox, id));
   }
 
   private void add(KnownCarer carer) {
-    signs(carer.contact)
+    Signs.of(carer.form)
         .forEach(sign -> carers.computeIfAbsent(sign, s -> new ArrayList<>()).add(carer));
   }
 
-  /** Whoever is the same has one of these in common: the whole name, a phone or an address. */
-  private static Stream<Object> signs(ComparableContact contact) {
-    return Stream.of(
-            Stream.of(contact.nameWords()), contact.phones().stream(), contact.emails().stream())
-        .flatMap(Function.identity());
+  private static Stream<Long> numbers(NormalForm form) {
+    return form.phones().stream().filter(phone -> !phone.local()).map(Phone::number);
+  }
+
+  private static Stream<Mailbox> mailboxes(NormalForm form) {
+    return form.emails().stream().map(email -> new Mailbox(email.mailbox(), email.domain()));
   }
 
   /**
    * The organisation that a contact is: by its name, else a phone, else an e-mail address, else as
    * one of its carers; of several, the one whose id comes first.
    */
-  Optional<OrganisationId> find(Contact contact, ComparableContact comparable) {
+  Optional<OrganisationId> find(Contact contact, NormalForm form) {
     return directory
         .named(contact.fullName())
         .map(Organisation::id)
-        .or(() -> first(byPhone, comparable.phones()))
-        .or(() -> first(byEmail, comparable.emails()))
-        .or(() -> carer(comparable));
+        .or(() -> first(byPhone, numbers(form)))
+        .or(() -> first(byEmail, mailboxes(form)))
+        .or(() -> carer(form));
   }
 
-  private static Optional<OrganisationId> first(
-      Map<String, OrganisationId> index, List<String> keys) {
-    return keys.stream()
-        .flatMap(key -> Optional.ofNullable(index.get(key)).stream())
+  private static <K> Optional<OrganisationId> first(Map<K, OrganisationId> index, Stream<K> keys) {
+    return keys.flatMap(key -> Optional.ofNullable(index.get(key)).stream())
         .min(OrganisationId::compareTo);
   }
 
-  private Optional<OrganisationId> carer(ComparableContact contact) {
-    return signs(contact)
-        .flatMap(sign -> carers.getOrDefault(sign, List.of()).stream())
-        .filter(carer -> isCarer(Comparison.of(carer.contact, contact)))
-        .map(KnownCarer::organisation)
-        .min(OrganisationId::compareTo);
+  private Optional<OrganisationId> carer(NormalForm form) {
+    return carers.isEmpty()
+        ? Optional.empty()
+        : Signs.of(form)
+            .boxed()
+            .flatMap(sign -> carers.getOrDefault(sign, List.of()).stream())
+            .distinct()
+            .filter(carer -> isCarer(carer.form, form))
+            .map(KnownCarer::organisation)
+            .min(OrganisationId::compareTo);
   }
 
-  private static boolean isCarer(Comparison comparison) {
-    return comparison.verdict() == Verdict.SAME
-        || comparison.verdict() == Verdict.DETAILS_DIFFER && comparison.reachable();
+  private boolean isCarer(NormalForm carer, NormalForm form) {
+    Verdict verdict = matcher.verdict(carer, form);
+    return verdict == Verdict.SAME
+        || verdict == Verdict.DETAILS_DIFFER && KnownContact.isReachedAlike(carer, form);
   }
 }

@@ -1,7 +1,6 @@
 package withers.contacts;
 
 import java.util.Collection;
-import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +15,11 @@ import withers.fact.Party;
 import withers.finding.Who;
 import withers.id.OrganisationId;
 import withers.id.SourceId;
+import withers.matching.Matcher;
+import withers.matching.Verdict;
+import withers.matching.Weighing;
+import withers.matching.form.NormalForm;
+import withers.matching.form.NormalForms;
 import withers.organisation.Directory;
 import withers.organisation.NameSpelling;
 import withers.organisation.Organisation;
@@ -27,40 +31,35 @@ import withers.organisation.Organisation;
  */
 public final class People {
 
-  /** Contacts kept ready; beyond that the cache starts anew. Some 500 bytes each. */
-  private static final int MOST_KEPT = 200_000;
+  /** Contacts kept ready; beyond that the cache starts anew. Some 1,800 bytes each. */
+  private static final int MOST_KEPT = 100_000;
 
   /** References kept for a message about contacts that are missing. */
   private static final int MOST_MISSING = 1_000;
 
-  private record Known(ComparableContact contact, Optional<OrganisationId> organisation) {
-
-    /** The organisation that it is, or nobody when it states nothing. */
-    Optional<Who> notAPerson() {
-      Optional<Who> nobody = contact.isEmpty() ? Optional.of(new Who.Nobody()) : Optional.empty();
-      return organisation.<Who>map(Who.Organisation::new).or(() -> nobody);
-    }
-  }
-
   private final Directory directory;
   private final Function<Collection<ContactRef>, Map<ContactRef, Contact>> vault;
-  private final Normaliser normaliser;
-  private final Map<ContactRef, Optional<Known>> cache = new ConcurrentHashMap<>();
+  private final NormalForms forms;
+  private final Matcher matcher;
+  private final Map<ContactRef, Optional<KnownContact>> cache = new ConcurrentHashMap<>();
   private final Set<ContactRef> missing = ConcurrentHashMap.newKeySet();
   private final Lazy<OrganisationFinder> finder;
 
   /**
    * @param vault finds contacts; those that were forgotten or never stored are not among them
-   * @param phones how phones are compared
+   * @param forms makes what is compared of contacts
+   * @param matcher compares it
    */
   public People(
       Directory directory,
       Function<Collection<ContactRef>, Map<ContactRef, Contact>> vault,
-      PhoneNumbers phones) {
+      NormalForms forms,
+      Matcher matcher) {
     this.directory = directory;
     this.vault = vault;
-    this.normaliser = new Normaliser(new RememberedPhones(phones));
-    this.finder = new Lazy<>(() -> new OrganisationFinder(directory, normaliser));
+    this.forms = forms;
+    this.matcher = matcher;
+    this.finder = new Lazy<>(() -> new OrganisationFinder(directory, forms, matcher));
   }
 
   /**
@@ -81,7 +80,7 @@ public final class People {
 
   private Who who(ContactRef reference, SourceId source, OrganisationId organisation) {
     return known(reference)
-        .flatMap(Known::notAPerson)
+        .flatMap(KnownContact::notAPerson)
         .orElseGet(() -> new Who.Person(reference, source, organisation));
   }
 
@@ -104,72 +103,70 @@ public final class People {
   }
 
   /**
-   * Hashes of what this person's details say, and of the reference itself. Whenever the verdict on
-   * two is same or details differ, they have one of these in common; none when the details are not
-   * there.
+   * Hashes of what this person's details say, and of the reference itself. Two who have one of
+   * these in common may be one person; none when the details are not there.
    */
   public LongStream signs(Who.Person person) {
     LongStream same = LongStream.of(person.reference().high());
     return known(person.reference()).stream()
-        .flatMapToLong(known -> LongStream.concat(same, known.contact.signs()));
+        .flatMapToLong(known -> LongStream.concat(same, Signs.of(known.form())));
   }
 
   /** Whether this person has a phone or e-mail; of one who was forgotten it can't be told: yes. */
   public boolean canBeReached(Who.Person person) {
-    return known(person.reference()).map(one -> one.contact.canBeReached()).orElse(true);
+    return known(person.reference()).map(KnownContact::canBeReached).orElse(true);
   }
 
   /** Whether nothing but this person's name is stated; of one who was forgotten: no. */
   public boolean isOnlyAName(Who.Person person) {
-    return known(person.reference()).map(one -> one.contact.isOnlyAName()).orElse(false);
+    return known(person.reference()).map(KnownContact::isOnlyAName).orElse(false);
   }
 
   /** The verdict on two, by docs/findings.md. Symmetric. */
-  public Comparison compare(Who one, Who other) {
+  public Verdict verdict(Who one, Who other) {
     if (one instanceof Who.Nobody || other instanceof Who.Nobody) {
-      return Comparison.CANNOT_TELL;
+      return Verdict.CANNOT_TELL;
     }
     if (one instanceof Who.Person first && other instanceof Who.Person second) {
-      return compare(first.reference(), second.reference());
+      return verdict(first.reference(), second.reference());
     }
-    return isSameOrganisation(one, other) ? Comparison.SAME : organisationAnd(one, other);
+    return isSameOrganisation(one, other) ? Verdict.SAME : organisationAnd(one, other);
   }
 
-  /** How the fields of two people's contacts compare, in order; empty when they can't be told. */
-  public Map<Field, Agreement> fields(Who one, Who other) {
-    Optional<ComparableContact> first = contact(one);
-    Optional<ComparableContact> second = contact(other);
-    Map<Field, Agreement> fields = new EnumMap<>(Field.class);
-    if (first.isPresent() && second.isPresent()) {
-      for (Field field : Field.values()) {
-        fields.put(field, first.get().agreement(field, second.get()));
-      }
-    }
-    return fields;
+  /** Whether whoever calls or writes to one reaches the other: a phone or mailbox is the same. */
+  public boolean areReachedAlike(Who one, Who other) {
+    return form(one)
+        .flatMap(first -> form(other).map(second -> KnownContact.isReachedAlike(first, second)))
+        .orElse(false);
   }
 
-  private Optional<ComparableContact> contact(Who who) {
-    return who.person().flatMap(person -> known(person.reference())).map(Known::contact);
+  /** How two people's contacts compare, trait by trait; empty when there is nothing to compare. */
+  public Optional<Weighing> weigh(Who one, Who other) {
+    return form(one).flatMap(first -> form(other).map(second -> matcher.weigh(first, second)));
   }
 
-  private Comparison organisationAnd(Who one, Who other) {
-    boolean told = isTold(one) && isTold(other);
-    return told ? Comparison.DIFFERENT : Comparison.CANNOT_TELL;
+  private Optional<NormalForm> form(Who who) {
+    return who.person().flatMap(person -> known(person.reference())).map(KnownContact::form);
+  }
+
+  private Verdict organisationAnd(Who one, Who other) {
+    return isTold(one) && isTold(other) ? Verdict.DIFFERENT : Verdict.CANNOT_TELL;
   }
 
   private boolean isTold(Who who) {
     return who.person().map(this::isKnown).orElse(true);
   }
 
-  private Comparison compare(ContactRef one, ContactRef other) {
+  /** Equal contacts are the same, whatever little they say. */
+  private Verdict verdict(ContactRef one, ContactRef other) {
     if (one.equals(other)) {
-      return Comparison.SAME;
+      return Verdict.SAME;
     }
-    Optional<Known> first = known(one);
-    Optional<Known> second = first.isPresent() ? known(other) : Optional.empty();
+    Optional<KnownContact> first = known(one);
+    Optional<KnownContact> second = first.isPresent() ? known(other) : Optional.empty();
     return second
-        .map(known -> Comparison.of(first.orElseThrow().contact, known.contact))
-        .orElse(Comparison.CANNOT_TELL);
+        .map(known -> matcher.verdict(first.orElseThrow().form(), known.form()))
+        .orElse(Verdict.CANNOT_TELL);
   }
 
   private static boolean isSameOrganisation(Who one, Who other) {
@@ -190,18 +187,18 @@ public final class People {
     fresh.forEach(reference -> keep(reference, Optional.ofNullable(found.get(reference))));
   }
 
-  private Optional<Known> known(ContactRef reference) {
-    Optional<Known> kept = cache.get(reference);
+  private Optional<KnownContact> known(ContactRef reference) {
+    Optional<KnownContact> kept = cache.get(reference);
     return kept == null ? find(reference) : kept;
   }
 
-  private Optional<Known> find(ContactRef reference) {
+  private Optional<KnownContact> find(ContactRef reference) {
     Map<ContactRef, Contact> found = vault.apply(List.of(reference));
     return keep(reference, Optional.ofNullable(found.get(reference)));
   }
 
-  private Optional<Known> keep(ContactRef reference, Optional<Contact> contact) {
-    Optional<Known> known = contact.map(this::known);
+  private Optional<KnownContact> keep(ContactRef reference, Optional<Contact> contact) {
+    Optional<KnownContact> known = contact.map(this::known);
     noteMissing(reference, known);
     if (cache.size() >= MOST_KEPT) {
       cache.clear();
@@ -210,7 +207,7 @@ public final class People {
     return known;
   }
 
-  private void noteMissing(ContactRef reference, Optional<Known> found) {
+  private void noteMissing(ContactRef reference, Optional<KnownContact> found) {
     if (found.isEmpty() && missing.size() < MOST_MISSING) {
       missing.add(reference);
     }
@@ -221,8 +218,8 @@ public final class People {
     return Set.copyOf(missing);
   }
 
-  private Known known(Contact contact) {
-    ComparableContact comparable = normaliser.comparable(contact);
-    return new Known(comparable, finder.get().find(contact, comparable));
+  private KnownContact known(Contact contact) {
+    NormalForm form = forms.of(contact);
+    return new KnownContact(form, finder.get().find(contact, form));
   }
 }

@@ -12,7 +12,6 @@ import java.util.stream.Stream;
 import withers.cases.Settlement.Client;
 import withers.cases.Settlement.Relation;
 import withers.contact.ContactRef;
-import withers.contacts.Comparison;
 import withers.contacts.People;
 import withers.fact.Fact;
 import withers.fact.Party;
@@ -124,14 +123,11 @@ public record Cast(People people, Sources sources, Settlements settlements) {
     return new Client(person.reference(), statement.source(), id);
   }
 
-  public Verdict verdict(Who one, Who other) {
-    return compare(one, other).verdict();
-  }
-
   /** The verdict on two: a person's who found out, else what their details say. */
-  public Comparison compare(Who one, Who other) {
-    Comparison compared = people.compare(one, other);
-    return relation(one, other).map(settled -> told(settled, compared)).orElse(compared);
+  public Verdict verdict(Who one, Who other) {
+    return relation(one, other)
+        .map(settled -> told(settled, one, other))
+        .orElseGet(() -> people.verdict(one, other));
   }
 
   /** What somebody settled about two people; one who was forgotten can't be told any more. */
@@ -145,21 +141,21 @@ public record Cast(People people, Sources sources, Settlements settlements) {
     return Optional.empty();
   }
 
-  private static Comparison told(Relation settled, Comparison compared) {
-    return new Comparison(verdict(settled, compared), compared.disagreeing(), compared.reachable());
-  }
-
-  private static Verdict verdict(Relation settled, Comparison compared) {
+  private Verdict told(Relation settled, Who one, Who other) {
     return switch (settled) {
-      case SAME_PERSON -> compared.disagreeing().isEmpty() ? Verdict.SAME : Verdict.DETAILS_DIFFER;
+      case SAME_PERSON -> differ(one, other) ? Verdict.DETAILS_DIFFER : Verdict.SAME;
       case SAME_HOUSEHOLD -> Verdict.SAME_HOUSEHOLD;
       case DIFFERENT_PEOPLE -> Verdict.DIFFERENT;
     };
   }
 
+  private boolean differ(Who one, Who other) {
+    return people.weigh(one, other).filter(weighing -> !weighing.others().isEmpty()).isPresent();
+  }
+
   /**
-   * Hashes of whom a person may be. Whenever the verdict on two is same or details differ, they
-   * have one of these in common.
+   * Hashes of whom a person may be: two of one person are found by having one of these in common,
+   * and two of whom somebody settled that they are one always have.
    */
   public LongStream signs(Who.Person person) {
     return LongStream.concat(

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import withers.contact.ContactRef;
-import withers.contacts.Comparison;
 import withers.finding.Who;
 import withers.history.Animal;
 import withers.history.Statement;
@@ -92,9 +91,18 @@ public record Versions(List<Version> all, Cast cast) {
     return freshness(newest());
   }
 
-  /** How somebody compares with the newest version. */
-  public Comparison withNewest(Who other) {
-    return cast.compare(newest().who(), other);
+  /** The version that gives somebody the best verdict; of several the first. */
+  public Version closest(Who other) {
+    Verdict best = verdict(other);
+    return all.stream()
+        .filter(version -> cast.verdict(version.who(), other) == best)
+        .findFirst()
+        .orElse(all.get(0));
+  }
+
+  /** The verdict on somebody and the newest version. */
+  public Verdict verdictOnNewest(Who other) {
+    return cast.verdict(newest().who(), other);
   }
 
   /** When the newest version was first stated. */

@@ -3,65 +3,81 @@ package withers.explain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import withers.contacts.Agreement;
-import withers.contacts.Field;
+import withers.contact.ContactRef;
 import withers.custody.Cast;
 import withers.custody.Tenure;
 import withers.finding.Finding;
 import withers.finding.Who;
+import withers.matching.Verdict;
+import withers.matching.Weighing;
 import withers.registration.LiveRegistration;
 import withers.rule.Dossier;
 
 /**
- * How registered contacts compare with the custodian and with each other, field by field.
+ * How registered contacts compare with the custodian and with each other, trait by trait.
  *
  * @param strays registrations of other numbers that may be meant for the animal
  */
 record ContactLines(Dossier dossier, List<Finding.Registration> strays, Naming naming) {
+  private static final String SETTLED = ", as a person settled it; by their details alone:";
 
   List<String> lines() {
-    List<String> lines = new ArrayList<>();
+    List<List<String>> pairs = new ArrayList<>(ofRegistrations());
+    strays.forEach(
+        stray -> custodian(stray.primary()).ifPresent(who -> pairs.add(stray(stray, who))));
+    return pairs.stream().distinct().flatMap(List::stream).toList();
+  }
+
+  private List<List<String>> ofRegistrations() {
+    List<List<String>> pairs = new ArrayList<>();
     List<LiveRegistration> live = dossier.live();
-    Optional<Who> custodian = dossier.custodian().map(Tenure::who);
     for (int i = 0; i < live.size(); i++) {
       Who primary = live.get(i).primary();
-      custodian.ifPresent(who -> lines.add(line(who, primary)));
-      dossier.keeper().ifPresent(keeper -> lines.add(versions(keeper.versions().verdict(primary))));
-      live.subList(i + 1, live.size()).forEach(other -> lines.add(line(primary, other.primary())));
+      custodian(primary).ifPresent(who -> pairs.add(lines(who, primary, "")));
+      live.subList(i + 1, live.size())
+          .forEach(other -> pairs.add(lines(primary, other.primary(), "")));
     }
-    strays.forEach(stray -> custodian.ifPresent(who -> lines.add(stray(stray, who))));
-    return lines.stream().distinct().toList();
+    return pairs;
   }
 
-  private String stray(Finding.Registration stray, Who custodian) {
-    return "%s, by the registration of %s with %s"
-        .formatted(
-            line(custodian, stray.primary()), stray.chip().display(), naming.of(stray.registry()));
+  private List<String> stray(Finding.Registration stray, Who custodian) {
+    String by =
+        ", by the registration of %s with %s"
+            .formatted(stray.chip().display(), naming.of(stray.registry()));
+    return lines(custodian, stray.primary(), by);
   }
 
-  private String line(Who one, Who other) {
+  /** Of a keeper the version that comes closest: by it the rules judge. */
+  private Optional<Who> custodian(Who primary) {
+    return dossier
+        .keeper()
+        .map(keeper -> keeper.versions().closest(primary).who())
+        .or(() -> dossier.custodian().map(Tenure::who));
+  }
+
+  private List<String> lines(Who one, Who other, String by) {
     Cast cast = dossier.cast();
-    return "%s and %s: %s%s"
-        .formatted(
-            naming.of(one),
-            naming.of(other),
-            words(cast.verdict(one, other)),
-            fields(cast.people().fields(one, other)));
+    Verdict verdict = cast.verdict(one, other);
+    Optional<Weighing> weighing =
+        isOneContact(one, other) ? Optional.empty() : cast.people().weigh(one, other);
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "%s and %s: %s%s%s"
+            .formatted(
+                naming.of(one),
+                naming.of(other),
+                words(verdict),
+                by,
+                weighing.filter(w -> w.verdict() != verdict).map(w -> SETTLED).orElse("")));
+    weighing.map(Waterfall::lines).ifPresent(lines::addAll);
+    return lines;
   }
 
-  private static String fields(Map<Field, Agreement> fields) {
-    return fields.isEmpty()
-        ? ""
-        : fields.entrySet().stream()
-            .map(field -> "%s %s".formatted(field.getKey().word(), words(field.getValue())))
-            .collect(Collectors.joining(", ", " (", ")"));
-  }
-
-  private String versions(Enum<?> verdict) {
-    return "  the best verdict over all versions of the keeper: " + words(verdict);
+  /** Equal in every field, so that there is nothing to weigh. */
+  private static boolean isOneContact(Who one, Who other) {
+    Optional<ContactRef> reference = one.person().map(Who.Person::reference);
+    return reference.isPresent() && reference.equals(other.person().map(Who.Person::reference));
   }
 
   private static String words(Enum<?> constant) {

@@ -47,8 +47,19 @@ public record Finding(
     evidence = List.copyOf(evidence);
   }
 
-  /** The registration that a finding speaks of. */
-  public record Registration(ChipNumber chip, OrganisationId registry, Who primary) {}
+  /**
+   * The registration that a finding speaks of.
+   *
+   * @param compared how its primary compares with whoever has the animal, if both are people
+   */
+  public record Registration(
+      ChipNumber chip, OrganisationId registry, Who primary, Optional<Compared> compared) {
+
+    /** One whose primary is compared with nobody. */
+    public Registration(ChipNumber chip, OrganisationId registry, Who primary) {
+      this(chip, registry, primary, Optional.empty());
+    }
+  }
 
   /** How sure the records make us. */
   public enum Certainty {

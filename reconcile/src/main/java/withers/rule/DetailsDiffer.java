@@ -2,10 +2,11 @@ package withers.rule;
 
 import java.time.LocalDate;
 import java.util.List;
-import withers.contacts.Comparison;
-import withers.contacts.Field;
+import java.util.stream.Stream;
+import withers.custody.Versions;
 import withers.finding.FindingKind;
 import withers.finding.Newer;
+import withers.matching.Trait;
 import withers.matching.Verdict;
 import withers.registration.LiveRegistration;
 
@@ -38,7 +39,7 @@ final class DetailsDiffer extends KeeperRule {
 
   private static List<LiveRegistration> differing(Dossier dossier, Keeper keeper) {
     return dossier.live().stream()
-        .filter(one -> withNewest(one, keeper).verdict() == Verdict.DETAILS_DIFFER)
+        .filter(one -> keeper.versions().verdictOnNewest(one.primary()) == Verdict.DETAILS_DIFFER)
         .toList();
   }
 
@@ -48,10 +49,10 @@ final class DetailsDiffer extends KeeperRule {
 
   private static List<String> fields(List<LiveRegistration> differing, Keeper keeper) {
     return differing.stream()
-        .flatMap(one -> withNewest(one, keeper).disagreeing().stream())
-        .distinct()
+        .flatMap(one -> others(one, keeper))
         .sorted()
-        .map(Field::word)
+        .map(DetailsDiffer::field)
+        .distinct()
         .toList();
   }
 
@@ -67,7 +68,14 @@ final class DetailsDiffer extends KeeperRule {
     return later ? Newer.REGISTRATION : Newer.UNCLEAR;
   }
 
-  private static Comparison withNewest(LiveRegistration registration, Keeper keeper) {
-    return keeper.versions().withNewest(registration.primary());
+  private static Stream<Trait> others(LiveRegistration registration, Keeper keeper) {
+    Versions versions = keeper.versions();
+    return versions.cast().people().weigh(versions.newest().who(), registration.primary()).stream()
+        .flatMap(weighing -> weighing.others().stream());
+  }
+
+  /** What a registry asks for in one piece or in two is one field here. */
+  private static String field(Trait trait) {
+    return trait.isName() ? "name" : trait.word();
   }
 }

@@ -6,7 +6,6 @@ import withers.custody.Tenure;
 import withers.fact.Fact;
 import withers.finding.Finding;
 import withers.finding.Finding.Certainty;
-import withers.finding.Finding.Registration;
 import withers.finding.FindingKind;
 import withers.finding.Priority;
 import withers.finding.Who;
@@ -21,6 +20,7 @@ record FindingWriter(Dossier dossier) {
   Finding write(FindingKind kind, Judgement.Holds holds) {
     OrganisationId actor = holds.actor().organisation(dossier.cast());
     Looks looks = new Looks(dossier);
+    Registered registered = new Registered(dossier);
     return new Finding(
         kind,
         new Anchor.Chip(dossier.animal().anchor()),
@@ -31,7 +31,7 @@ record FindingWriter(Dossier dossier) {
         holds.acting().map(Statement::key),
         dossier.custodian().map(Tenure::who).orElseGet(Who.Nobody::new),
         Stream.concat(dossier.live().stream(), dossier.stray().stream())
-            .map(r -> new Registration(r.chip(), r.registry(), r.primary()))
+            .map(one -> registered.of(one, kind))
             .toList(),
         holds.fields(),
         certainty(holds),

@@ -2,7 +2,6 @@ package withers.rule;
 
 import java.util.List;
 import java.util.Optional;
-import withers.finding.Finding.Registration;
 import withers.finding.OpenQuestion;
 import withers.finding.Who;
 import withers.registration.LiveRegistration;
@@ -14,7 +13,8 @@ record Questions(Dossier dossier) {
 
   /**
    * Open when registries are current, no registration plainly names an acceptable primary, and one
-   * names somebody who may be the keeper. Whoever was forgotten is not asked about.
+   * names somebody who may be the keeper. Whoever was forgotten is not asked about, nor who is
+   * reached by a phone or e-mail of the keeper's: that leads to the right place.
    */
   Optional<OpenQuestion> open() {
     if (dossier.deaths().isDead() || dossier.custody().isInDoubt()) {
@@ -30,7 +30,12 @@ record Questions(Dossier dossier) {
     return dossier.live().stream()
         .filter(one -> dossier.standing(one, keeper) == Standing.UNTOLD)
         .filter(one -> one.primary().person().filter(dossier.cast().people()::isKnown).isPresent())
+        .filter(one -> keeper.versions().all().stream().noneMatch(v -> isReachedAs(v.who(), one)))
         .toList();
+  }
+
+  private boolean isReachedAs(Who version, LiveRegistration registration) {
+    return dossier.cast().people().areReachedAlike(version, registration.primary());
   }
 
   private Optional<OpenQuestion> about(Keeper keeper, List<LiveRegistration> untold) {
@@ -52,6 +57,6 @@ record Questions(Dossier dossier) {
         keeper.start().key(),
         person,
         keeper.since(),
-        untold.stream().map(r -> new Registration(r.chip(), r.registry(), r.primary())).toList());
+        untold.stream().map(new Registered(dossier)::of).toList());
   }
 }

@@ -1,8 +1,5 @@
 package withers.scorecard;
 
-import java.util.Map;
-import withers.contacts.Agreement;
-import withers.contacts.Field;
 import withers.contacts.People;
 import withers.finding.Who;
 
@@ -10,9 +7,7 @@ import withers.finding.Who;
 record WaysToCall(People people) {
 
   boolean agree(Who one, Who other) {
-    Map<Field, Agreement> fields = people.fields(one, other);
-    return fields.get(Field.PHONE) == Agreement.AGREES
-        || fields.get(Field.EMAIL) == Agreement.AGREES;
+    return people.areReachedAlike(one, other);
   }
 
   /** Whether there is a phone or e-mail of a person at all. */

@@ -10,7 +10,9 @@ import withers.corpus.Judge;
 import withers.finding.Who;
 import withers.id.OrganisationId;
 import withers.id.SourceId;
+import withers.matching.Matcher;
 import withers.matching.Verdict;
+import withers.matching.form.NormalForms;
 import withers.organisation.Directory;
 
 /** Asks {@link People}, as the run does, about two persons whom nobody has seen before. */
@@ -26,8 +28,7 @@ final class PeopleJudge implements Judge {
    * @param country the workspace's, ISO 3166-1 alpha-2
    */
   PeopleJudge(String country) {
-    PhoneNumbers phones = new PhoneNumbers(country);
-    people = new People(Directory.EMPTY, this::found, phones);
+    people = new People(Directory.EMPTY, this::found, new NormalForms(country), Matcher.builtIn());
   }
 
   private Map<ContactRef, Contact> found(Collection<ContactRef> wanted) {
@@ -39,7 +40,7 @@ final class PeopleJudge implements Judge {
   @Override
   public Verdict verdict(Contact one, Contact other) {
     vault.clear();
-    return people.compare(person(one), person(other)).verdict();
+    return people.verdict(person(one), person(other));
   }
 
   private Who person(Contact contact) {

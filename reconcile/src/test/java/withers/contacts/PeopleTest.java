@@ -12,7 +12,9 @@ import withers.fact.Party;
 import withers.finding.Who;
 import withers.id.OrganisationId;
 import withers.id.SourceId;
+import withers.matching.Matcher;
 import withers.matching.Verdict;
+import withers.matching.form.NormalForms;
 import withers.world.World;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -76,6 +78,7 @@ class PeopleTest {
     assertThat(who("OwnerNoPhone")).isEqualTo(new Who.Nobody());
     assertThat(who("Owner0101")).isInstanceOf(Who.Person.class);
     assertThat(verdict(who("Owner0101"), who("Ada"))).isEqualTo(Verdict.SAME);
+    assertThat(world.people().areReachedAlike(who("Owner0101"), who("Ada"))).isTrue();
   }
 
   @Test
@@ -102,14 +105,15 @@ class PeopleTest {
             reference -> {
               throw new IllegalStateException("Looked");
             },
-            new PhoneNumbers("US"));
+            new NormalForms("US"),
+            Matcher.builtIn());
     Who ada = new Who.Person(world.reference("Ada"), SOURCE, CLINIC);
 
-    assertThat(blind.compare(ada, ada).verdict()).isEqualTo(Verdict.SAME);
+    assertThat(blind.verdict(ada, ada)).isEqualTo(Verdict.SAME);
   }
 
   private Verdict verdict(Who one, Who other) {
-    return world.people().compare(one, other).verdict();
+    return world.people().verdict(one, other);
   }
 
   private Who who(String word) {

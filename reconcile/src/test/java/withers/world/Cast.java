@@ -27,6 +27,7 @@ final class Cast {
           Map.entry("Ada'", person("STONE, Áda", "+1 (212) 555-0101", "", "v 1", "1, Quay")),
           Map.entry("AdaMoved", person("Ada Stone", "212 555 0102", "", "V2", "9 Hill")),
           Map.entry("AdaMarried", person("Ada Brook", "212 555 0103", "", "V1", "1 Quay")),
+          Map.entry("Adas", person("Ben Stone", "212 555 0193", "", "V1", "1 Quay")),
           Map.entry("Zed", person("Zed Moor", "212 555 0103", "", "", "")),
           Map.entry("Nameless0101", person("", "212 555 0101", "", "", "")),
           Map.entry("Nameless0109", person("", "212 555 0109", "", "", "")),

@@ -17,7 +17,6 @@ import withers.contact.ContactVault;
 import withers.contact.MemoryContactVault;
 import withers.contact.VaultKey;
 import withers.contacts.People;
-import withers.contacts.PhoneNumbers;
 import withers.fact.ChipEvent;
 import withers.history.Periods;
 import withers.history.Scope;
@@ -25,6 +24,8 @@ import withers.id.RecordKey;
 import withers.id.SourceId;
 import withers.log.EventLog;
 import withers.log.memory.MemoryEventLog;
+import withers.matching.Matcher;
+import withers.matching.form.NormalForms;
 import withers.organisation.Directory;
 import withers.run.Outcome;
 import withers.run.Reconciliation;
@@ -43,7 +44,8 @@ public final class World {
   private record Dated(SourceId source, LocalDate date) {}
 
   private final ContactVault vault = new MemoryContactVault(KEY);
-  private final People people = new People(DIRECTORY, vault::findAll, new PhoneNumbers("US"));
+  private final People people =
+      new People(DIRECTORY, vault::findAll, new NormalForms("US"), Matcher.builtIn());
   private final List<Export> exports = new ArrayList<>();
 
   /** A world that knows everybody of the cast, and nothing else yet. */

@@ -13,12 +13,12 @@ import withers.bench.BenchWorld.Month;
 import withers.codec.Streams;
 import withers.contact.ContactVault;
 import withers.contacts.People;
-import withers.contacts.PhoneNumbers;
 import withers.history.Periods;
 import withers.history.Scope;
 import withers.log.EventLog;
 import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
+import withers.reconcile.cli.PeopleOf;
 import withers.run.Outcome;
 import withers.run.Reconciliation;
 import withers.run.Workers;
@@ -92,8 +92,7 @@ final class Replays {
 
   private static Reconciliation reconciliation(
       Workspace workspace, ContactVault vault, int threads) {
-    PhoneNumbers phones = new PhoneNumbers(workspace.settings().phoneRegion());
-    People people = new People(workspace.directory(), vault::findAll, phones);
+    People people = PeopleOf.workspace(workspace, vault::findAll);
     return new Reconciliation(
         workspace.directory(),
         people,

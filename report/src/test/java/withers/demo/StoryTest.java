@@ -28,12 +28,15 @@ import withers.cases.CaseKey;
 import withers.cli.Console;
 import withers.cli.Progress;
 import withers.codec.Streams;
+import withers.finding.Compared;
 import withers.finding.Damage;
 import withers.finding.Finding;
+import withers.finding.Newer;
 import withers.finding.RunResult;
 import withers.history.Scope;
 import withers.ingest.Ingested;
 import withers.ingest.cli.Ingester;
+import withers.matching.Verdict;
 import withers.reconcile.cli.Reconciler;
 import withers.report.demo.DemoFixtures;
 import withers.report.demo.DemoFolder;
@@ -110,6 +113,33 @@ class StoryTest {
                       .as(story.sentence())
                       .contains(finding.caseKey()));
     }
+  }
+
+  /** Of two registrations of Windrose one is her husband's; Wicket's is silent, others are not. */
+  @Test
+  void all_five_verdicts_on_contacts_are_among_the_reasons() {
+    RunResult october = run(Round.last());
+    Stream<Finding.Registration> registered =
+        Stream.concat(
+            october.findings().stream().flatMap(finding -> finding.registered().stream()),
+            october.questions().stream().flatMap(question -> question.registered().stream()));
+    assertThat(registered.flatMap(one -> one.compared().stream()).map(Compared::verdict))
+        .contains(Verdict.values());
+  }
+
+  @Test
+  void what_can_not_be_told_is_asked() {
+    assertThat(run(Round.last()).questions())
+        .extracting(question -> question.chips().get(0).display())
+        .contains("999010900000024", "999010900000361");
+  }
+
+  @Test
+  void the_registration_of_who_married_looks_newer() {
+    assertThat(run(Round.last()).findings())
+        .filteredOn(finding -> finding.anchor().display().equals("999010900000004"))
+        .flatExtracting(finding -> finding.newer().stream().toList())
+        .containsExactly(Newer.REGISTRATION);
   }
 
   @Test

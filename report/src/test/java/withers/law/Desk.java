@@ -15,7 +15,6 @@ import withers.codec.finding.CanonicalFindings;
 import withers.contact.MemoryContactVault;
 import withers.contact.VaultKey;
 import withers.contacts.People;
-import withers.contacts.PhoneNumbers;
 import withers.history.Periods;
 import withers.history.Scope;
 import withers.id.ImportId;
@@ -28,6 +27,7 @@ import withers.ingest.SortedExports;
 import withers.ingest.known.KnownExports;
 import withers.ingest.profile.Profiles;
 import withers.log.memory.MemoryEventLog;
+import withers.reconcile.cli.PeopleOf;
 import withers.run.Outcome;
 import withers.run.Reconciliation;
 import withers.run.Workers;
@@ -100,11 +100,7 @@ public final class Desk {
   }
 
   public Outcome outcome(LocalDate asOf, int threads) {
-    People people =
-        new People(
-            workspace.directory(),
-            vault::findAll,
-            new PhoneNumbers(workspace.settings().phoneRegion()));
+    People people = PeopleOf.workspace(workspace, vault::findAll);
     return new Reconciliation(
             workspace.directory(),
             people,

@@ -13,10 +13,11 @@ import org.duckdb.DuckDBFunctions;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.contacts.People;
-import withers.contacts.PhoneNumbers;
 import withers.finding.Who;
 import withers.id.OrganisationId;
 import withers.id.SourceId;
+import withers.matching.Matcher;
+import withers.matching.form.NormalForms;
 import withers.organisation.Directory;
 
 /**
@@ -41,7 +42,8 @@ final class Judge {
    * @param region the workspace's for phones, ISO 3166-1 alpha-2
    */
   Judge(String region) {
-    this.people = new People(Directory.EMPTY, this::found, new PhoneNumbers(region));
+    this.people =
+        new People(Directory.EMPTY, this::found, new NormalForms(region), Matcher.builtIn());
   }
 
   /** Makes the judge known to a database that runs on a single thread. */
@@ -60,8 +62,7 @@ final class Judge {
   /** The verdict in words: "same", "details differ" and so on. */
   private String verdict(String one, String other) {
     return people
-        .compare(person(one), person(other))
-        .verdict()
+        .verdict(person(one), person(other))
         .name()
         .toLowerCase(Locale.ROOT)
         .replace('_', ' ');

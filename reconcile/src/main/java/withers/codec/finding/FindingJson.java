@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import tools.jackson.core.JsonGenerator;
 import withers.cases.Anchor;
+import withers.finding.Compared;
 import withers.finding.Damage;
 import withers.finding.Evidence;
 import withers.finding.Finding;
@@ -86,6 +87,25 @@ record FindingJson(JsonGenerator json, boolean isWhole) {
     text("chip", registration.chip().display());
     text("registry", registration.registry().value());
     who("primary", registration.primary());
+    registration.compared().ifPresent(this::compared);
+  }
+
+  private void compared(Compared compared) {
+    json.writeName("compared");
+    json.writeStartObject();
+    text("verdict", Words.of(compared.verdict()));
+    text("ground", Words.of(compared.ground()));
+    json.writeNumberProperty("prior", compared.prior());
+    each("weights", compared.weights(), this::weight);
+    json.writeNumberProperty("samePerson", compared.samePerson());
+    json.writeNumberProperty("sameHousehold", compared.sameHousehold());
+    json.writeEndObject();
+  }
+
+  private void weight(Compared.Weight weight) {
+    text("trait", weight.trait().word());
+    text("level", weight.level().word());
+    json.writeNumberProperty("hundredths", weight.hundredths());
   }
 
   private void priority(Priority priority) {

@@ -10,6 +10,7 @@ import withers.contact.ContactRef;
 import withers.fact.Slot;
 import withers.fact.Species;
 import withers.finding.Band;
+import withers.finding.Compared;
 import withers.finding.Damage;
 import withers.finding.Detail;
 import withers.finding.Evidence;
@@ -23,6 +24,10 @@ import withers.finding.Who;
 import withers.id.OrganisationId;
 import withers.id.RecordKey;
 import withers.id.SourceId;
+import withers.matching.Ground;
+import withers.matching.Level;
+import withers.matching.Trait;
+import withers.matching.Verdict;
 
 /** Reads findings that were written whole. */
 final class FindingReader {
@@ -96,7 +101,25 @@ final class FindingReader {
     return new Finding.Registration(
         chip(one.text("chip")),
         new OrganisationId(one.text("registry")),
-        who(one.object("primary")));
+        who(one.object("primary")),
+        one.optionalObject("compared").map(FindingReader::compared));
+  }
+
+  private static Compared compared(Fields compared) {
+    return new Compared(
+        Words.read(Verdict.class, compared.text("verdict")),
+        Words.read(Ground.class, compared.text("ground")),
+        compared.number("prior"),
+        compared.each("weights", FindingReader::weight),
+        compared.number("samePerson"),
+        compared.number("sameHousehold"));
+  }
+
+  private static Compared.Weight weight(Fields weight) {
+    return new Compared.Weight(
+        Words.read(Trait.class, weight.text("trait")),
+        Words.read(Level.class, weight.text("level")),
+        weight.number("hundredths"));
   }
 
   private static Priority priority(Fields priority) {

@@ -3,7 +3,6 @@ package withers.reconcile.cli;
 import java.util.UUID;
 import withers.cli.Progress;
 import withers.contacts.People;
-import withers.contacts.PhoneNumbers;
 import withers.finding.RunResult;
 import withers.history.Periods;
 import withers.history.Scope;
@@ -31,18 +30,13 @@ public record Reconciler(Workspace workspace, int threads) {
    */
   public RunResult run(Scope scope, Progress progress) {
     try (Stores stores = Stores.open(workspace)) {
-      People people = people(stores);
+      People people = PeopleOf.workspace(workspace, stores::findAll);
       Outcome outcome = reconciliation(people, progress).judge(stores.log().snapshot(), scope);
       stores.requireForgotten(people.missing());
       RunResult run = recorder(stores).record(outcome, scope);
       new RunStore(workspace.paths().runs()).write(run);
       return run;
     }
-  }
-
-  private People people(Stores stores) {
-    PhoneNumbers phones = new PhoneNumbers(workspace.settings().phoneRegion());
-    return new People(workspace.directory(), stores::findAll, phones);
   }
 
   private Reconciliation reconciliation(People people, Progress progress) {

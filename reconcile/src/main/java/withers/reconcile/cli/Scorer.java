@@ -5,7 +5,6 @@ import java.util.NavigableSet;
 import java.util.stream.Collectors;
 import withers.cli.Progress;
 import withers.contacts.People;
-import withers.contacts.PhoneNumbers;
 import withers.custody.Cast;
 import withers.history.Periods;
 import withers.history.Scope;
@@ -40,8 +39,7 @@ public record Scorer(Workspace workspace) {
       Periods periods = Periods.of(workspace.settings(), workspace.directory());
       Group group = Group.of(clinics, sources, periods);
       requirePatients(group);
-      PhoneNumbers phones = new PhoneNumbers(workspace.settings().phoneRegion());
-      People people = new People(workspace.directory(), stores::findAll, phones);
+      People people = PeopleOf.workspace(workspace, stores::findAll);
       Cast cast = new Cast(people, sources, SettlementReader.read(log, scope));
       Workers workers = new Workers(Runtime.getRuntime().availableProcessors());
       Scorecard card =

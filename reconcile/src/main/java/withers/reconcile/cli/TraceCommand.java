@@ -21,8 +21,6 @@ import withers.cli.ExitCode;
 import withers.cli.JsonOption;
 import withers.cli.WorkspaceOption;
 import withers.codec.trace.TraceJson;
-import withers.contacts.People;
-import withers.contacts.PhoneNumbers;
 import withers.history.Periods;
 import withers.history.Scope;
 import withers.trace.Trace;
@@ -69,12 +67,11 @@ public final class TraceCommand implements Callable<Integer> {
   }
 
   private Tracer tracer(Workspace workspace, Stores stores) {
-    PhoneNumbers phones = new PhoneNumbers(workspace.settings().phoneRegion());
     return new Tracer(
         stores.log().snapshot(),
         Scope.asOf(asOf.in(workspace)),
         workspace.directory(),
-        new People(workspace.directory(), stores::findAll, phones),
+        PeopleOf.workspace(workspace, stores::findAll),
         Periods.of(workspace.settings(), workspace.directory()));
   }
 

@@ -18,8 +18,6 @@ import withers.cli.ExitCode;
 import withers.cli.WorkspaceOption;
 import withers.contact.Contact;
 import withers.contact.ContactVault;
-import withers.contacts.People;
-import withers.contacts.PhoneNumbers;
 import withers.explain.Explainer;
 import withers.explain.Explanation;
 import withers.finding.RunResult;
@@ -28,6 +26,7 @@ import withers.id.OrganisationId;
 import withers.log.EventLog;
 import withers.log.LogSnapshot;
 import withers.organisation.Organisation;
+import withers.reconcile.cli.PeopleOf;
 import withers.report.list.Reference;
 import withers.report.text.OneLine;
 import withers.workspace.Workspace;
@@ -114,12 +113,11 @@ public final class ExplainCommand implements Callable<Integer> {
       LogSnapshot log,
       ContactVault vault,
       Optional<OrganisationId> reader) {
-    PhoneNumbers phones = new PhoneNumbers(workspace.settings().phoneRegion());
     return new Explainer(
         run,
         log,
         workspace.directory(),
-        new People(workspace.directory(), vault::findAll, phones),
+        PeopleOf.workspace(workspace, vault::findAll),
         Periods.of(workspace.settings(), workspace.directory()),
         reader,
         reference -> vault.find(reference).map(Contact::fullName).filter(name -> !name.isEmpty()));

@@ -22,8 +22,6 @@ import withers.cli.Console;
 import withers.cli.ExitCode;
 import withers.cli.WorkspaceOption;
 import withers.contact.ContactVault;
-import withers.contacts.People;
-import withers.contacts.PhoneNumbers;
 import withers.finding.RunResult;
 import withers.history.Periods;
 import withers.history.Scope;
@@ -31,6 +29,7 @@ import withers.id.ImportId;
 import withers.id.OrganisationId;
 import withers.log.EventLog;
 import withers.log.LogSnapshot;
+import withers.reconcile.cli.PeopleOf;
 import withers.run.SettlementReader;
 import withers.settling.Answer;
 import withers.settling.CannotBeSettledException;
@@ -195,12 +194,11 @@ public final class SettleCommand implements Callable<Integer> {
 
   private static SettlementMaker maker(
       RunResult run, LogSnapshot log, ContactVault vault, Workspace workspace) {
-    PhoneNumbers phones = new PhoneNumbers(workspace.settings().phoneRegion());
     return new SettlementMaker(
         run,
         log,
         workspace.directory(),
-        new People(workspace.directory(), vault::findAll, phones),
+        PeopleOf.workspace(workspace, vault::findAll),
         Periods.of(workspace.settings(), workspace.directory()));
   }
 

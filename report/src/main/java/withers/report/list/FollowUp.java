@@ -15,6 +15,7 @@ import withers.chip.ChipNumber;
  * @param calls whom to call, the first one first; possibly nobody
  * @param steps what to do, in order
  * @param evidence what it rests on, in order of day
+ * @param comparisons how registered contacts compare with whoever has the animal
  * @param cautions what to take care of with this animal; those of its kind stand with the task
  */
 public record FollowUp(
@@ -28,12 +29,14 @@ public record FollowUp(
     List<Callee> calls,
     List<String> steps,
     List<String> evidence,
+    List<Comparing> comparisons,
     List<String> cautions) {
   public FollowUp {
     chips = List.copyOf(chips);
     calls = List.copyOf(calls);
     steps = List.copyOf(steps);
     evidence = List.copyOf(evidence);
+    comparisons = List.copyOf(comparisons);
     cautions = List.copyOf(cautions);
   }
 }

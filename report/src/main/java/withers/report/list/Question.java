@@ -11,10 +11,17 @@ import withers.chip.ChipNumber;
  * @param animal the animal's name and kind
  * @param record the reader's own record key
  * @param about who may be whom, in a sentence or two
+ * @param comparisons how the registered contacts compare with the other
  */
 public record Question(
-    String reference, String animal, List<ChipNumber> chips, String record, String about) {
+    String reference,
+    String animal,
+    List<ChipNumber> chips,
+    String record,
+    String about,
+    List<Comparing> comparisons) {
   public Question {
     chips = List.copyOf(chips);
+    comparisons = List.copyOf(comparisons);
   }
 }

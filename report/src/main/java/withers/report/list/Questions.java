@@ -15,7 +15,8 @@ record Questions(Texts texts, Reader reader, Phrases phrases) {
         phrases.title(question.animalName(), question.species()),
         question.chips(),
         OneLine.of(question.record().value()),
-        about(question));
+        about(question),
+        new Comparisons(texts, reader).of(question.registered()));
   }
 
   private String about(OpenQuestion question) {
@@ -24,8 +25,7 @@ record Questions(Texts texts, Reader reader, Phrases phrases) {
         phrases.opening(question.animalName(), question.species()),
         phrases.who(reader.see(question.keeper())),
         phrases.organisations(
-            question.registered().stream().map(Registration::registry).map(this::named).toList()),
-        phrases.all(question.registered().stream().map(one -> reader.see(one.primary())).toList()));
+            question.registered().stream().map(Registration::registry).map(this::named).toList()));
   }
 
   private Organisation named(withers.id.OrganisationId registry) {

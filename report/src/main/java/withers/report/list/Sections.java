@@ -27,6 +27,7 @@ final class Sections {
   private final Calls calls;
   private final Steps steps;
   private final Grounds grounds;
+  private final Comparisons comparisons;
 
   Sections(Texts texts, Reader reader, Predicate<CaseKey> isNew) {
     this.texts = texts;
@@ -37,6 +38,7 @@ final class Sections {
     this.steps = new Steps(texts, phrases);
     this.trouble = new Trouble(texts, phrases, steps);
     this.grounds = new Grounds(texts, phrases);
+    this.comparisons = new Comparisons(texts, reader);
   }
 
   List<BandSection> of(List<Finding> findings) {
@@ -82,6 +84,7 @@ final class Sections {
         calls.about(situation),
         steps.about(situation),
         grounds.of(situation),
+        comparisons.of(finding.registered()),
         cautions(situation, oneCall.others(finding)));
   }
 

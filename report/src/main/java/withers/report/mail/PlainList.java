@@ -7,6 +7,7 @@ import withers.report.list.BandSection;
 import withers.report.list.Callee;
 import withers.report.list.Cautions;
 import withers.report.list.Changed;
+import withers.report.list.Comparing;
 import withers.report.list.FollowUp;
 import withers.report.list.FollowUpList;
 import withers.report.list.Question;
@@ -71,22 +72,24 @@ final class PlainList {
     line(heading).line("=".repeat(heading.length())).line(texts.say("question.meaning"));
     line(texts.say("question.do"));
     line(texts.say("list.attention") + ": " + texts.say("question.caution")).line("");
-    list.questionsShown().forEach(one -> line("- " + question(one)));
+    list.questionsShown().forEach(this::question);
     if (list.questionsMore() > 0) {
       line(texts.say("question.more", list.questionsMore()));
     }
     line("");
   }
 
-  private String question(Question one) {
-    return "%s, %s %s, %s %s. %s"
-        .formatted(
-            one.animal(),
-            texts.say("list.record"),
-            one.record(),
-            texts.say("list.reference"),
-            one.reference(),
-            one.about());
+  private void question(Question one) {
+    line(
+        "- %s, %s %s, %s %s. %s"
+            .formatted(
+                one.animal(),
+                texts.say("list.record"),
+                one.record(),
+                texts.say("list.reference"),
+                one.reference(),
+                one.about()));
+    one.comparisons().forEach(comparing -> line("  " + comparing.inOneLine()));
   }
 
   private void task(Task task) {
@@ -112,7 +115,15 @@ final class PlainList {
     callees(one).forEach(callee -> line("- " + callee));
     steps(one.steps());
     evidence(one.evidence());
+    comparisons(one.comparisons());
     line("");
+  }
+
+  private void comparisons(List<Comparing> comparisons) {
+    if (!comparisons.isEmpty()) {
+      line(texts.say("compare.title") + ":");
+      comparisons.forEach(one -> line("- " + one.inOneLine()));
+    }
   }
 
   private void steps(List<String> steps) {

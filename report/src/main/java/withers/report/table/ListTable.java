@@ -9,6 +9,7 @@ import withers.chip.ChipNumber;
 import withers.report.list.BandSection;
 import withers.report.list.Callee;
 import withers.report.list.Cautions;
+import withers.report.list.Comparing;
 import withers.report.list.FollowUp;
 import withers.report.list.FollowUpList;
 import withers.report.list.Question;
@@ -69,7 +70,8 @@ public final class ListTable {
       case WRONG -> question.about();
       case DO -> texts.say("question.do");
       case CAUTIONS -> texts.say("question.caution");
-      case MARK, CALL, PHONE, EMAIL, ADDRESS, EVIDENCE -> "";
+      case EVIDENCE -> lines(question.comparisons().stream().map(Comparing::inOneLine));
+      case MARK, CALL, PHONE, EMAIL, ADDRESS -> "";
     };
   }
 
@@ -88,9 +90,14 @@ public final class ListTable {
       case EMAIL -> first(followUp, Callee::emails);
       case ADDRESS -> first(followUp, callee -> List.of(callee.address()));
       case DO -> numbered(task.isDoneOnce() ? task.steps() : followUp.steps());
-      case EVIDENCE -> lines(followUp.evidence().stream());
+      case EVIDENCE -> lines(evidence(followUp));
       case CAUTIONS -> lines(cautions(task, followUp));
     };
+  }
+
+  private static Stream<String> evidence(FollowUp followUp) {
+    return Stream.concat(
+        followUp.evidence().stream(), followUp.comparisons().stream().map(Comparing::inOneLine));
   }
 
   /** The number as it is written in the record first: that is what the reader looks for. */

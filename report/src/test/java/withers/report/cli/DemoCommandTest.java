@@ -109,7 +109,7 @@ class DemoCommandTest {
   void an_explanation_compares_the_keeper_with_whom_a_stray_registration_names() {
     assertThat(on("explain", "999010900000339"))
         .containsPattern(
-            "person [A-Z] \\(in the records of [^)]*\\) and person [A-Z] [^\\n]*: same [^\\n]*, by the registration of 999010960000339 with ");
+            "person [A-Z] \\(in the records of [^)]*\\) and person [A-Z] [^\\n]*: same, by the registration of 999010960000339 with ");
   }
 
   private String on(String command, String... words) {

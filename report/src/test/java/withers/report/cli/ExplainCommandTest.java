@@ -80,7 +80,11 @@ class ExplainCommandTest {
                 + " [Tideline, record T-10, first stated 2026-02-28]\n",
             "  custodian since 2025-06-01, by a visit: person B (in the records of Harbour Vets)\n",
             "  person B (in the records of Harbour Vets) and person A (in the records of Tideline):"
-                + " different (name disagrees, phone disagrees, email missing, address missing)\n",
+                + " different\n",
+            " before anything is compared\n",
+            " after given name: another (-",
+            " after address: not stated by both (+0.0)\n",
+            " %: they are two people, who share too little for a household\n",
             "Its priority:\n  band this-month\n",
             " = expected harm 0.",
             "What would close it:\n  a registration to the keeper")
@@ -126,7 +130,9 @@ class ExplainCommandTest {
     assertThat(CommandRun.of("run", "--workspace", folder.toString()).code()).isZero();
 
     assertThat(explain(NUMBER).out())
-        .contains("closed by this run: the records no longer say so", "same (name agrees");
+        .contains(
+            "closed by this run: the records no longer say so",
+            "(in the records of Tideline): same\n");
   }
 
   @Test

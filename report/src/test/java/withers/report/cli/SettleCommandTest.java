@@ -102,7 +102,7 @@ class SettleCommandTest {
     assertThat(run.out()).contains("Nothing is to be followed up.");
     assertThat(withers("explain", NUMBER).out())
         .contains(
-            ": same household (name disagrees",
+            ": same household, as a person settled it; by their details alone:\n",
             "2026-02-20 the two contacts are of the same household, by front desk: \"asked both\"; until 2026-03-31")
         .doesNotContain("Mara", "Jonas", "555 01");
     assertThat(withers("reconcile", "--as-of", "2026-04-01").out())

@@ -180,6 +180,7 @@ class CustodyKindsTest {
         told.calls(),
         told.steps().stream().map(CustodyKindsTest::plain).toList(),
         told.evidence().stream().map(CustodyKindsTest::plain).toList(),
+        told.comparisons(),
         told.cautions());
   }
 

@@ -32,8 +32,8 @@ class QuestionsTest {
     assertThat(question.record()).isEqualTo("P-1");
     assertThat(question.about())
         .isEqualTo(
-            "Fern is with Mara Linden by your record. The registration with Tideline names a person"
-                + " registered with Tideline. It may be the same person.");
+            "Fern is with Mara Linden by your record. The registration with Tideline may name the"
+                + " same person, or another.");
     assertThat(question.reference()).matches("[2-9A-Z]{4}-[2-9A-Z]{4}");
   }
 
