@@ -22,7 +22,8 @@ final class FamilyNames {
 
   /** Whether all family names of one are names of the other. */
   private static boolean isCovered(Reading one, Reading other) {
-    for (NameWord name : one.family()) {
+    for (int i = 0; i < one.family().size(); i++) {
+      NameWord name = one.family().get(i);
       if (!contains(other.family(), name) && !contains(other.either(), name)) {
         return false;
       }
@@ -41,10 +42,17 @@ final class FamilyNames {
 
   /** The best of any two names, of which one at least is a family name for certain. */
   private static Level best(Reading one, Reading other) {
-    Level joined = Words.family(one.joinedFamily(), other.joinedFamily());
-    Level best = better(joined, best(one.family(), other.family()));
+    Level best = best(one.family(), other.family());
+    if (!isOneWord(one) || !isOneWord(other)) {
+      best = better(best, Words.family(one.joinedFamily(), other.joinedFamily()));
+    }
     best = better(best, best(one.family(), other.either()));
     return better(best, best(one.either(), other.family()));
+  }
+
+  /** Whether the joined word is the only one over again. */
+  private static boolean isOneWord(Reading reading) {
+    return reading.family().size() == 1 && reading.family().get(0).equals(reading.joinedFamily());
   }
 
   private static Level best(List<NameWord> one, List<NameWord> other) {

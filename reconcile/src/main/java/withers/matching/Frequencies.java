@@ -45,8 +45,11 @@ final class Frequencies {
   /** The folded text and the key may differ where a form knows no umlauts. */
   private static double find(Map<String, Double> names, NameWord word, double unlisted) {
     Double byText = names.get(word.text());
-    Double byKey = names.get(word.key());
     double text = byText == null ? unlisted : byText;
+    if (word.key().equals(word.text())) {
+      return text;
+    }
+    Double byKey = names.get(word.key());
     return byKey == null ? text : Math.max(text, byKey);
   }
 

@@ -14,6 +14,9 @@ final class Likeness {
 
   private static final int SHORTEST_FOR_SIMILARITY = 6;
 
+  private static final double PREFIX_SCALE = 0.1;
+  private static final int LONGEST_PREFIX = 4;
+
   /** A short form of a name keeps its beginning, or its end when that is long enough. */
   private static final int SHORTEST_BEGINNING = 3;
 
@@ -32,7 +35,35 @@ final class Likeness {
     int longer = Math.max(one.length(), other.length());
     return shorter >= SHORTEST_FOR_SIMILARITY
         && longer - shorter <= 2
+        && mostSimilar(one, other) >= ALIKE
         && similarity(one, other) >= ALIKE;
+  }
+
+  /**
+   * What {@link #similarity} is not above, without the search for matches: no more letters match
+   * than one word has that the other has too, and none of them needs to be transposed.
+   */
+  static double mostSimilar(String one, String other) {
+    double matches = Math.min(known(one, letters(other)), known(other, letters(one)));
+    double jaro = (matches / one.length() + matches / other.length() + 1) / 3;
+    return jaro + PREFIX_SCALE * Math.min(LONGEST_PREFIX, samePrefix(one, other)) * (1 - jaro);
+  }
+
+  /** A bit for each letter; letters that share one make the bound looser, not wrong. */
+  private static long letters(String word) {
+    long letters = 0;
+    for (int i = 0; i < word.length(); i++) {
+      letters |= 1L << word.charAt(i);
+    }
+    return letters;
+  }
+
+  private static int known(String word, long letters) {
+    int known = 0;
+    for (int i = 0; i < word.length(); i++) {
+      known += (int) (letters >>> word.charAt(i) & 1);
+    }
+    return known;
   }
 
   /**

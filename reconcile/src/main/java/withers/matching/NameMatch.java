@@ -5,8 +5,4 @@ record NameMatch(
     Level given, double givenRarity, Level family, double familyRarity, boolean contradict) {
 
   static final NameMatch NOT_STATED = new NameMatch(Level.MISSING, 0, Level.MISSING, 0, false);
-
-  boolean bothAgree() {
-    return given.isAgreement() && family.isAgreement();
-  }
 }

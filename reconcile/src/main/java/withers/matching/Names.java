@@ -48,13 +48,21 @@ final class Names {
 
   private NameMatch match(PersonName one, PersonName other) {
     NameMatch straight = match(one, one.straight(), other, other.straight());
-    NameMatch best = orSwapped(straight, match(one, one.swapped(), other, other.straight()));
-    return orSwapped(best, match(one, one.straight(), other, other.swapped()));
+    NameMatch best = orSwapped(straight, one, one.swapped(), other, other.straight());
+    return orSwapped(best, one, one.straight(), other, other.swapped());
   }
 
-  /** The other order counts only when it makes sense of both names. */
-  private NameMatch orSwapped(NameMatch best, NameMatch swapped) {
-    return swapped.bothAgree() ? order.better(best, swapped) : best;
+  /** The other order counts only when it makes sense of both names, which is seldom. */
+  private NameMatch orSwapped(
+      NameMatch best, PersonName one, Reading first, PersonName other, Reading second) {
+    return bothAgree(first, second)
+        ? order.better(best, contradicting(one, other, full(first, second)))
+        : best;
+  }
+
+  private static boolean bothAgree(Reading one, Reading other) {
+    return GivenNames.level(one, other).isAgreement()
+        && FamilyNames.level(one, other).isAgreement();
   }
 
   private NameMatch match(PersonName one, Reading first, PersonName other, Reading second) {

@@ -12,10 +12,7 @@ record Rarity(Weights weights, Frequencies frequencies) {
 
   /** Of a slip it isn't known how rare the name is that was meant. */
   double given(Level level, NameWord one, NameWord other) {
-    return isNamed(level)
-        ? weights.rarity(
-            Trait.GIVEN_NAME, Math.max(frequencies.given(one), frequencies.given(other)))
-        : 0;
+    return isNamed(level) ? weights.rarity(Trait.GIVEN_NAME, givenShare(one, other)) : 0;
   }
 
   double family(Level level, Reading one, Reading other) {
@@ -36,17 +33,29 @@ record Rarity(Weights weights, Frequencies frequencies) {
   private double shared(Reading one, Reading other) {
     double rarest = 1;
     double commonest = 0;
-    for (NameWord name : one.family()) {
-      for (NameWord second : other.family()) {
-        double share = share(name, second);
+    for (int i = 0; i < one.family().size(); i++) {
+      for (int j = 0; j < other.family().size(); j++) {
+        double share = share(one.family().get(i), other.family().get(j));
+        boolean same = Words.isSame(one.family().get(i), other.family().get(j));
         commonest = Math.max(commonest, share);
-        rarest = Words.isSame(name, second) ? Math.min(rarest, share) : rarest;
+        rarest = same ? Math.min(rarest, share) : rarest;
       }
     }
     return rarest < 1 ? rarest : commonest;
   }
 
+  private double givenShare(NameWord one, NameWord other) {
+    double share = frequencies.given(one);
+    return isWritten(one, other) ? share : Math.max(share, frequencies.given(other));
+  }
+
   private double share(NameWord one, NameWord other) {
-    return Math.max(frequencies.family(one), frequencies.family(other));
+    double share = frequencies.family(one);
+    return isWritten(one, other) ? share : Math.max(share, frequencies.family(other));
+  }
+
+  /** Whether both are written the same, so that one need not be looked up. */
+  private static boolean isWritten(NameWord one, NameWord other) {
+    return one.text().equals(other.text()) && one.key().equals(other.key());
   }
 }

@@ -9,12 +9,14 @@ package withers.matching;
 final class Weights {
   private static final int LEVELS = Level.values().length;
 
-  private final Parameters parameters;
+  private final Shares givenExact;
+  private final Shares familyExact;
   private final double[][] weights = new double[Trait.values().length][LEVELS];
   private final double[][] household = new double[Trait.values().length][LEVELS];
 
   Weights(Parameters parameters) {
-    this.parameters = parameters;
+    givenExact = parameters.shares(Trait.GIVEN_NAME, Level.EXACT);
+    familyExact = parameters.shares(Trait.FAMILY_NAME, Level.EXACT);
     for (Trait trait : Trait.values()) {
       trait.levels().forEach(level -> set(trait, level, parameters.shares(trait, level)));
     }
@@ -52,13 +54,16 @@ final class Weights {
    * by chance, as often as it is common.
    */
   private double sameGivenName(double rarity) {
-    Shares exact = parameters.shares(Trait.GIVEN_NAME, Level.EXACT);
-    double share = exact.strangers() / Bits.odds(rarity);
-    return Bits.log2((exact.sameHousehold() + share) / exact.strangers());
+    double share = givenExact.strangers() / Bits.odds(rarity);
+    return Bits.log2((givenExact.sameHousehold() + share) / givenExact.strangers());
   }
 
-  /** How much rarer than names on the average one with this share of bearers is, in bits. */
+  /**
+   * How much rarer than given or family names on the average one with this share of bearers is, in
+   * bits.
+   */
   double rarity(Trait trait, double share) {
-    return Bits.log2(parameters.shares(trait, Level.EXACT).strangers() / share);
+    Shares exact = trait == Trait.GIVEN_NAME ? givenExact : familyExact;
+    return Bits.log2(exact.strangers() / share);
   }
 }

@@ -13,7 +13,7 @@ final class Words {
   }
 
   static boolean isSameKey(NameWord one, NameWord other) {
-    return !one.isNone() && one.key().equals(other.key());
+    return one.key().equals(other.key()) && !one.isNone();
   }
 
   /** Two given names. */
@@ -78,9 +78,12 @@ final class Words {
 
   /** Whether the word is what these make when they are written as one. */
   static boolean isJoined(NameWord word, List<NameWord> first, List<NameWord> then) {
+    if (first.size() + then.size() < 2) {
+      return false;
+    }
     String joined = word.key();
     int end = eaten(joined, eaten(joined, 0, first), then);
-    return !joined.isEmpty() && end == joined.length() && first.size() + then.size() > 1;
+    return !joined.isEmpty() && end == joined.length();
   }
 
   private static int eaten(String joined, int from, List<NameWord> words) {
