@@ -124,6 +124,39 @@ class SettleCommandTest {
   }
 
   @Test
+  void a_question_is_answered_by_its_reference() throws IOException {
+    String asked = "999000000001011";
+    Coast.write(
+        folder,
+        "inbox/patients-2026-02-28.csv",
+        """
+        No,Chip,Seen,Client,Phone
+        P-19,999000000001003,2025-06-01,Mara Linden,+1 212 555 0151
+        P-20,999000000001011,2025-06-01,Lena Smith,+1 212 555 0171
+        """);
+    Coast.write(
+        folder,
+        "inbox/register-2026-03-01.csv",
+        """
+        No,Chip,Since,Contact,Phone
+        T-10,999000000001003,2022-05-01,Jonas Abel,+1 212 555 0161
+        T-11,999000000001011,2022-05-01,L. Smith,+1 212 555 0199
+        """);
+    withers("run");
+    String told = withers("explain", asked).out();
+    String reference = told.substring("Follow-up ".length(), told.indexOf(':'));
+    assertThat(told).contains("cannot-tell of " + asked, "a question, no follow-up");
+
+    assertThat(settle(reference, "--as", "different-people").code()).isZero();
+    withers("run");
+    assertThat(withers("explain", asked).out()).contains("contact-behind of " + asked);
+
+    assertThat(settle(reference, "--withdraw").code()).isZero();
+    withers("run");
+    assertThat(withers("explain", asked).out()).contains("contact-behind of " + asked, "closed");
+  }
+
+  @Test
   void what_was_settled_as_right_comes_back_when_it_is_taken_back() {
     settle(NUMBER, "--as", "right-as-it-is");
     withers("run");
