@@ -1,4 +1,7 @@
-/** Text in cells that spreadsheets open: what they would take it for, and how it stays text. */
+/**
+ * Text that others read: cells that spreadsheets would take for formulas, and what people type in
+ * their own words.
+ */
 @NullMarked
 package withers.text;
 

@@ -10,6 +10,7 @@ import picocli.CommandLine.ParameterException;
 import withers.chip.ChipNumber;
 import withers.chip.ChipNumberReader;
 import withers.chip.Reading;
+import withers.cli.Typed;
 import withers.fact.LookUpAnswer;
 import withers.id.OrganisationId;
 import withers.ingest.lookup.KnownBefore;
@@ -17,11 +18,9 @@ import withers.ingest.lookup.LookUp;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
 import withers.organisation.OrganisationKind;
-import withers.text.Remarks;
 import withers.workspace.Workspace;
 import withers.yaml.Choices;
 import withers.yaml.Nearest;
-import withers.yaml.Refusal;
 
 /**
  * A look-up as people type it and read it.
@@ -76,30 +75,19 @@ record LookUpText(Workspace workspace, Function<String, ParameterException> refu
   }
 
   LookUpAnswer answer(String text) {
-    try {
-      return Choices.read(LookUpAnswer.class, text);
-    } catch (Refusal wrong) {
-      throw refusal.apply("--answer: %s: %s".formatted(wrong.getMessage(), wrong.advice()));
-    }
+    return typed().choice("--answer", LookUpAnswer.class, text);
   }
 
   LocalDate day(Optional<LocalDate> given) {
-    LocalDate today = workspace.today();
-    if (given.filter(today::isBefore).isPresent()) {
-      throw refusal.apply(
-          "Expected a day up to today, %s, but found %s: give the day on which the registry was asked"
-              .formatted(today, given.get()));
-    }
-    return given.orElse(today);
+    return typed().day(given, workspace.today(), "the registry was asked");
   }
 
   String role(String text) {
-    String role = text.strip();
-    if (!Remarks.isRole(role)) {
-      throw refusal.apply(
-          "Expected a role of up to 40 letters such as \"front desk\", but found something else: details of people don't belong there");
-    }
-    return role;
+    return typed().role(text);
+  }
+
+  private Typed typed() {
+    return new Typed(refusal);
   }
 
   static String words(LookUpAnswer answer) {

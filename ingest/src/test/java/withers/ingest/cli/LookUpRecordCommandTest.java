@@ -154,7 +154,7 @@ class LookUpRecordCommandTest {
         "999010000000017 | Beacon | registered | | add it to organisations.yaml as a registry",
         "999010000000017 | dune-shelter | registered | | which is a shelter by organisations.yaml",
         "999010000000017 | coast-registry | not-registred | | did you mean \"not-registered\"?",
-        "999010000000017 | coast-registry | registered | --on=2031-03-02 | Expected a day up to today, 2031-03-01, but found 2031-03-02",
+        "999010000000017 | coast-registry | registered | --on=2031-03-02 | Expected --on with a day up to today, 2031-03-01, but found 2031-03-02",
         "999010000000017 | coast-registry | registered | --by=ada@example.org | details of people",
         "999010000000017 | coast-registry | registered | --by=call 555-0100 | details of people",
         "99901000000001 | coast-registry | registered | | scan the animal again",

@@ -2,10 +2,7 @@ package withers.reconcile.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -24,12 +21,6 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine.Command;
-import withers.cli.CommandFactory;
-import withers.cli.Console;
-import withers.cli.Environment;
-import withers.cli.ErrorHandler;
-import withers.cli.WithersCommandLine;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault;
@@ -62,26 +53,23 @@ class CalibrateCommandTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-10-01T08:00:00Z"), ZoneOffset.UTC);
 
-  @Command(name = "withers", subcommands = CalibrateCommand.class)
-  static final class Root {}
-
   @TempDir Path folder;
   private WorkspaceFolder workspace;
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private CommandLineOf line;
 
   @BeforeEach
   void makeWorkspace() throws IOException {
     workspace = new WorkspaceFolder(folder);
+    line = new CommandLineOf(folder, CLOCK);
   }
 
   @Test
   void the_file_that_it_writes_is_the_workspace_s_when_settings_name_it() throws IOException {
     imports(1_500);
 
-    assertThat(calibrate("--output", "own.yaml")).as(text(err)).isZero();
-    assertThat(text(out).lines()).first().asString().startsWith("round    1  log-likelihood -");
-    assertThat(text(out).lines().toList())
+    assertThat(calibrate("--output", "own.yaml")).as(line.err()).isZero();
+    assertThat(line.out().lines()).first().asString().startsWith("round    1  log-likelihood -");
+    assertThat(line.out().lines().toList())
         .endsWith(
             "Written: " + folder.toAbsolutePath().normalize().resolve("own.yaml"),
             "To use it, state \"matching: own.yaml\" in withers.yaml.");
@@ -101,7 +89,7 @@ class CalibrateCommandTest {
     imports(40);
 
     assertThat(calibrate()).isEqualTo(1);
-    assertThat(text(err).lines())
+    assertThat(line.err().lines())
         .contains(
             "Expected at least 1000 pairs that may be one person, but found 40: import more exports first",
             "Nothing was written.");
@@ -160,19 +148,6 @@ class CalibrateCommandTest {
   }
 
   private int calibrate(String... options) {
-    Console console = new Console(stream(out), stream(err), false);
-    CommandFactory factory = CommandFactory.handing(console, CLOCK, new Environment(Map.of()));
-    List<String> all = new ArrayList<>(List.of("calibrate", "--workspace", folder.toString()));
-    all.addAll(List.of(options));
-    return WithersCommandLine.of(Root.class, factory, console, ErrorHandler.standard())
-        .execute(all.toArray(String[]::new));
-  }
-
-  private static PrintStream stream(ByteArrayOutputStream bytes) {
-    return new PrintStream(bytes, true, StandardCharsets.UTF_8);
-  }
-
-  private static String text(ByteArrayOutputStream bytes) {
-    return bytes.toString(StandardCharsets.UTF_8);
+    return line.run("calibrate", options);
   }
 }

@@ -2,30 +2,19 @@ package withers.reconcile.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine.Command;
-import withers.cli.CommandFactory;
-import withers.cli.Console;
-import withers.cli.Environment;
-import withers.cli.ErrorHandler;
-import withers.cli.WithersCommandLine;
 import withers.world.WorkspaceFolder;
 import withers.world.World;
 
@@ -54,19 +43,14 @@ class CheckCommandTest {
           north  2026-09-30 C108 n4 registered 2026-03-02 Ada
           """);
 
-  @Command(
-      name = "withers",
-      subcommands = {CheckCommand.class})
-  static final class Root {}
-
   @TempDir Path folder;
   private WorkspaceFolder workspace;
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private CommandLineOf line;
 
   @BeforeEach
   void makeWorkspace() throws IOException {
     workspace = new WorkspaceFolder(folder);
+    line = new CommandLineOf(folder, CLOCK);
   }
 
   @Test
@@ -75,8 +59,8 @@ class CheckCommandTest {
 
     assertThat(run("--at-least", "75", "--at-most-unknown", "20", "--organisation", "clinic"))
         .isZero();
-    assertThat(text(err)).isEmpty();
-    assertThat(text(out))
+    assertThat(line.err()).isEmpty();
+    assertThat(line.out())
         .isEqualTo(
             """
             Scorecard of Hill Clinic, as of 2026-10-01
@@ -116,7 +100,7 @@ class CheckCommandTest {
 
     assertThat(run("--at-least", "75.1", "--at-most-unknown", "20", "--organisation", "clinic"))
         .isEqualTo(8);
-    assertThat(text(err).strip())
+    assertThat(line.err().strip())
         .isEqualTo("Expected at least 75.1 % reachable, but found 75.0 %: 3 of 4");
   }
 
@@ -125,7 +109,7 @@ class CheckCommandTest {
     workspace.imports(WORLD);
 
     assertThat(run("--at-least", "95", "--organisation", "clinic")).isEqualTo(9);
-    assertThat(text(err).strip())
+    assertThat(line.err().strip())
         .isEqualTo("Expected at most 10 % not known, but found 20.0 %: 1 of 5");
   }
 
@@ -134,7 +118,7 @@ class CheckCommandTest {
     workspace.imports(World.of("clinic 2026-08-15 C1 p5 visit 2026-08-01 Zed"));
 
     assertThat(run("--at-least", "0", "--at-most-unknown", "100")).isEqualTo(9);
-    assertThat(text(err).strip())
+    assertThat(line.err().strip())
         .isEqualTo(
             "Expected patients whose registration can be judged, but found none; of 1 it is not known");
   }
@@ -144,7 +128,7 @@ class CheckCommandTest {
     workspace.imports(WORLD);
 
     assertThat(run("--at-least", "80", "--at-most-unknown", "20")).isZero();
-    assertThat(text(out))
+    assertThat(line.out())
         .startsWith("Scorecard of Hill Clinic, Vale Clinic, as of 2026-10-01")
         .contains("4 of       5   80.0 %");
   }
@@ -154,7 +138,7 @@ class CheckCommandTest {
     workspace.imports(WORLD);
 
     assertThat(run("--at-least", "95", "--json", "--organisation", "clinic")).isEqualTo(9);
-    assertThat(text(out))
+    assertThat(line.out())
         .startsWith(
             "{\"outcome\":\"not-known\",\"atLeast\":95,\"atMostUnknown\":10,\"rules\":1,"
                 + "\"asOf\":\"2026-10-01\",\"clinics\":[{\"clinic\":\"clinic\",\"activeDays\":548,"
@@ -216,7 +200,7 @@ class CheckCommandTest {
     run("--at-least", "95");
     run("--at-least", "95", "--json");
 
-    assertThat(text(out) + text(err) + Files.readString(kept().get(0)))
+    assertThat(line.out() + line.err() + Files.readString(kept().get(0)))
         .doesNotContain("Stone", "Lind", "Marsh", "Holt", "Moor", "555", "@", "Quay");
   }
 
@@ -225,7 +209,7 @@ class CheckCommandTest {
     workspace.imports(WORLD);
 
     assertThat(run("--at-least", "95", "--organisation", "clinik")).isEqualTo(2);
-    assertThat(text(err))
+    assertThat(line.err())
         .startsWith(
             "withers: Expected the id of an organisation in organisations.yaml, but found"
                 + " \"clinik\"; did you mean \"clinic\"?");
@@ -236,7 +220,7 @@ class CheckCommandTest {
     workspace.imports(WORLD);
 
     assertThat(run("--at-least", "95", "--organisation", "shelter")).isEqualTo(4);
-    assertThat(text(err).strip())
+    assertThat(line.err().strip())
         .isEqualTo(
             "withers: Expected exports of patients of shelter on the log, but found none: import"
                 + " them first, with \"withers ingest\"");
@@ -249,7 +233,7 @@ class CheckCommandTest {
     assertThat(run("--at-least", "101")).isEqualTo(2);
     assertThat(run("--at-least", "95", "--at-most-unknown", "-1")).isEqualTo(2);
     assertThat(run()).isEqualTo(2);
-    assertThat(text(err))
+    assertThat(line.err())
         .contains("withers: Expected --at-least from 0 to 100, but found 101")
         .contains("withers: Expected --at-most-unknown from 0 to 100, but found -1")
         .contains("'--at-least=PERCENT'");
@@ -262,19 +246,6 @@ class CheckCommandTest {
   }
 
   private int run(String... options) {
-    Console console = new Console(stream(out), stream(err), false);
-    CommandFactory factory = CommandFactory.handing(console, CLOCK, new Environment(Map.of()));
-    List<String> all = new ArrayList<>(List.of("check", "--workspace", folder.toString()));
-    all.addAll(List.of(options));
-    return WithersCommandLine.of(Root.class, factory, console, ErrorHandler.standard())
-        .execute(all.toArray(String[]::new));
-  }
-
-  private static PrintStream stream(ByteArrayOutputStream bytes) {
-    return new PrintStream(bytes, true, StandardCharsets.UTF_8);
-  }
-
-  private static String text(ByteArrayOutputStream bytes) {
-    return bytes.toString(StandardCharsets.UTF_8);
+    return line.run("check", options);
   }
 }

@@ -2,18 +2,13 @@ package withers.reconcile.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -21,12 +16,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import picocli.CommandLine.Command;
-import withers.cli.CommandFactory;
-import withers.cli.Console;
-import withers.cli.Environment;
-import withers.cli.ErrorHandler;
-import withers.cli.WithersCommandLine;
 import withers.finding.RunResult;
 import withers.world.WorkspaceFolder;
 import withers.world.World;
@@ -49,19 +38,14 @@ class CommandsTest {
           north   2026-09-30 C102 n2 registered 2026-03-02 Dee
           """);
 
-  @Command(
-      name = "withers",
-      subcommands = {ReconcileCommand.class, TraceCommand.class})
-  static final class Root {}
-
   @TempDir Path folder;
   private WorkspaceFolder workspace;
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private CommandLineOf line;
 
   @BeforeEach
   void makeWorkspace() throws IOException {
     workspace = new WorkspaceFolder(folder);
+    line = new CommandLineOf(folder, CLOCK);
   }
 
   @Test
@@ -69,7 +53,7 @@ class CommandsTest {
     workspace.imports(WORLD);
 
     assertThat(run("reconcile")).isZero();
-    assertThat(text(out).lines().map(String::strip).filter(l -> !l.startsWith("Run ")))
+    assertThat(line.out().lines().map(String::strip).filter(l -> !l.startsWith("Run ")))
         .containsExactly(
             "3 animals judged as of 2026-10-01; findings: 1",
             "",
@@ -78,7 +62,7 @@ class CommandsTest {
             "",
             "Follow-ups: 1 opened, 0 still open, 0 closed",
             "Not judged: 1, South Register: never exports");
-    assertThat(text(err)).isEmpty();
+    assertThat(line.err()).isEmpty();
   }
 
   @Test
@@ -86,7 +70,7 @@ class CommandsTest {
     workspace.imports(WORLD);
 
     assertThat(run("reconcile", "--json", "--threads", "1")).isZero();
-    assertThat(text(out).strip())
+    assertThat(line.out().strip())
         .startsWith("{\"run\":\"2026-10-01-")
         .contains("\"asOf\":\"2026-10-01\",\"animals\":3,")
         .contains(
@@ -127,13 +111,13 @@ class CommandsTest {
     run("reconcile", "--as-of", "2026-09-30");
 
     assertThat(store.latest()).contains(first);
-    assertThat(text(out)).contains("Run 2026-10-01-known-by-2026-09-29-", "Run 2026-09-30-");
+    assertThat(line.out()).contains("Run 2026-10-01-known-by-2026-09-29-", "Run 2026-09-30-");
   }
 
   @Test
   void without_imports_there_is_nothing_to_judge() {
     assertThat(run("reconcile")).isEqualTo(4);
-    assertThat(text(err).strip())
+    assertThat(line.err().strip())
         .isEqualTo(
             "withers: Expected imports on the log, but found none: import exports first, with"
                 + " \"withers ingest\"");
@@ -145,7 +129,7 @@ class CommandsTest {
     Files.delete(workspace.paths().contactVault());
 
     assertThat(run("reconcile")).isEqualTo(6);
-    assertThat(text(err).strip())
+    assertThat(line.err().strip())
         .matches(
             "withers: Expected the vault to hold the contacts that the log refers to, but found \\d+"
                 + " or more missing; restore it from its backup: .*contacts.db");
@@ -155,7 +139,7 @@ class CommandsTest {
   @Test
   void threads_start_at_one() {
     assertThat(run("reconcile", "--threads", "0")).isEqualTo(2);
-    assertThat(text(err)).startsWith("withers: Expected --threads from 1, but found 0");
+    assertThat(line.err()).startsWith("withers: Expected --threads from 1, but found 0");
   }
 
   @ParameterizedTest
@@ -164,7 +148,7 @@ class CommandsTest {
     workspace.imports(WORLD);
 
     assertThat(run("trace", number)).isZero();
-    assertThat(text(out).lines())
+    assertThat(line.out().lines())
         .containsExactly(
             "999000000000100: Rook (dog)",
             "",
@@ -200,7 +184,7 @@ class CommandsTest {
     workspace.imports(WORLD);
 
     assertThat(run("trace", "999000000000110")).isEqualTo(1);
-    assertThat(text(out).lines().filter(line -> !line.isEmpty()))
+    assertThat(line.out().lines().filter(line -> !line.isEmpty()))
         .startsWith(
             "No record speaks of 999000000000110.",
             "Call next: Harbour Shelter (212 555 0151): it bought the number on 2025-11-01 and may"
@@ -223,7 +207,7 @@ class CommandsTest {
       run("trace", number, "--json");
     }
 
-    assertThat(text(out) + text(err))
+    assertThat(line.out() + line.err())
         .contains("a private person")
         .doesNotContain("Stone", "Lind", "Marsh", "Holt", "555 0101", "555 0111", "Quay");
   }
@@ -233,7 +217,7 @@ class CommandsTest {
     workspace.imports(WORLD);
 
     assertThat(run("trace", "--json", "999000000000102")).isZero();
-    assertThat(text(out))
+    assertThat(line.out())
         .startsWith(
             "{\"number\":\"999000000000102\",\"known\":true,\"chips\":[\"999000000000102\"],")
         .contains(
@@ -246,8 +230,8 @@ class CommandsTest {
     workspace.imports(WORLD);
 
     assertThat(run("trace", "99900000000O100")).isZero();
-    assertThat(text(err)).startsWith("This can't be read without guessing. It may be: ");
-    assertThat(text(out)).startsWith("999000000000100: Rook (dog)");
+    assertThat(line.err()).startsWith("This can't be read without guessing. It may be: ");
+    assertThat(line.out()).startsWith("999000000000100: Rook (dog)");
   }
 
   @Test
@@ -255,23 +239,10 @@ class CommandsTest {
     workspace.imports(WORLD);
 
     assertThat(run("trace", "12")).isEqualTo(2);
-    assertThat(text(err)).startsWith("withers: Expected ");
+    assertThat(line.err()).startsWith("withers: Expected ");
   }
 
   private int run(String command, String... options) {
-    Console console = new Console(stream(out), stream(err), false);
-    CommandFactory factory = CommandFactory.handing(console, CLOCK, new Environment(Map.of()));
-    List<String> all = new ArrayList<>(List.of(command, "--workspace", folder.toString()));
-    all.addAll(List.of(options));
-    return WithersCommandLine.of(Root.class, factory, console, ErrorHandler.standard())
-        .execute(all.toArray(String[]::new));
-  }
-
-  private static PrintStream stream(ByteArrayOutputStream bytes) {
-    return new PrintStream(bytes, true, StandardCharsets.UTF_8);
-  }
-
-  private static String text(ByteArrayOutputStream bytes) {
-    return bytes.toString(StandardCharsets.UTF_8);
+    return line.run(command, options);
   }
 }

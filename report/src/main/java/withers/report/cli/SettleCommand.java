@@ -36,6 +36,7 @@ import withers.settling.CannotBeSettledException;
 import withers.settling.SettlementLog;
 import withers.settling.SettlementMaker;
 import withers.workspace.Workspace;
+import withers.yaml.Choices;
 
 /** Writes down what somebody found out about a follow-up. */
 @Command(
@@ -225,7 +226,7 @@ public final class SettleCommand implements Callable<Integer> {
     }
     return request
         .answer
-        .map(answer -> "Settled: %s: %s.".formatted(named, withers.yaml.Choices.name(answer)))
+        .map(answer -> "Settled: %s: %s.".formatted(named, Choices.name(answer)))
         .orElseGet(() -> "Taken back: what was settled about %s.".formatted(named));
   }
 

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ParameterException;
 import withers.cases.CaseKey;
+import withers.cli.Typed;
 import withers.id.OrganisationId;
 import withers.organisation.Organisation;
 import withers.report.list.Reference;
@@ -14,9 +15,7 @@ import withers.report.text.OneLine;
 import withers.settling.Answer;
 import withers.text.Remarks;
 import withers.workspace.Workspace;
-import withers.yaml.Choices;
 import withers.yaml.Nearest;
-import withers.yaml.Refusal;
 
 /**
  * What somebody settles, as people type it.
@@ -28,21 +27,16 @@ record SettleText(Workspace workspace, Function<String, ParameterException> refu
   /** Follow-ups that a message names; more would help nobody. */
   private static final int MOST_NAMED = 5;
 
+  private Typed typed() {
+    return new Typed(refusal);
+  }
+
   Answer answer(String text) {
-    try {
-      return Choices.read(Answer.class, text);
-    } catch (Refusal wrong) {
-      throw refusal.apply("--as: %s: %s".formatted(wrong.getMessage(), wrong.advice()));
-    }
+    return typed().choice("--as", Answer.class, text);
   }
 
   String role(String text) {
-    String role = text.strip();
-    if (!Remarks.isRole(role)) {
-      throw refusal.apply(
-          "Expected --by with a role of up to 40 letters such as \"front desk\", but found something else: details of people don't belong there");
-    }
-    return role;
+    return typed().role(text);
   }
 
   String reason(String text) {
@@ -60,13 +54,7 @@ record SettleText(Workspace workspace, Function<String, ParameterException> refu
   }
 
   LocalDate day(Optional<LocalDate> given) {
-    LocalDate today = workspace.today();
-    if (given.filter(today::isBefore).isPresent()) {
-      throw refusal.apply(
-          "Expected --on with a day up to today, %s, but found %s: give the day on which it was found out"
-              .formatted(today, given.get()));
-    }
-    return given.orElse(today);
+    return typed().day(given, workspace.today(), "it was found out");
   }
 
   Optional<LocalDate> until(LocalDate day, Optional<LocalDate> given) {
