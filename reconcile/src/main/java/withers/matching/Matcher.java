@@ -1,6 +1,5 @@
 package withers.matching;
 
-import java.util.Arrays;
 import java.util.List;
 import withers.matching.form.NormalForm;
 
@@ -53,7 +52,7 @@ public final class Matcher {
         conclusion.ground(),
         prior,
         householdPrior,
-        Arrays.stream(Trait.values()).map(trait -> weighed(trait, compared)).toList(),
+        TRAITS.stream().map(trait -> weighed(trait, compared)).toList(),
         samePerson(compared),
         sameHousehold(compared));
   }
