@@ -7,13 +7,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import withers.cases.Anchor;
 import withers.cases.CaseKey;
+import withers.cases.Reference;
 import withers.chip.ChipNumber;
 import withers.chip.ChipNumberReader;
 import withers.chip.Reading;
 import withers.finding.FindingKind;
 import withers.finding.OpenQuestion;
 import withers.finding.RunResult;
-import withers.report.list.Reference;
 import withers.workspace.Workspace;
 
 /**

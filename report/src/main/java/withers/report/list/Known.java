@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import withers.cases.CaseKey;
+import withers.cases.Reference;
 import withers.finding.Finding;
 import withers.finding.RunResult;
 import withers.mailing.LastMail;

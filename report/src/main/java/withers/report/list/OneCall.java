@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import withers.cases.Reference;
 import withers.contact.Contact;
 import withers.finding.Finding;
 

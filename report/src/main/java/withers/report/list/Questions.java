@@ -1,5 +1,6 @@
 package withers.report.list;
 
+import withers.cases.Reference;
 import withers.finding.Finding.Registration;
 import withers.finding.OpenQuestion;
 import withers.organisation.Organisation;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import withers.cases.CaseKey;
+import withers.cases.Reference;
 import withers.finding.Band;
 import withers.finding.Finding;
 import withers.finding.Finding.Certainty;

@@ -19,14 +19,16 @@ import withers.text.HarmlessText;
 
 /**
  * A list as a table: a row for each follow-up and, below them, each question, a cell for each
- * {@link Column}. Several things in one cell stand on lines of their own. Every cell is {@linkplain
- * HarmlessText harmless}.
+ * {@link Column}. Several things in one cell stand on lines of their own; what the reader is to
+ * fill in is empty. Every cell is {@linkplain HarmlessText harmless}.
  */
 public final class ListTable {
+  private final FollowUpList list;
   private final Texts texts;
   private final List<List<String>> rows = new ArrayList<>();
 
-  private ListTable(Texts texts) {
+  private ListTable(FollowUpList list, Texts texts) {
+    this.list = list;
     this.texts = texts;
   }
 
@@ -37,7 +39,7 @@ public final class ListTable {
 
   /** The rows in the list's order. */
   public static List<List<String>> rows(FollowUpList list, Texts texts) {
-    ListTable table = new ListTable(texts);
+    ListTable table = new ListTable(list, texts);
     list.bands().forEach(table::add);
     list.questions().forEach(table::add);
     return List.copyOf(table.rows);
@@ -72,6 +74,7 @@ public final class ListTable {
       case CAUTIONS -> texts.say("question.caution");
       case EVIDENCE -> lines(question.comparisons().stream().map(Comparing::inOneLine));
       case MARK, CALL, PHONE, EMAIL, ADDRESS -> "";
+      case OUTCOME, ON, BY, AGAIN, REACH, NOTE, LIST -> "";
     };
   }
 
@@ -90,6 +93,8 @@ public final class ListTable {
       case EMAIL -> first(followUp, Callee::emails);
       case ADDRESS -> first(followUp, callee -> List.of(callee.address()));
       case DO -> numbered(task.isDoneOnce() ? task.steps() : followUp.steps());
+      case OUTCOME, ON, BY, AGAIN, REACH, NOTE -> "";
+      case LIST -> list.organisation().id() + " " + list.run();
       case EVIDENCE -> lines(evidence(followUp));
       case CAUTIONS -> lines(cautions(task, followUp));
     };

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.Set;
+import withers.answers.SheetWords;
 
 /**
  * The texts of lists, overview and mail. All of them stand in one bundle, {@code
@@ -21,9 +22,11 @@ public final class Texts {
 
   private final Locale locale;
   private final ResourceBundle bundle;
+  private final SheetWords sheet;
 
   private Texts(Locale locale) {
     this.locale = locale;
+    this.sheet = SheetWords.in(locale);
     this.bundle =
         ResourceBundle.getBundle(
             BUNDLE,
@@ -47,6 +50,11 @@ public final class Texts {
    */
   public String say(String key, Object... arguments) {
     return new MessageFormat(bundle.getString(key), locale).format(arguments);
+  }
+
+  /** The words of a sheet that are read when it comes back. */
+  public SheetWords sheet() {
+    return sheet;
   }
 
   /** The names of all texts. */

@@ -28,6 +28,7 @@ public final class ListWorkbook {
 
   private static final double NOTES_WIDTH = 100;
   private static final String HEADER_FILL = "E9F1F0";
+  private static final String ANSWER_FILL = "FFF3CF";
 
   private final Texts texts;
 
@@ -39,8 +40,11 @@ public final class ListWorkbook {
   public byte[] of(FollowUpList list) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (Workbook workbook = new Workbook(bytes, APPLICATION, APPLICATION_VERSION)) {
-      followUps(workbook.newWorksheet(texts.say("sheet.list")), list);
+      Worksheet followUps = workbook.newWorksheet(texts.say("sheet.list"));
+      followUps(followUps, list);
       notes(workbook.newWorksheet(texts.say("sheet.notes")), list);
+      new AnswerCells(followUps, workbook.newWorksheet(texts.say("sheet.words")), texts)
+          .prepare(list.size());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -54,7 +58,7 @@ public final class ListWorkbook {
       row(sheet, row + 1, rows.get(row));
     }
     sheet.setAutoFilter(0, 0, rows.size(), Column.values().length - 1);
-    sheet.freezePane(0, 1);
+    sheet.freezePane(1, 1);
     sheet.repeatRows(0);
     sheet.pageOrientation("landscape");
     sheet.fitToWidth((short) 1);
@@ -66,13 +70,20 @@ public final class ListWorkbook {
       int at = column.ordinal();
       sheet.width(at, column.width());
       sheet.value(0, at, column.heading(texts));
-      sheet.style(0, at).bold().fillColor(HEADER_FILL).wrapText(true).set();
+      sheet
+          .style(0, at)
+          .bold()
+          .fillColor(column.isWritten() ? ANSWER_FILL : HEADER_FILL)
+          .wrapText(true)
+          .set();
     }
   }
 
   private static void row(Worksheet sheet, int row, List<String> cells) {
     for (int column = 0; column < cells.size(); column++) {
-      text(sheet, row, column, cells.get(column));
+      if (!cells.get(column).isEmpty()) {
+        text(sheet, row, column, cells.get(column));
+      }
     }
   }
 
@@ -99,7 +110,20 @@ public final class ListWorkbook {
                 texts.say("list.page", name, texts.date(list.asOf())),
                 texts.say("list.confidential", name)));
     notes.addAll(Cautions.general(texts));
+    notes.addAll(answering());
     notes.add(texts.say("list.footer", list.run()));
     return notes;
+  }
+
+  private List<String> answering() {
+    List<Column> written = Column.written().toList();
+    return List.of(
+        texts.say(
+            "sheet.answer",
+            written.get(0).heading(texts),
+            written.get(written.size() - 1).heading(texts)),
+        texts.say("sheet.answer.part"),
+        texts.say("sheet.answer.people"),
+        texts.say("sheet.unlock", AnswerCells.UNLOCKED_BY));
   }
 }

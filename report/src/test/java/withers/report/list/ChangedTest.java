@@ -11,6 +11,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import withers.cases.CaseKey;
+import withers.cases.Reference;
 import withers.delivery.Delivery;
 import withers.delivery.Delivery.Step;
 import withers.finding.RunResult;

@@ -36,7 +36,9 @@ class TextsTest {
     Stream.of(Part.values()).forEach(one -> wanted.add("evidence." + Words.of(one)));
     Stream.of(NotJudged.Reason.values())
         .forEach(one -> wanted.add("overview.reason." + Words.of(one)));
-    Stream.of(Column.values()).forEach(one -> wanted.add("column." + Words.of(one)));
+    Stream.of(Column.values())
+        .filter(one -> one.read().isEmpty())
+        .forEach(one -> wanted.add("column." + Words.of(one)));
 
     assertThat(texts.keys()).containsAll(wanted);
   }

@@ -1,10 +1,9 @@
-package withers.report.list;
+package withers.cases;
 
 import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import withers.cases.CaseKey;
 
 /**
  * A short name of a follow-up, to quote on the phone: the same in every run, and nothing can be

@@ -1,0 +1,96 @@
+package withers.answers;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import java.util.stream.Stream;
+import withers.cases.Outcome;
+import withers.cases.Reach;
+
+/**
+ * The words of a list's sheet in one language. They are compared without regard to case, white
+ * space, and an apostrophe that guards a cell. Safe for several threads.
+ */
+public final class SheetWords {
+
+  private static final String BUNDLE = "withers.answers.sheet";
+
+  private final ResourceBundle bundle;
+
+  private SheetWords(ResourceBundle bundle) {
+    this.bundle = bundle;
+  }
+
+  /** The words for a locale: in its language when there is a translation, else in English. */
+  public static SheetWords in(Locale locale) {
+    return new SheetWords(
+        ResourceBundle.getBundle(
+            BUNDLE,
+            locale,
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
+  }
+
+  /** The words that sheets may have been written with: a locale's, and English ones. */
+  public static List<SheetWords> of(Locale locale) {
+    return List.of(in(locale), in(Locale.ROOT));
+  }
+
+  /** The heading of a column. */
+  public String heading(AnswerColumn column) {
+    return bundle.getString("column." + name(column));
+  }
+
+  /** How an outcome is told. */
+  public String outcome(Outcome outcome) {
+    return bundle.getString("outcome." + name(outcome));
+  }
+
+  /** How a way to reach a client is told. */
+  public String reach(Reach reach) {
+    return bundle.getString("reach." + name(reach));
+  }
+
+  /** The column with this heading. */
+  public Optional<AnswerColumn> column(String heading) {
+    return Stream.of(AnswerColumn.values())
+        .filter(column -> isSame(heading, heading(column)))
+        .findFirst();
+  }
+
+  /** The outcome that a cell tells. */
+  public Optional<Outcome> outcomeOf(String cell) {
+    return Stream.of(Outcome.values()).filter(one -> isSame(cell, outcome(one))).findFirst();
+  }
+
+  /** The way to reach a client that a cell tells. */
+  public Optional<Reach> reachOf(String cell) {
+    return Stream.of(Reach.values()).filter(one -> isSame(cell, reach(one))).findFirst();
+  }
+
+  /** The outcomes in the order in which a reader chooses from them. */
+  public List<String> outcomes() {
+    Stream<Outcome> lastFirst =
+        Arrays.stream(Outcome.values()).sorted(java.util.Comparator.reverseOrder());
+    return lastFirst.map(this::outcome).toList();
+  }
+
+  /** The ways to reach a client, in order. */
+  public List<String> reaches() {
+    return Stream.of(Reach.values()).map(this::reach).toList();
+  }
+
+  private static String name(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static boolean isSame(String cell, String word) {
+    return plain(cell).equals(plain(word));
+  }
+
+  private static String plain(String text) {
+    String plain = text.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    return plain.startsWith("'") ? plain.substring(1) : plain;
+  }
+}
