@@ -13,7 +13,7 @@ public enum AnswerColumn {
   /** The day on which the follow-up is to be asked again. */
   AGAIN,
   /** How the client wishes to be reached. */
-  REACH,
+  CHANNEL,
   /** The reader's own notes: never read. */
   NOTE,
   /** Whose list it is, and of which run. */

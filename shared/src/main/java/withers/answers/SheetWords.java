@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.stream.Stream;
+import withers.cases.Channel;
 import withers.cases.Outcome;
-import withers.cases.Reach;
 
 /**
  * The words of a list's sheet in one language. They are compared without regard to case, white
@@ -48,8 +48,8 @@ public final class SheetWords {
   }
 
   /** How a way to reach a client is told. */
-  public String reach(Reach reach) {
-    return bundle.getString("reach." + name(reach));
+  public String channel(Channel channel) {
+    return bundle.getString("channel." + name(channel));
   }
 
   /** The column with this heading. */
@@ -65,8 +65,8 @@ public final class SheetWords {
   }
 
   /** The way to reach a client that a cell tells. */
-  public Optional<Reach> reachOf(String cell) {
-    return Stream.of(Reach.values()).filter(one -> isSame(cell, reach(one))).findFirst();
+  public Optional<Channel> channelOf(String cell) {
+    return Stream.of(Channel.values()).filter(one -> isSame(cell, channel(one))).findFirst();
   }
 
   /** The outcomes in the order in which a reader chooses from them. */
@@ -77,8 +77,8 @@ public final class SheetWords {
   }
 
   /** The ways to reach a client, in order. */
-  public List<String> reaches() {
-    return Stream.of(Reach.values()).map(this::reach).toList();
+  public List<String> channels() {
+    return Stream.of(Channel.values()).map(this::channel).toList();
   }
 
   private static String name(Enum<?> constant) {

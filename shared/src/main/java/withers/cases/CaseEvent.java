@@ -1,7 +1,10 @@
 package withers.cases;
 
-/** What became of a follow-up: what a run saw of it, or what a person settled about it. */
-public sealed interface CaseEvent permits CaseStep, Settled {
+/**
+ * What became of a follow-up: what a run saw of it, what a person settled about it, or what the
+ * organisation that acts answered.
+ */
+public sealed interface CaseEvent permits CaseStep, Settled, Answered {
 
   /** The follow-up. */
   CaseKey key();

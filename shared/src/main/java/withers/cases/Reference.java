@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Locale;
 
 /**
  * A short name of a follow-up, to quote on the phone: the same in every run, and nothing can be
@@ -28,6 +29,11 @@ public final class Reference {
       reference.append(i == LENGTH / 2 ? "-" : "").append(letter(digest, i));
     }
     return reference.toString();
+  }
+
+  /** A reference as it is compared: people leave out the dash, and type small letters. */
+  public static String plain(String reference) {
+    return reference.toUpperCase(Locale.ROOT).replace("-", "").replace(" ", "");
   }
 
   private static char letter(BigInteger digest, int index) {

@@ -46,6 +46,9 @@ public sealed interface Settlement {
   record MistakenNumber(ChipNumber number, SourceId source, RecordKey record)
       implements Settlement {}
 
+  /** It is to rest for a while: until the end of what was settled. */
+  record ForLater() implements Settlement {}
+
   /** Whatever was settled about the follow-up before is not. */
   record TakenBack() implements Settlement {}
 

@@ -2,6 +2,8 @@ package withers.codec;
 
 import java.util.List;
 import withers.cases.CaseStep;
+import withers.cases.Channel;
+import withers.cases.Outcome;
 import withers.cases.Settlement;
 import withers.delivery.Delivery;
 import withers.fact.Basis;
@@ -115,6 +117,25 @@ final class WireConstants {
           .put(2, "same-household", Settlement.Relation.SAME_HOUSEHOLD)
           .put(3, "different-people", Settlement.Relation.DIFFERENT_PEOPLE);
 
+  static final Constants<Outcome> OUTCOMES =
+      Constants.of("outcome", Outcome.class)
+          .put(1, "tried", Outcome.TRIED)
+          .put(2, "not-reached", Outcome.NOT_REACHED)
+          .put(3, "not-ours", Outcome.NOT_OURS)
+          .put(4, "leave", Outcome.LEAVE)
+          .put(5, "will-do", Outcome.WILL_DO)
+          .put(6, "gone", Outcome.GONE)
+          .put(7, "died", Outcome.DIED)
+          .put(8, "our-mistake", Outcome.OUR_MISTAKE)
+          .put(9, "put-right", Outcome.PUT_RIGHT);
+
+  static final Constants<Channel> CHANNELS =
+      Constants.of("channel", Channel.class)
+          .put(1, "phone", Channel.PHONE)
+          .put(2, "email", Channel.EMAIL)
+          .put(3, "post", Channel.POST)
+          .put(4, "not-at-all", Channel.NOT_AT_ALL);
+
   static final Constants<Delivery.Step> DELIVERY_STEPS =
       Constants.of("delivery step", Delivery.Step.class)
           .put(1, "pending", Delivery.Step.PENDING)
@@ -137,5 +158,7 @@ final class WireConstants {
           WITHDRAWAL_REASONS,
           STEPS,
           RELATIONS,
+          OUTCOMES,
+          CHANNELS,
           DELIVERY_STEPS);
 }

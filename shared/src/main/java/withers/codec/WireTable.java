@@ -18,6 +18,7 @@ import static withers.codec.WireType.shapeOf;
 import java.util.List;
 import java.util.Optional;
 import withers.cases.Anchor;
+import withers.cases.Answered;
 import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
 import withers.cases.CaseStep;
@@ -213,7 +214,9 @@ final class WireTable {
               .field("record", RECORD_KEY, Settlement.MistakenNumber::record)
               .makes(v -> new Settlement.MistakenNumber(v.at(0), v.at(1), v.at(2))),
           Shape.of(5, "taken-back", Settlement.TakenBack.class)
-              .makes(v -> new Settlement.TakenBack()));
+              .makes(v -> new Settlement.TakenBack()),
+          Shape.of(6, "for-later", Settlement.ForLater.class)
+              .makes(v -> new Settlement.ForLater()));
 
   static final Family<CaseEvent> CASES =
       Family.of(
@@ -251,7 +254,22 @@ final class WireTable {
                           v.at(7),
                           v.at(8),
                           v.at(9),
-                          v.at(10))));
+                          v.at(10))),
+          Shape.of(3, "answered", Answered.class)
+              .field("rule", TEXT, a -> a.key().rule())
+              .field("anchor", shapeOf(ANCHORS), a -> a.key().anchor())
+              .field("actor", ORGANISATION, a -> a.key().actor())
+              .field("recordKey", TEXT, a -> a.key().recordKey())
+              .field("day", BASE_DAY, Answered::day)
+              .field("listed", DAY.optional(), Answered::listed)
+              .field("outcome", oneOf(WireConstants.OUTCOMES).optional(), Answered::outcome)
+              .field("again", DAY.optional(), Answered::again)
+              .field("channel", oneOf(WireConstants.CHANNELS).optional(), Answered::channel)
+              .field("by", TEXT, Answered::by)
+              .makes(
+                  v ->
+                      new Answered(
+                          caseKey(v, 0), v.at(4), v.at(5), v.at(6), v.at(7), v.at(8), v.at(9))));
 
   static final Family<Delivery> DELIVERIES =
       Family.of(

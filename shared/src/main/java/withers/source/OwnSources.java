@@ -18,7 +18,11 @@ public final class OwnSources {
   /** What people settled about follow-ups. */
   public static final SourceId SETTLEMENTS = new SourceId("settlements");
 
-  private static final Set<SourceId> ALL = Set.of(LOOK_UPS, FOLLOW_UPS, DELIVERIES, SETTLEMENTS);
+  /** What organisations answered on the sheets of their lists. */
+  public static final SourceId ANSWERS = new SourceId("answers");
+
+  private static final Set<SourceId> ALL =
+      Set.of(LOOK_UPS, FOLLOW_UPS, DELIVERIES, SETTLEMENTS, ANSWERS);
 
   private OwnSources() {}
 

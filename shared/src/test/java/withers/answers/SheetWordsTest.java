@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
+import withers.cases.Channel;
 import withers.cases.Outcome;
-import withers.cases.Reach;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class SheetWordsTest {
@@ -24,15 +24,15 @@ class SheetWordsTest {
     for (Outcome outcome : Outcome.values()) {
       assertThat(words.outcomeOf(words.outcome(outcome))).contains(outcome);
     }
-    for (Reach reach : Reach.values()) {
-      assertThat(words.reachOf(words.reach(reach))).contains(reach);
+    for (Channel channel : Channel.values()) {
+      assertThat(words.channelOf(words.channel(channel))).contains(channel);
     }
   }
 
   @Test
   void no_two_words_are_the_same() {
     List<String> headings = Stream.of(AnswerColumn.values()).map(words::heading).toList();
-    for (List<String> choices : List.of(headings, words.outcomes(), words.reaches())) {
+    for (List<String> choices : List.of(headings, words.outcomes(), words.channels())) {
       assertThat(new HashSet<>(choices)).hasSameSizeAs(choices);
     }
   }

@@ -16,10 +16,13 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import withers.cases.Anchor;
+import withers.cases.Answered;
 import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
 import withers.cases.CaseStep;
 import withers.cases.CaseStep.Step;
+import withers.cases.Channel;
+import withers.cases.Outcome;
 import withers.cases.Settled;
 import withers.cases.Settlement;
 import withers.cases.Settlement.Relation;
@@ -71,6 +74,27 @@ class CaseFormsTest {
           settled(4, new Settlement.MistakenNumber(CHIP, CLINIC, new RecordKey("P-1002"))),
           settled(5, new Settlement.TakenBack()));
 
+  private static final Settled SINCE = settled(7, new Settlement.ForLater());
+
+  private static final Answered ANSWERED =
+      new Answered(
+          OF_AN_ANIMAL.key(),
+          LocalDate.of(2024, 3, 12),
+          Optional.of(LocalDate.of(2024, 2, 29)),
+          Optional.of(Outcome.NOT_REACHED),
+          Optional.of(LocalDate.of(2024, 4, 2)),
+          Optional.of(Channel.EMAIL),
+          "front desk");
+  private static final Answered OF_LITTLE =
+      new Answered(
+          OF_A_RECORD.key(),
+          LocalDate.of(2024, 3, 1),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.of(Channel.NOT_AT_ALL),
+          "");
+
   @Test
   void version_1_hung_on_a_number_and_is_lifted() {
     assertThat(JSON.read(Approved.text("case/case.json"))).isEqualTo(OF_AN_ANIMAL);
@@ -96,7 +120,7 @@ class CaseFormsTest {
   @TestFactory
   Stream<DynamicTest> each_settlement_has_its_approved_json() {
     Map<String, Settled> byShape =
-        SETTLED.stream()
+        Stream.concat(SETTLED.stream(), Stream.of(SINCE))
             .collect(Collectors.toMap(s -> WireTable.SETTLEMENTS.shapeOf(s.says()).name(), s -> s));
     return WireTable.SETTLEMENTS.shapes().stream()
         .map(
@@ -115,6 +139,22 @@ class CaseFormsTest {
     assertThat(HexFormat.of().formatHex(Streams.CASES.codec().encode(List.copyOf(SETTLED))))
         .isEqualTo(Approved.text("case/settled.hex"));
     assertThat(decoded("case/settled.hex")).isEqualTo(SETTLED);
+  }
+
+  @Test
+  void answers_have_their_approved_forms() {
+    assertThat(JSON.write(ANSWERED)).isEqualTo(Approved.text("case/answered.json"));
+    assertThat(JSON.read(Approved.text("case/answered.json"))).isEqualTo(ANSWERED);
+    assertThat(JSON.write(OF_LITTLE)).isEqualTo(Approved.text("case/answered-of-little.json"));
+    assertThat(JSON.read(Approved.text("case/answered-of-little.json"))).isEqualTo(OF_LITTLE);
+  }
+
+  @Test
+  void a_chunk_of_answers_and_of_what_rests_has_its_approved_bytes() {
+    List<CaseEvent> all = List.of(ANSWERED, OF_LITTLE, SINCE);
+    assertThat(HexFormat.of().formatHex(Streams.CASES.codec().encode(all)))
+        .isEqualTo(Approved.text("case/answered.hex"));
+    assertThat(decoded("case/answered.hex")).isEqualTo(all);
   }
 
   private static Settled settled(int number, Settlement says) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import withers.cases.Answered;
 import withers.cases.CaseStep;
 import withers.cases.Settled;
 import withers.fact.ChipEvent;
@@ -20,7 +21,7 @@ class WireTableTest {
 
   /** Shapes whose fields stand for parts of their components. */
   private static final List<Class<?>> FLATTENED =
-      List.of(ChipEvent.class, CaseStep.class, Settled.class, Fact.Supplied.class);
+      List.of(ChipEvent.class, CaseStep.class, Settled.class, Answered.class, Fact.Supplied.class);
 
   static Stream<Family<?>> families() {
     return WireTableDump.families().stream();

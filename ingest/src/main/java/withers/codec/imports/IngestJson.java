@@ -6,6 +6,7 @@ import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.json.JsonMapper;
 import withers.ingest.ImportReport;
 import withers.ingest.Ingested;
+import withers.ingest.answers.AnswersReport;
 import withers.log.Tally;
 import withers.yaml.Choices;
 
@@ -25,6 +26,10 @@ public final class IngestJson {
       json.writeStartArray();
       ingested.reports().forEach(report -> write(report, json));
       json.writeEndArray();
+      json.writeName("answers");
+      json.writeStartArray();
+      ingested.answers().forEach(report -> write(report, json));
+      json.writeEndArray();
       texts("refused", ingested.refusals(), json);
       texts("unrecognised", ingested.unrecognised(), json);
       json.writeName("readBefore");
@@ -43,6 +48,15 @@ public final class IngestJson {
     json.writeStringProperty("file", file.file());
     json.writeStringProperty("source", file.source().value());
     json.writeStringProperty("at", file.at().toString());
+    json.writeEndObject();
+  }
+
+  private static void write(AnswersReport report, JsonGenerator json) {
+    json.writeStartObject();
+    json.writeStringProperty("file", report.file());
+    tally(report.tally(), json);
+    json.writeNumberProperty("unanswered", report.unanswered());
+    report.quarantine().ifPresent(file -> json.writeStringProperty("quarantine", file.toString()));
     json.writeEndObject();
   }
 

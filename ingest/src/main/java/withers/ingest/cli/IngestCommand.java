@@ -37,13 +37,15 @@ import withers.yaml.Values;
       "Without files, everything new in the workspace's inbox: in a folder named after a source, or"
           + " recognised by a profile.",
       "Files of one source with one export date are one export. Importing again changes nothing.",
-      "A quarantine file whose cells were put right is ingested like an export."
+      "A quarantine file whose cells were put right is ingested like an export, and so is a list's",
+      "sheet that came back with answers: it is known by its header."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  withers ingest --workspace coast",
       "  withers ingest patients.csv --source harbour-clinic --export-date 2031-02-28",
-      "  withers ingest quarantine/harbour-clinic-2031-01-31-4671074e.csv"
+      "  withers ingest quarantine/harbour-clinic-2031-01-31-4671074e.csv",
+      "  withers ingest list.xlsx"
     })
 public final class IngestCommand implements Callable<Integer> {
   private final Console console;
@@ -56,7 +58,8 @@ public final class IngestCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "FILE",
       arity = "0..*",
-      description = "Exports, or quarantine files. Default: all that is new in the inbox.")
+      description =
+          "Exports, quarantine files or lists' sheets. Default: all that is new in the inbox.")
   private List<Path> files = List.of();
 
   @Option(

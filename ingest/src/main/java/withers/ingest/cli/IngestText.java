@@ -1,5 +1,6 @@
 package withers.ingest.cli;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -15,6 +16,7 @@ import withers.id.SourceId;
 import withers.ingest.ExportSet;
 import withers.ingest.ImportReport;
 import withers.ingest.Ingested;
+import withers.ingest.answers.AnswersReport;
 import withers.ingest.change.Disappearances;
 import withers.log.Tally;
 import withers.workspace.WorkspacePaths;
@@ -48,6 +50,10 @@ public final class IngestText {
       console.print(line(report));
       remarks(report).forEach(console::say);
     }
+    for (AnswersReport report : ingested.answers()) {
+      console.print(line(report));
+      remarks(report).forEach(console::say);
+    }
     readBefore(ingested).forEach(console::print);
     ingested.refusals().forEach(refusal -> console.say("withers: " + refusal));
     ingested.unrecognised().stream()
@@ -61,6 +67,7 @@ public final class IngestText {
 
   private static boolean isNothing(Ingested ingested) {
     return ingested.reports().isEmpty()
+        && ingested.answers().isEmpty()
         && ingested.refusals().isEmpty()
         && ingested.readBefore().isEmpty();
   }
@@ -114,6 +121,32 @@ public final class IngestText {
         };
   }
 
+  private static String line(AnswersReport report) {
+    return String.format(
+        Locale.ROOT,
+        "answers in %s: %s; %,d %s without an answer%s",
+        report.file(),
+        counted(report.tally()),
+        report.unanswered(),
+        report.unanswered() == 1 ? "row" : "rows",
+        report.tally().events() == 0 ? "; nothing new" : "");
+  }
+
+  private List<String> remarks(AnswersReport report) {
+    List<String> remarks = new ArrayList<>();
+    report.remarks().forEach(remark -> remarks.add("  " + remark));
+    report.quarantine().map(file -> rejected(report.tally(), file)).ifPresent(remarks::add);
+    return remarks;
+  }
+
+  private String rejected(Tally tally, Path file) {
+    return String.format(
+        Locale.ROOT,
+        "  Rejected %s with reasons: %s. Put the cells right there, and ingest that file.",
+        tally.rejected() == 1 ? "row" : "rows",
+        paths.shown(file));
+  }
+
   private static String export(ExportSet set) {
     return "%s %s%s: "
         .formatted(
@@ -137,16 +170,7 @@ public final class IngestText {
   private List<String> remarks(ImportReport report) {
     List<String> remarks = new ArrayList<>();
     report.remarks().forEach(remark -> remarks.add("  " + remark));
-    report
-        .quarantine()
-        .ifPresent(
-            file ->
-                remarks.add(
-                    String.format(
-                        Locale.ROOT,
-                        "  Rejected %s with reasons: %s. Put the cells right there, and ingest that file.",
-                        report.tally().rejected() == 1 ? "row" : "rows",
-                        paths.shown(file))));
+    report.quarantine().map(file -> rejected(report.tally(), file)).ifPresent(remarks::add);
     report.withheld().ifPresent(gap -> remarks.add(withheld(report, gap)));
     if (report.repeatedKeys() > 0) {
       remarks.add(repeatedKeys(report.repeatedKeys()));

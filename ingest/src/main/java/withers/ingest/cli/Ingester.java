@@ -4,11 +4,15 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
+import withers.answers.SheetWords;
 import withers.chip.ChipNumberReader;
 import withers.cli.Console;
 import withers.cli.Progress;
@@ -25,10 +29,14 @@ import withers.ingest.Importer;
 import withers.ingest.Ingested;
 import withers.ingest.Rekeyer;
 import withers.ingest.SortedExports;
+import withers.ingest.answers.AnswerImporter;
+import withers.ingest.answers.AnswerSheet;
+import withers.ingest.answers.AnswersReport;
 import withers.ingest.change.Rekeying;
 import withers.ingest.file.ExportFile;
 import withers.ingest.inbox.Contents;
 import withers.ingest.inbox.Inbox;
+import withers.ingest.inbox.InboxFile;
 import withers.ingest.inbox.KnownFiles;
 import withers.ingest.inbox.Receipts;
 import withers.ingest.inbox.Settling;
@@ -36,10 +44,12 @@ import withers.ingest.inbox.Waiting;
 import withers.ingest.known.KnownExports;
 import withers.ingest.profile.Profiles;
 import withers.ingest.profile.SourceProfile;
+import withers.ingest.receipt.Receipt;
 import withers.ingest.receipt.ReceiptBook;
 import withers.log.ImportMarker;
 import withers.source.Extent;
 import withers.source.InputRefusedException;
+import withers.source.OwnSources;
 import withers.workspace.UnchangedRecords;
 import withers.workspace.Workspace;
 
@@ -122,9 +132,17 @@ public final class Ingester {
     Contents contents = contents(request, named);
     try (Stores stores = Stores.open(workspace.paths())) {
       stores.log().sweep();
-      Selection selection = selection(request, named, stores);
-      selection.select(contents.files());
-      return new Taking(stores, request.allowed(), contents, selection).all();
+      Function<InboxFile, Optional<Receipt>> known = known(request, stores);
+      AnswerFiles answers =
+          named.isPresent()
+              ? AnswerFiles.NONE
+              : AnswerFiles.among(contents.files(), known, words());
+      Selection selection =
+          new Selection(
+              known,
+              () -> new ExportSorter(profiles, named, request.exportDate(), request.window()));
+      selection.select(answers.without(contents.files()));
+      return new Taking(stores, request, contents, selection, answers).all();
     }
   }
 
@@ -140,33 +158,45 @@ public final class Ingester {
         : new Settling(time, workspace.clock(), waiting).settle(wanted);
   }
 
-  private Selection selection(Request request, Optional<SourceProfile> named, Stores stores) {
+  private List<SheetWords> words() {
+    return SheetWords.of(workspace.settings().language());
+  }
+
+  private Function<InboxFile, Optional<Receipt>> known(Request request, Stores stores) {
     // What the command line says of files outranks what was found out about them before.
     boolean asBefore =
         request.files().isEmpty() && request.exportDate().isEmpty() && request.window().isEmpty();
     KnownFiles known = new KnownFiles(receipts, profiles, stores.log().snapshot());
-    return new Selection(
-        file -> asBefore ? known.find(file) : Optional.empty(),
-        () -> new ExportSorter(profiles, named, request.exportDate(), request.window()));
+    Map<InboxFile, Optional<Receipt>> found = new HashMap<>();
+    return file -> found.computeIfAbsent(file, f -> asBefore ? known.find(f) : Optional.empty());
   }
 
-  /** One export after another, and the receipts of their files. */
+  /** One export after another, and the receipts of their files; then the sheets that came back. */
   private final class Taking {
 
     private final Stores stores;
-    private final Set<Allowance> allowed;
+    private final Request request;
     private final Contents contents;
     private final Selection selection;
+    private final AnswerFiles sheets;
     private final Importer importer;
     private final ReceiptBook book;
     private final List<ImportReport> reports = new ArrayList<>();
     private final List<String> refusals = new ArrayList<>();
+    private final List<AnswersReport> answers = new ArrayList<>();
+    private final List<Ingested.ReadBefore> readBefore = new ArrayList<>();
 
-    Taking(Stores stores, Set<Allowance> allowed, Contents contents, Selection selection) {
+    Taking(
+        Stores stores,
+        Request request,
+        Contents contents,
+        Selection selection,
+        AnswerFiles sheets) {
       this.stores = stores;
-      this.allowed = allowed;
+      this.request = request;
       this.contents = contents;
       this.selection = selection;
+      this.sheets = sheets;
       this.importer = importer(stores);
       this.book = selection.book(workspace.clock().instant());
     }
@@ -177,11 +207,14 @@ public final class Ingester {
       refusals.addAll(sorted.refusals());
       sorted.sets().forEach(this::take);
       book.refused(workspace.clock().instant()).forEach(receipts::keep);
+      readBefore.addAll(selection.readBefore());
+      sheets.all().forEach(this::take);
       return new Ingested(
           reports,
           refusals,
           sorted.unrecognised(),
-          selection.readBefore(),
+          answers,
+          readBefore,
           contents.passedOver(),
           contents.left());
     }
@@ -190,7 +223,7 @@ public final class Ingester {
       // Each file is read twice: once to check it, once to take it.
       long bytes = 2 * set.files().stream().mapToLong(ExportFile::size).sum();
       try (Progress progress = console.progress(set.profile().id().value(), bytes)) {
-        ImportReport report = importer.run(set, allowed, progress::advance);
+        ImportReport report = importer.run(set, request.allowed(), progress::advance);
         reports.add(report);
         book.take(report, newestMarker(set));
       } catch (InputRefusedException refused) {
@@ -202,9 +235,32 @@ public final class Ingester {
       observer.at(ImportStep.AFTER_RECEIPTS);
     }
 
+    private void take(AnswerSheet sheet) {
+      try {
+        AnswersReport report = answerImporter(stores).run(sheet, request.exportDate());
+        report
+            .before()
+            .ifPresentOrElse(
+                at ->
+                    readBefore.add(new Ingested.ReadBefore(report.file(), OwnSources.ANSWERS, at)),
+                () -> answers.add(report));
+      } catch (InputRefusedException refused) {
+        refusals.add(String.valueOf(refused.getMessage()));
+      }
+    }
+
     private Optional<ImportId> newestMarker(ExportSet set) {
       return stores.log().snapshot().newest(set.profile().id()).map(ImportMarker::id);
     }
+  }
+
+  private AnswerImporter answerImporter(Stores stores) {
+    return new AnswerImporter(
+        stores.log(),
+        workspace.paths().quarantine(),
+        words(),
+        workspace.clock(),
+        () -> new ImportId(UUID.randomUUID()));
   }
 
   private Importer importer(Stores stores) {

@@ -22,6 +22,9 @@ public record Reject(Code code, String column, String message) {
     WORD_MISSING,
     CELL_UNREADABLE,
     REFERENCE_UNKNOWN,
-    REFERENCE_AMBIGUOUS
+    REFERENCE_AMBIGUOUS,
+    FOLLOW_UP_UNKNOWN,
+    OTHER_LIST,
+    ROLE_REFUSED
   }
 }

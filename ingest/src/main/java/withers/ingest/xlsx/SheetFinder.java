@@ -11,12 +11,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import javax.xml.stream.XMLStreamException;
 import withers.ingest.pack.Archive;
 import withers.ingest.pack.PackedFile;
 import withers.source.InputRefusedException;
 
-/** Finds a sheet by what its first row begins with; the rest of a spreadsheet is not read. */
+/** Finds a sheet by its first row; the rest of a spreadsheet is not read. */
 public final class SheetFinder {
 
   private final Archive archive;
@@ -32,10 +33,19 @@ public final class SheetFinder {
    * also when the file is no spreadsheet that can be read: that is for its reader to say.
    */
   public static Optional<String> beginningWith(Path file, List<String> cells) {
-    PackedFile place = PackedFile.plain(file);
+    return with(PackedFile.plain(file), cells.size(), cells::equals);
+  }
+
+  /**
+   * The name of the first shown sheet whose first row is wanted; empty as above.
+   *
+   * @param width how many cells from the left are looked at
+   */
+  public static Optional<String> with(
+      PackedFile place, int width, Predicate<List<String>> isWanted) {
     try (Archive archive = Archive.open(place.channel(), place.name())) {
       return archive.isWorkbook()
-          ? new SheetFinder(archive, WorkbookParts.read(archive)).find(cells)
+          ? new SheetFinder(archive, WorkbookParts.read(archive)).find(width, isWanted)
           : Optional.empty();
     } catch (IOException
         | XMLStreamException
@@ -45,20 +55,21 @@ public final class SheetFinder {
     }
   }
 
-  private Optional<String> find(List<String> cells) throws IOException, XMLStreamException {
+  private Optional<String> find(int width, Predicate<List<String>> isWanted)
+      throws IOException, XMLStreamException {
     for (WorkbookParts.SheetPart sheet : parts.sheets()) {
       Optional<InputStream> part = archive.part(sheet.path());
-      if (sheet.isShown() && part.isPresent() && begins(part.get(), cells)) {
+      if (sheet.isShown() && part.isPresent() && isWanted.test(firstRow(part.get(), width))) {
         return Optional.of(sheet.name());
       }
     }
     return Optional.empty();
   }
 
-  private boolean begins(InputStream sheet, List<String> cells)
+  private List<String> firstRow(InputStream sheet, int width)
       throws IOException, XMLStreamException {
-    FirstRow row = FirstRow.read(sheet, cells.size());
-    return row.cells(sharedTexts(row.shared())).equals(cells);
+    FirstRow row = FirstRow.read(sheet, width);
+    return row.cells(sharedTexts(row.shared()));
   }
 
   private Map<Integer, String> sharedTexts(Collection<Integer> wanted)

@@ -369,7 +369,7 @@ class InboxCommandTest {
     assertThat(workspace.ingest("--json").out())
         .isEqualTo(
             """
-            {"exports":[],"refused":[],"unrecognised":[],"readBefore":[{"file":"harbour-2031-01-31.csv",\
+            {"exports":[],"answers":[],"refused":[],"unrecognised":[],"readBefore":[{"file":"harbour-2031-01-31.csv",\
             "source":"harbour-clinic","at":"2031-03-01T01:30:00Z"}],"passedOver":["a.part"],\
             "left":["Expected files, and folders of sources, but found a folder that no source is named after (b):\
              name it after a file in sources/. It was left as it is."]}

@@ -312,7 +312,7 @@ class IngestCommandTest {
             """
             {"exports":[{"source":"harbour-clinic","exportDate":"2031-01-31","putRight":false,"result":"imported",\
             "files":["harbour-2031-01-31.csv"],"read":30,"unchanged":0,"applied":30,"rejected":0,"noLongerListed":0,\
-            "events":60,"recognised":0,"lookedUp":0}],"refused":[],"unrecognised":["dunes.csv"],"readBefore":[],"passedOver":[],\
+            "events":60,"recognised":0,"lookedUp":0}],"answers":[],"refused":[],"unrecognised":["dunes.csv"],"readBefore":[],"passedOver":[],\
             "left":[]}
             """);
   }

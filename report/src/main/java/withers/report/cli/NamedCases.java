@@ -2,7 +2,6 @@ package withers.report.cli;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import withers.cases.Anchor;
@@ -35,12 +34,10 @@ record NamedCases(RunResult run, Collection<CaseKey> others, Workspace workspace
   List<CaseKey> find(List<String> words) {
     String text = String.join(" ", words).strip();
     List<CaseKey> byReference =
-        all().filter(key -> plain(Reference.of(key)).equals(plain(text))).toList();
+        all()
+            .filter(key -> Reference.plain(Reference.of(key)).equals(Reference.plain(text)))
+            .toList();
     return byReference.isEmpty() ? byNumber(words) : byReference;
-  }
-
-  private static String plain(String reference) {
-    return reference.toUpperCase(Locale.ROOT).replace("-", "").replace(" ", "");
   }
 
   private List<CaseKey> byNumber(List<String> words) {

@@ -25,7 +25,7 @@ public enum Column {
   ON(13, AnswerColumn.ON),
   BY(18, AnswerColumn.BY),
   AGAIN(13, AnswerColumn.AGAIN),
-  REACH(16, AnswerColumn.REACH),
+  CHANNEL(16, AnswerColumn.CHANNEL),
   NOTE(30, AnswerColumn.NOTE),
   EVIDENCE(60),
   CAUTIONS(44),

@@ -74,7 +74,7 @@ public final class ListTable {
       case CAUTIONS -> texts.say("question.caution");
       case EVIDENCE -> lines(question.comparisons().stream().map(Comparing::inOneLine));
       case MARK, CALL, PHONE, EMAIL, ADDRESS -> "";
-      case OUTCOME, ON, BY, AGAIN, REACH, NOTE, LIST -> "";
+      case OUTCOME, ON, BY, AGAIN, CHANNEL, NOTE, LIST -> "";
     };
   }
 
@@ -93,7 +93,7 @@ public final class ListTable {
       case EMAIL -> first(followUp, Callee::emails);
       case ADDRESS -> first(followUp, callee -> List.of(callee.address()));
       case DO -> numbered(task.isDoneOnce() ? task.steps() : followUp.steps());
-      case OUTCOME, ON, BY, AGAIN, REACH, NOTE -> "";
+      case OUTCOME, ON, BY, AGAIN, CHANNEL, NOTE -> "";
       case LIST -> list.organisation().id() + " " + list.run();
       case EVIDENCE -> lines(evidence(followUp));
       case CAUTIONS -> lines(cautions(task, followUp));

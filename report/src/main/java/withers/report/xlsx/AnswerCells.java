@@ -57,7 +57,7 @@ final class AnswerCells {
     if (rows > 0) {
       Column.written().forEach(column -> unlock(column, rows));
       choose(Column.OUTCOME, texts.sheet().outcomes(), 0, rows);
-      choose(Column.REACH, texts.sheet().reaches(), 1, rows);
+      choose(Column.CHANNEL, texts.sheet().channels(), 1, rows);
     }
     words.setVisibilityState(VisibilityState.HIDDEN);
     sheet.protect(UNLOCKED_BY, PROTECTED);

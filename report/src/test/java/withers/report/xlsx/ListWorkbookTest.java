@@ -110,7 +110,7 @@ class ListWorkbookTest {
               "It is not ours to do",
               "The client could not be reached",
               "Tried, nothing came of it yet");
-      assertThat(choices(workbook, Column.REACH))
+      assertThat(choices(workbook, Column.CHANNEL))
           .containsExactly("Phone", "E-mail", "Post", "Not at all");
       assertThat(sheet.getDataValidations())
           .allSatisfy(one -> assertThat(one.getShowErrorBox()).isTrue())

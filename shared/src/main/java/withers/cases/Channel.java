@@ -1,7 +1,7 @@
 package withers.cases;
 
 /** How a client wishes to be reached. */
-public enum Reach {
+public enum Channel {
   PHONE,
   EMAIL,
   POST,
