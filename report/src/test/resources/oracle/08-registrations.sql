@@ -91,6 +91,24 @@ CREATE VIEW registries AS
 SELECT a.animal, o.exported, l.day AS change
 FROM animal a JOIN oldest_registry o USING (animal) LEFT JOIN last_change l USING (animal);
 
+-- Sources of which a further export is to be expected: they sent one within a year.
+CREATE VIEW waited_for AS
+FROM newest_export WHERE exported >= getvariable('as_of')::DATE - 365;
+
+CREATE TABLE last_learnt AS
+WITH news AS (
+  SELECT animal, day FROM last_change
+  UNION ALL
+  SELECT s.animal, s.first_stated FROM statement s JOIN source e ON e.id = s.source WHERE e.kind <> 'registration')
+SELECT animal, max(day) AS day FROM news GROUP BY animal;
+
+-- Who knows an animal and may have more to tell, by the newest export.
+CREATE TABLE knows AS
+SELECT DISTINCT s.animal, w.source, w.owner, w.exported FROM statement s JOIN waited_for w USING (source);
+
+CREATE VIEW not_heard AS
+SELECT k.* FROM knows k JOIN last_learnt l USING (animal) WHERE k.exported < l.day - 7;
+
 -- The day up to which the registries that may hold all of an animal's numbers sent everything; none when one of the
 -- numbers has no registry, or one of the registries sends a slice, or nothing, or does not speak for the number. The
 -- sources of registries speak for the ranges that the directory gives their registry.

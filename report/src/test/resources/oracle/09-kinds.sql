@@ -197,18 +197,24 @@ purchaser AS (
   SELECT * FROM bought WHERE in_directory
   QUALIFY row_number() OVER (PARTITION BY animal ORDER BY natural_order(number)) = 1),
 told AS (
-  SELECT s.animal, max(s.day) AS last_day, list(e.owner) AS owners,
-    max(s.first_stated) FILTER (e.kind <> 'registration') AS others_said
-  FROM statement s JOIN source e ON e.id = s.source GROUP BY s.animal)
+  SELECT s.animal, max(s.day) AS last_day, list(e.owner) AS owners, bool_or(e.kind <> 'registration') AS in_use
+  FROM statement s JOIN source e ON e.id = s.source GROUP BY s.animal),
+may_know AS (
+  SELECT animal, exported FROM knows
+  UNION
+  SELECT p.animal, w.exported FROM purchaser p JOIN waited_for w ON w.owner = p.purchaser
+  WHERE w.whole AND w.kind NOT IN ('registration', 'supply'))
 SELECT p.animal, p.purchaser AS organisation
 FROM purchaser p JOIN animal a USING (animal) JOIN told t USING (animal) JOIN covered_up_to c USING (animal)
-JOIN heard_in_full h ON h.owner = p.purchaser
+JOIN heard_in_full h ON h.owner = p.purchaser JOIN last_learnt l USING (animal)
 JOIN registries r USING (animal) LEFT JOIN custodian k USING (animal)
 WHERE NOT a.dead AND (k.animal IS NULL OR k.who.kind = 'nobody')
-  AND t.others_said IS NOT NULL AND NOT list_contains(t.owners, p.purchaser)
+  AND t.in_use AND NOT list_contains(t.owners, p.purchaser)
   AND NOT EXISTS (FROM live_registration l WHERE l.animal = p.animal)
-  AND new_enough(r.exported, p.day, greatest(r.change, p.first_stated, t.others_said))
-  AND c.day >= p.day + grace_days() AND h.day >= t.last_day + grace_days();
+  AND c.day >= p.day + grace_days() AND h.day >= greatest(p.day, t.last_day) + grace_days()
+  AND new_enough(r.exported, greatest(p.day, t.last_day), greatest(l.day, p.first_stated))
+  AND NOT EXISTS (FROM may_know m WHERE m.animal = p.animal
+    AND NOT new_enough(m.exported, greatest(p.day, t.last_day), greatest(l.day, p.first_stated)));
 
 CREATE VIEW scan AS
 SELECT s.*, s.basis AS result, e.owner FROM statement s JOIN source e ON e.id = s.source WHERE s.fact = 'scanned';
@@ -248,12 +254,15 @@ CREATE VIEW scan_overdue AS
 SELECT v.animal, v.owner AS organisation FROM latest_visit v
 WHERE v.day >= getvariable('as_of')::DATE - 365 AND v.owner IN (FROM clinic) AND list_contains(v.filled, 'scans')
   AND NOT EXISTS (FROM statement s WHERE s.animal = v.animal AND s.day >= v.day - 400
-    AND (s.fact = 'implanted' OR (s.fact = 'scanned' AND s.basis = 'read')));
+    AND (s.fact = 'implanted' OR (s.fact = 'scanned' AND s.basis = 'read')))
+  AND NOT EXISTS (FROM not_heard n JOIN source e ON e.id = n.source
+    WHERE n.animal = v.animal AND list_contains(e.filled, 'scans'));
 
 CREATE VIEW non_iso_only AS
 SELECT k.animal, v.owner AS organisation FROM keeper_of k JOIN latest_visit v USING (animal)
 WHERE v.day >= getvariable('as_of')::DATE - 1095
-  AND NOT EXISTS (FROM carried c WHERE c.animal = k.animal AND length(c.number) = 15);
+  AND NOT EXISTS (FROM carried c WHERE c.animal = k.animal AND length(c.number) = 15)
+  AND NOT EXISTS (FROM not_heard n WHERE n.animal = k.animal);
 
 CREATE VIEW registered_after_death AS
 WITH first_death AS (
@@ -269,6 +278,20 @@ SELECT DISTINCT subject AS number FROM in_effect WHERE about = 'chip'
 UNION SELECT number FROM statement
 UNION SELECT unnest(candidates) FROM in_effect WHERE about = 'damaged';
 
+-- When numbers were last heard of of which nothing is left: all was taken back.
+CREATE TABLE not_heard_of_since AS
+WITH gone AS (
+  SELECT source, about, subject, exported AS day FROM withdrawal
+  UNION ALL
+  SELECT source, about, subject, greatest(off, back) FROM off_the_list),
+meant AS (
+  SELECT subject AS number, day FROM gone WHERE about = 'chip'
+  UNION ALL
+  SELECT unnest(t.candidates), g.day FROM gone g JOIN told t USING (source, about, subject)
+  WHERE g.about = 'damaged' AND NOT EXISTS (FROM in_effect i
+    WHERE i.source = g.source AND i.about = g.about AND i.subject = g.subject))
+SELECT number, max(day) AS day FROM meant ANTI JOIN heard_of USING (number) GROUP BY number;
+
 CREATE VIEW stock_unaccounted AS
 WITH old_box AS (
   SELECT s.* FROM supply s JOIN heard_in_full h ON h.owner = s.purchaser
@@ -276,7 +299,10 @@ WITH old_box AS (
     AND s.stated_day <= getvariable('as_of')::DATE - 365 AND h.day >= s.stated_day + 365
     AND s.last::BIGINT - s.first::BIGINT < 10000)
 SELECT b.source, b.key, b.purchaser AS organisation FROM old_box b
-WHERE (SELECT count(*) FROM heard_of h WHERE in_box(h.number, b.first, b.last)) < b.last::BIGINT - b.first::BIGINT + 1;
+WHERE NOT EXISTS (FROM waited_for w WHERE w.kind <> 'supply' AND (w.exported < b.stated_day + 365
+    OR w.exported < b.first_stated - 7
+    OR w.exported < (SELECT max(n.day) FROM not_heard_of_since n WHERE in_box(n.number, b.first, b.last)) - 7))
+  AND (SELECT count(*) FROM heard_of h WHERE in_box(h.number, b.first, b.last)) < b.last::BIGINT - b.first::BIGINT + 1;
 
 -- A record that is still listed and whose number can't be read without guessing, or lost digits; neither the record,
 -- under any damaged number of its, nor the animal that it was placed on or is paired with tells of a death.

@@ -11,10 +11,15 @@ import java.util.TreeMap;
 import withers.id.OrganisationId;
 import withers.id.SourceId;
 import withers.log.ImportMarker;
+import withers.source.OwnSources;
 import withers.source.SourceDescription;
 
 /** The sources whose exports are heard in a scope. Immutable; safe for several threads. */
 public final class Sources {
+
+  /** Days without an export after which nobody waits for a source any more (our judgement). */
+  private static final int WAITED_DAYS = 365;
+
   private final Scope scope;
   private final SortedMap<SourceId, Source> sources;
   private final Map<SourceId, Source> byId;
@@ -73,6 +78,15 @@ public final class Sources {
   /** All, in the order of their ids. */
   public Collection<Source> all() {
     return sources.values();
+  }
+
+  /**
+   * Whether a further export of it is to be expected, so that what it does not say may only be
+   * missing. Nobody waits for look-ups, which are written down when somebody asked.
+   */
+  public boolean isWaitedFor(Source source) {
+    return !source.newest().isBefore(scope.asOf().minusDays(WAITED_DAYS))
+        && !source.description().id().equals(OwnSources.LOOK_UPS);
   }
 
   /**

@@ -33,7 +33,7 @@ import withers.organisation.Period;
 public record Registries(Directory directory, Cast cast, Periods periods, int graceDays) {
 
   /** Days that members' exports of one round may lie apart (our judgement). */
-  static final int DAYS_APART = 7;
+  public static final int DAYS_APART = 7;
 
   /** By the workspace's grace period. */
   public Registries(Directory directory, Cast cast, Periods periods) {

@@ -15,6 +15,7 @@ import withers.finding.Evidence;
 import withers.finding.NotJudged;
 import withers.finding.Who;
 import withers.history.Animal;
+import withers.history.Source;
 import withers.history.Statement;
 import withers.id.OrganisationId;
 import withers.matching.Verdict;
@@ -98,6 +99,35 @@ public record Dossier(
         .flatMap(dates -> dates)
         .max(LocalDate::compareTo)
         .orElse(LocalDate.EPOCH);
+  }
+
+  /**
+   * When the last thing about it was learnt that may have changed what others tell: the last
+   * change, or the last time that a source that is no registry's stated something new.
+   */
+  LocalDate learnt() {
+    Stream<LocalDate> stated =
+        animal.statements().stream()
+            .filter(statement -> !cast().isRegistry(statement))
+            .map(Statement::firstStated);
+    return Stream.concat(stated, Stream.of(lastChange())).max(LocalDate::compareTo).orElseThrow();
+  }
+
+  /** The sources that speak of it and are waited for. */
+  Stream<Source> speakers() {
+    return animal.statements().stream()
+        .map(Statement::source)
+        .distinct()
+        .map(cast().sources()::get)
+        .filter(cast().sources()::isWaitedFor);
+  }
+
+  /**
+   * What is lacking for these sources to be about as new as what was learnt last: they may have
+   * more to tell.
+   */
+  Set<NotJudged> unheard(Stream<Source> sources) {
+    return registries.lagging(animal, sources, LocalDate.EPOCH, learnt());
   }
 
   private static boolean isChange(Statement statement) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import withers.chip.ChipNumber.Kind;
 import withers.custody.Visit;
 import withers.finding.FindingKind;
+import withers.history.Statement;
 
 /** The animal has a keeper who comes to a clinic, and no chip that every reader reads. */
 final class NonIsoOnly implements Rule {
@@ -26,9 +27,14 @@ final class NonIsoOnly implements Rule {
     return concerns
         ? lastVisit(dossier)
             .map(Visit::statement)
-            .<Judgement>map(Judgement.Holds::new)
+            .map(visit -> unlessUnheard(dossier, visit))
             .orElse(Judgement.CLEAR)
         : Judgement.CLEAR;
+  }
+
+  private static Judgement unlessUnheard(Dossier dossier, Statement visit) {
+    return KeeperRule.unlessLacking(
+        dossier.unheard(dossier.speakers()), () -> new Judgement.Holds(visit));
   }
 
   private static Optional<Visit> lastVisit(Dossier dossier) {

@@ -13,7 +13,10 @@ import withers.history.Statement;
 import withers.organisation.OrganisationKind;
 import withers.organisation.Period;
 
-/** A clinic that notes its scans has seen the animal, and nobody has read its chip for long. */
+/**
+ * A clinic that notes its scans has seen the animal, and nobody has read its chip for long: by all
+ * who note scans and know the animal.
+ */
 final class ScanOverdue implements Rule {
 
   /** Days for which a visit counts (our judgement). */
@@ -30,8 +33,13 @@ final class ScanOverdue implements Rule {
   public Judgement judge(Dossier dossier) {
     return latestVisit(dossier)
         .filter(visit -> notesScans(visit, dossier) && !isReadSince(visit, dossier))
-        .<Judgement>map(Judgement.Holds::new)
+        .map(visit -> unlessUnheard(dossier, visit))
         .orElse(Judgement.CLEAR);
+  }
+
+  private static Judgement unlessUnheard(Dossier dossier, Statement visit) {
+    Stream<Source> noting = dossier.speakers().filter(ScanOverdue::notesScans);
+    return KeeperRule.unlessLacking(dossier.unheard(noting), () -> new Judgement.Holds(visit));
   }
 
   private static Optional<Statement> latestVisit(Dossier dossier) {
@@ -46,13 +54,17 @@ final class ScanOverdue implements Rule {
 
   private static boolean notesScans(Statement visit, Dossier dossier) {
     Source source = dossier.cast().sources().get(visit.source());
-    return source.description().coverage().filled().contains(SCANS)
+    return notesScans(source)
         && dossier
             .registries()
             .directory()
             .find(source.organisation())
             .filter(organisation -> organisation.kind() == OrganisationKind.CLINIC)
             .isPresent();
+  }
+
+  private static boolean notesScans(Source source) {
+    return source.description().coverage().filled().contains(SCANS);
   }
 
   private static boolean isReadSince(Statement visit, Dossier dossier) {

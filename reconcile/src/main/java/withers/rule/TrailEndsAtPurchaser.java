@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import withers.finding.FindingKind;
 import withers.finding.NotJudged;
 import withers.history.Animal;
+import withers.history.Source;
 import withers.history.Statement;
 import withers.id.OrganisationId;
 import withers.registration.Covering;
@@ -43,10 +44,13 @@ final class TrailEndsAtPurchaser implements Rule {
       return Judgement.CLEAR;
     }
     Registries registries = dossier.registries().actingBy(purchaser);
+    LocalDate told = later(supply.day(), lastTold(dossier.animal()));
+    LocalDate learnt = later(supply.firstStated(), dossier.learnt());
     Covering covering = registries.covering(dossier.animal(), supply.day());
     Set<NotJudged> lacking = new HashSet<>(covering.lacking());
-    lacking.addAll(lagging(supply, dossier, registries));
-    lacking.addAll(silence(purchaser, dossier, registries.graceDays()));
+    lacking.addAll(registries.lagging(dossier.animal(), told, learnt));
+    lacking.addAll(registries.lagging(dossier.animal(), mayKnow(purchaser, dossier), told, learnt));
+    lacking.addAll(silence(purchaser, dossier, told.plusDays(registries.graceDays())));
     return covering.isFull() && lacking.isEmpty()
         ? new Judgement.Holds(new Judgement.Actor.WithoutRecord(purchaser))
         : new Judgement.Undecided(lacking);
@@ -58,35 +62,30 @@ final class TrailEndsAtPurchaser implements Rule {
         .anyMatch(purchaser::equals);
   }
 
-  /** Registries must be about as new as what we learnt last: it may have been registered since. */
-  private static Set<NotJudged> lagging(Supply supply, Dossier dossier, Registries registries) {
-    Stream<LocalDate> heard =
-        dossier.animal().statements().stream()
-            .filter(statement -> !dossier.cast().isRegistry(statement))
-            .map(Statement::firstStated);
-    LocalDate learnt =
-        Stream.of(Stream.of(dossier.lastChange(), supply.firstStated()), heard)
-            .flatMap(days -> days)
-            .max(LocalDate::compareTo)
-            .orElseThrow();
-    return registries.lagging(dossier.animal(), supply.day(), learnt);
+  /** The purchaser's records, and those of everybody who speaks of it. */
+  private static Stream<Source> mayKnow(OrganisationId purchaser, Dossier dossier) {
+    Stream<Source> own =
+        dossier.ownRecords().of(purchaser).filter(dossier.cast().sources()::isWaitedFor);
+    return Stream.concat(dossier.speakers(), own);
   }
 
   /**
    * What is lacking for the purchaser's records to say, by saying nothing, that they know it not.
    */
-  private static Set<NotJudged> silence(OrganisationId purchaser, Dossier dossier, int graceDays) {
-    LocalDate heard = lastHeard(dossier.animal()).plusDays(graceDays);
-    Set<NotJudged> lacking = new HashSet<>();
-    dossier
+  private static Set<NotJudged> silence(
+      OrganisationId purchaser, Dossier dossier, LocalDate until) {
+    return dossier
         .ownRecords()
-        .lacking(purchaser, heard)
-        .map(reason -> new NotJudged(dossier.animal().anchor(), purchaser, reason))
-        .ifPresent(lacking::add);
-    return lacking;
+        .lacking(purchaser, until)
+        .map(reason -> Set.of(new NotJudged(dossier.animal().anchor(), purchaser, reason)))
+        .orElse(Set.of());
   }
 
-  private static LocalDate lastHeard(Animal animal) {
+  private static LocalDate lastTold(Animal animal) {
     return animal.statements().stream().map(Statement::day).max(LocalDate::compareTo).orElseThrow();
+  }
+
+  private static LocalDate later(LocalDate one, LocalDate other) {
+    return one.isAfter(other) ? one : other;
   }
 }

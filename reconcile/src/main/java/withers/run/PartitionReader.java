@@ -49,9 +49,13 @@ public final class PartitionReader {
 
   /** The histories of all chips of a partition of which something is in effect. */
   Stream<History> histories(int partition) {
+    return everSpokenOf(partition).filter(history -> !history.statements().isEmpty());
+  }
+
+  /** The histories of all chips of a partition, those of which all was taken back, too. */
+  Stream<History> everSpokenOf(int partition) {
     return replay(partition, chip -> true).entrySet().stream()
-        .map(entry -> history(entry.getKey(), entry.getValue()))
-        .filter(history -> !history.statements().isEmpty());
+        .map(entry -> history(entry.getKey(), entry.getValue()));
   }
 
   /** The histories of some chips; of one that nothing is known about, an empty one. */

@@ -31,6 +31,7 @@ record RecordsJudged(List<StandAlone> parts, StandAlone.Judge judge, Sources sou
   private RecordFindings stock() {
     Stocktake.Part readings = judge.stocktake().part();
     judge.unplaced().readings().forEach(readings::add);
+    judge.unplaced().readingsTakenBack(readings::takenBack);
     return judge
         .stocktake()
         .judge(Stream.concat(parts.stream().map(StandAlone::stock), Stream.of(readings)).toList());

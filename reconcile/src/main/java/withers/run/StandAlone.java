@@ -48,7 +48,7 @@ record StandAlone(
 
     StandAlone judge(int partition) {
       Gathering gathering = new Gathering(this);
-      List<History> histories = reader.histories(partition).toList();
+      List<History> histories = reader.everSpokenOf(partition).toList();
       rules.prepare(histories);
       histories.forEach(gathering::add);
       return gathering.done();
@@ -78,7 +78,15 @@ record StandAlone(
     void add(History history) {
       if (isHeardOf(history)) {
         stock.add(history.chip());
+      } else {
+        history.turned().ifPresent(date -> stock.takenBack(history.chip(), date));
       }
+      if (!history.statements().isEmpty()) {
+        addKnown(history);
+      }
+    }
+
+    private void addKnown(History history) {
       if (judge.cutNumbers.isCut(history)) {
         cut.add(history);
       } else {

@@ -1,11 +1,13 @@
 package withers.run;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import withers.chip.ChipNumber;
@@ -122,6 +124,17 @@ final class Unplaced {
     return damaged.stream()
         .filter(one -> !one.folded.kept().isEmpty())
         .flatMap(one -> one.number.candidates().stream());
+  }
+
+  /** The same of those of which all was taken back, with the date. */
+  void readingsTakenBack(BiConsumer<ChipNumber, LocalDate> use) {
+    damaged.stream()
+        .filter(one -> one.folded.kept().isEmpty())
+        .forEach(
+            one ->
+                one.folded
+                    .turned()
+                    .ifPresent(on -> one.number.candidates().forEach(c -> use.accept(c, on))));
   }
 
   /**

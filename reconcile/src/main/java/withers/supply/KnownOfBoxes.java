@@ -1,9 +1,11 @@
 package withers.supply;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.chip.NumberRange;
 import withers.finding.Stock;
@@ -11,12 +13,24 @@ import withers.finding.Stock;
 /** Numbers that records speak of, in order, so that a range's are counted by two searches. */
 final class KnownOfBoxes {
   private final long[] numbers;
+  private final List<TakenBack> takenBack;
 
   /**
    * @param packed in any order, repeated or not
+   * @param takenBack of which all was taken back; those that others still speak of, too
    */
-  KnownOfBoxes(LongStream packed) {
+  KnownOfBoxes(LongStream packed, Stream<TakenBack> takenBack) {
     this.numbers = packed.sorted().distinct().toArray();
+    this.takenBack = takenBack.filter(one -> !isKnown(one.number())).toList();
+  }
+
+  private boolean isKnown(ChipNumber number) {
+    return Arrays.binarySearch(numbers, number.packed()) >= 0;
+  }
+
+  /** When all was taken back that had been said of numbers of a range. */
+  Stream<LocalDate> takenBack(NumberRange range) {
+    return takenBack.stream().filter(one -> range.contains(one.number())).map(TakenBack::on);
   }
 
   /** How many numbers of a range are known. */

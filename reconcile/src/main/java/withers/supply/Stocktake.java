@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import withers.cases.Anchor;
 import withers.cases.CaseKey;
 import withers.chip.ChipNumber;
@@ -21,12 +22,14 @@ import withers.finding.RecordFindings;
 import withers.finding.Stock;
 import withers.finding.Who;
 import withers.history.Periods;
+import withers.history.Source;
 import withers.id.OrganisationId;
 import withers.organisation.Organisation;
 import withers.organisation.OrganisationKind;
 import withers.organisation.Period;
 import withers.priority.Priorities;
 import withers.registration.Registries;
+import withers.source.SourceKind;
 
 /**
  * The rule {@code stock-unaccounted}: goes through supplied boxes whose numbers should all have
@@ -79,13 +82,21 @@ public final class Stocktake {
     return box.day().plusDays(periods.days(Period.STOCK, box.organisation().orElseThrow()));
   }
 
-  /** Gathers numbers that are known, for one thread. */
+  /** Gathers numbers that are known, or were, for one thread. */
   public final class Part {
     private final LongStream.Builder known = LongStream.builder();
+    private final List<TakenBack> takenBack = new ArrayList<>();
 
     public void add(ChipNumber number) {
       if (index.contains(number)) {
         known.add(number.packed());
+      }
+    }
+
+    /** That all that was said of a number was taken back, at last by an export of this date. */
+    public void takenBack(ChipNumber number, LocalDate on) {
+      if (index.contains(number)) {
+        takenBack.add(new TakenBack(number, on));
       }
     }
   }
@@ -100,7 +111,10 @@ public final class Stocktake {
    * @param parts all numbers that are known; each is used up
    */
   public RecordFindings judge(Collection<Part> parts) {
-    KnownOfBoxes known = new KnownOfBoxes(parts.stream().flatMapToLong(part -> part.known.build()));
+    KnownOfBoxes known =
+        new KnownOfBoxes(
+            parts.stream().flatMapToLong(part -> part.known.build()),
+            parts.stream().flatMap(part -> part.takenBack.stream()));
     Judging judging = new Judging(known);
     boxes.forEach(judging::judge);
     return new RecordFindings(judging.findings, judging.undecided, judging.notJudged, List.of());
@@ -119,21 +133,54 @@ public final class Stocktake {
     void judge(Supply box) {
       long unaccounted = box.size() - known.count(box.range());
       if (unaccounted > 0) {
-        Finding finding =
-            finding(box, new Stock(box.range(), known.firstMissing(box.range()), unaccounted));
-        lacking(box)
-            .ifPresentOrElse(reason -> leave(box, finding, reason), () -> findings.add(finding));
+        judge(box, new Stock(box.range(), known.firstMissing(box.range()), unaccounted));
       }
     }
 
-    private void leave(Supply box, Finding finding, NotJudged.Reason reason) {
-      undecided.add(finding.caseKey());
-      notJudged.add(new NotJudged(box.range().first(), finding.actor(), reason));
+    private void judge(Supply box, Stock stock) {
+      Set<NotJudged> lacking = lacking(box);
+      Finding finding = finding(box, stock);
+      if (lacking.isEmpty()) {
+        findings.add(finding);
+      } else {
+        undecided.add(finding.caseKey());
+        notJudged.addAll(lacking);
+      }
+    }
+
+    private Set<NotJudged> lacking(Supply box) {
+      LocalDate due = due(box);
+      Set<NotJudged> lacking = new HashSet<>();
+      ownRecords(box, due).ifPresent(lacking::add);
+      LocalDate lastNews =
+          Stream.concat(known.takenBack(box.range()), Stream.of(box.firstStated()))
+              .max(LocalDate::compareTo)
+              .orElseThrow();
+      unheard(due, lastNews)
+          .map(source -> lack(box, source.organisation(), NotJudged.Reason.EXPORT_TOO_OLD))
+          .forEach(lacking::add);
+      return lacking;
     }
   }
 
-  private Optional<NotJudged.Reason> lacking(Supply box) {
-    return new OwnRecords(cast.sources()).lacking(box.organisation().orElseThrow(), due(box));
+  private Optional<NotJudged> ownRecords(Supply box, LocalDate due) {
+    OrganisationId purchaser = box.organisation().orElseThrow();
+    return new OwnRecords(cast.sources())
+        .lacking(purchaser, due)
+        .map(reason -> lack(box, purchaser, reason));
+  }
+
+  private static NotJudged lack(Supply box, OrganisationId whose, NotJudged.Reason reason) {
+    return new NotJudged(box.range().first(), whose, reason);
+  }
+
+  /** Any source may have the last number, but one that sends supplies. */
+  private Stream<Source> unheard(LocalDate due, LocalDate lastNews) {
+    LocalDate near = lastNews.minusDays(Registries.DAYS_APART);
+    return cast.sources().all().stream()
+        .filter(cast.sources()::isWaitedFor)
+        .filter(source -> source.description().kind() != SourceKind.CHIP_SUPPLY)
+        .filter(source -> source.newest().isBefore(due) || source.newest().isBefore(near));
   }
 
   private Finding finding(Supply box, Stock stock) {

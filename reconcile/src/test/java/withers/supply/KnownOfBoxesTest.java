@@ -2,11 +2,13 @@ package withers.supply;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -33,7 +35,7 @@ class KnownOfBoxesTest {
               .filter(number -> !known.contains(number.packed()))
               .toList();
 
-      KnownOfBoxes numbers = new KnownOfBoxes(mixed(known, random));
+      KnownOfBoxes numbers = new KnownOfBoxes(mixed(known, random), Stream.of());
 
       long size = box.last().packed() - box.first().packed() + 1;
       assertThat(size - numbers.count(box)).as("seed " + seed).isEqualTo(missing.size());
@@ -41,6 +43,18 @@ class KnownOfBoxesTest {
           .as("seed " + seed)
           .isEqualTo(missing.stream().limit(Stock.SHOWN).toList());
     }
+  }
+
+  @Test
+  void a_number_that_others_speak_of_is_not_one_of_which_all_was_taken_back() {
+    LocalDate march = LocalDate.of(2026, 3, 31);
+    TakenBack known = new TakenBack(number(1), LocalDate.of(2026, 4, 30));
+    KnownOfBoxes numbers =
+        new KnownOfBoxes(
+            LongStream.of(number(1).packed()),
+            Stream.of(known, new TakenBack(number(2), march), new TakenBack(number(9), march)));
+
+    assertThat(numbers.takenBack(new NumberRange(number(0), number(3)))).containsExactly(march);
   }
 
   /** In any order, some of them twice. */

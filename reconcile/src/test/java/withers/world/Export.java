@@ -2,16 +2,19 @@ package withers.world;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
+import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.codec.Streams;
 import withers.fact.ChipEvent;
 import withers.fact.Fact;
+import withers.fact.Origin;
 import withers.id.ImportId;
 import withers.id.OrganisationId;
 import withers.id.SourceId;
@@ -51,8 +54,35 @@ public record Export(
     return new Export(source, date, new Extent.Full(), Set.of(), Set.of(), events);
   }
 
-  Export with(List<ChipEvent> others) {
+  /** The same export with other events. */
+  public Export with(List<ChipEvent> others) {
     return new Export(source, date, extent, withheld, confirmed, others);
+  }
+
+  /** The same, with all that an earlier one says of slots of which this one says nothing. */
+  public Export restating(Export earlier) {
+    List<ChipEvent> all = new ArrayList<>();
+    earlier.lastingUpTo(this).map(event -> restated(event)).forEach(all::add);
+    all.addAll(events);
+    return with(all);
+  }
+
+  /** The events of slots of which a later one says nothing. */
+  public Stream<ChipEvent> lastingUpTo(Export later) {
+    return events.stream()
+        .filter(event -> later.events.stream().noneMatch(n -> isOfSlot(n, event)));
+  }
+
+  private static boolean isOfSlot(ChipEvent one, ChipEvent other) {
+    return one.subject().equals(other.subject())
+        && one.origin().key().equals(other.origin().key())
+        && one.origin().slot() == other.origin().slot();
+  }
+
+  private ChipEvent restated(ChipEvent event) {
+    Origin said = event.origin();
+    Origin again = new Origin(source, said.key(), said.slot(), date, said.locator());
+    return new ChipEvent(event.subject(), again, event.date(), event.fact());
   }
 
   Export withholding(LocalDate day) {
