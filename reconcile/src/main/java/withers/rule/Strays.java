@@ -76,7 +76,6 @@ record Strays(Dossier dossier) {
 
   private Optional<LiveRegistration> registrationOf(Keeper keeper) {
     return dossier.live().stream()
-        .filter(one -> one.primary().person().isPresent())
         .filter(one -> keeper.versions().verdict(one.primary()).isSamePerson())
         .findFirst();
   }

@@ -14,8 +14,10 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import withers.finding.Compared;
 import withers.finding.Evidence;
 import withers.finding.Finding;
+import withers.finding.Finding.Registration;
 import withers.finding.Who;
 import withers.world.World;
 
@@ -24,7 +26,7 @@ import withers.world.World;
 class EvidenceTableTest {
 
   private static final String ARROW = "-> ";
-  private static final List<String> PEOPLE = List.of("Ada", "Bo", "Cy");
+  private static final List<String> PEOPLE = List.of("Ada", "AdaMoved", "Bo", "Cy");
   private static final String AS_OF = "2026-10-01";
 
   @TestFactory
@@ -51,15 +53,28 @@ class EvidenceTableTest {
     List<String> said = new ArrayList<>();
     for (Finding finding : world.judge(AS_OF).findings()) {
       said.add(
-          "%s %s %s %s"
+          "%s %s %s %s%s"
               .formatted(
                   finding.kind().word(),
                   finding.species(),
                   finding.animalName().orElse("-"),
-                  finding.certainty()));
+                  finding.certainty(),
+                  isWhileHeld(finding) ? " while held" : ""));
+      finding
+          .registered()
+          .forEach(one -> one.compared().ifPresent(how -> said.add(said(one, how))));
       finding.evidence().forEach(evidence -> said.add(said(evidence, world)));
     }
     return said;
+  }
+
+  private static boolean isWhileHeld(Finding finding) {
+    return finding.priority().arithmetic().stream().anyMatch(f -> f.name().equals("stray-hold"));
+  }
+
+  private static String said(Registration registration, Compared compared) {
+    return "compared C%d %s %s"
+        .formatted(registration.chip().nationalCode(), registration.registry(), compared.verdict());
   }
 
   private static String said(Evidence evidence, World world) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import withers.cases.CaseKey;
+import withers.finding.Compared;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
 import withers.finding.RunResult;
@@ -261,5 +262,99 @@ class PeopleSettledTest {
                 Optional.of(new OrganisationId("south")),
                 Optional.empty()))
         .isNotNull();
+  }
+
+  @Test
+  void one_person_with_nothing_to_compare_has_no_details_that_differ() {
+    Months months =
+        new Months()
+            .imported(
+                """
+                clinic  2026-07-31 C100 p1 visit 2026-03-01 AdaNameOnly
+                north   2026-08-31 C100 n1 registered 2026-03-05 Nameless0109
+                """);
+    RunResult run = months.run("2026-09-01");
+    CaseKey question = run.questions().get(0).key();
+
+    months.settle(run, question, Answer.SAME_PERSON, "2026-09-02");
+
+    assertThat(months.run("2026-09-03").findings()).isEmpty();
+  }
+
+  @Test
+  void what_somebody_found_out_is_not_explained_by_what_the_details_say() {
+    settled(Answer.DIFFERENT_PEOPLE, "2026-09-02");
+    assertThat(compared(months.run("2026-09-03"))).isPresent();
+
+    settled(Answer.SAME_PERSON, "2026-09-03");
+    assertThat(compared(months.run("2026-09-04"))).isEmpty();
+  }
+
+  private static Optional<Compared> compared(RunResult run) {
+    return run.findings().get(0).registered().get(0).compared();
+  }
+
+  @Test
+  void of_giver_and_receiver_the_one_who_has_it_is_meant_and_in_every_version() {
+    Months sold =
+        new Months()
+            .imported(
+                """
+                clinic  2026-07-31 C100 p1 went 2026-03-01 transfer Cy/3 Bo/17
+                north   2026-08-31 C100 n1 registered 2025-01-01 Ada
+                """);
+    RunResult run = sold.run("2026-09-01");
+    sold.settle(run, run.opened().get(0), Answer.SAME_HOUSEHOLD, "2026-09-02");
+    sold.imported(
+        """
+        clinic  2026-09-03 C101 p2 visit 2026-04-01 BoMoved/17
+        clinic  2026-09-03 C102 p3 visit 2026-04-01 Dee/3
+        north   2026-09-03 C101 n2 registered 2025-01-01 Ada
+        north   2026-09-03 C102 n3 registered 2025-01-01 Ada
+        """);
+
+    assertThat(sold.run("2026-09-04").opened())
+        .extracting(CaseKey::recordKey)
+        .containsExactly("p3");
+  }
+
+  @Test
+  void two_registrations_of_one_number_turn_on_those_whom_they_name() {
+    Months two =
+        new Months()
+            .imported(
+                """
+                shelter 2026-08-15 C1 s1 went 2026-03-01 adoption own Shelter
+                north   2026-08-31 C1 n1 registered 2025-01-01 Bo
+                south   2026-08-31 C1 z1 registered 2025-01-01 Ada
+                """);
+    RunResult run = two.run("2026-09-01");
+    assertThat(kinds(run)).containsExactly(FindingKind.REGISTRIES_DISAGREE);
+
+    two.settle(run, run.opened().get(0), Answer.SAME_HOUSEHOLD, "2026-09-02");
+
+    assertThat(two.run("2026-09-03").findings()).isEmpty();
+  }
+
+  @Test
+  void of_two_registrations_of_one_number_and_one_of_another_only_those_that_diverge_are_meant() {
+    Months three =
+        new Months()
+            .imported(
+                """
+                clinic  2026-07-31 C1 p1 visit 2026-03-01 Ada
+                clinic  2026-07-31 C1 p1 paired C2
+                north   2026-08-31 C1 n1 registered 2025-01-01 Ada
+                south   2026-08-31 C1 z1 registered 2025-01-01 AdaMoved
+                south   2026-08-31 C2 z2 registered 2025-01-01 Bo
+                """);
+    RunResult run = three.run("2026-09-01");
+    CaseKey diverge = run.opened().get(0);
+    assertThat(diverge.rule()).isEqualTo("chips-diverge");
+
+    assertThatThrownBy(() -> three.settle(run, diverge, Answer.SAME_HOUSEHOLD, "2026-09-02"))
+        .isInstanceOf(CannotBeSettledException.class)
+        .hasMessageContaining("turns on 2 pairs")
+        .hasMessageContaining("of north, south");
   }
 }

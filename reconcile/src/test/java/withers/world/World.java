@@ -40,6 +40,7 @@ public final class World {
   static final VaultKey KEY = new VaultKey(1, new byte[VaultKey.LENGTH]);
 
   private static final int BATCH_SIZE = 5;
+  private static final String FORGOTTEN = "forgotten ";
 
   private record Dated(SourceId source, LocalDate date) {}
 
@@ -55,19 +56,24 @@ public final class World {
 
   /**
    * A world of lines; every source and date in them is a full export. A line {@code source date}
-   * alone is an export that says nothing new.
+   * alone is an export that says nothing new; {@code forgotten Ada} removes a person's details.
    */
   public static World of(String lines) {
     World world = new World();
     Map<Dated, List<ChipEvent>> said = new LinkedHashMap<>();
     lines
         .lines()
-        .filter(text -> !text.isBlank())
+        .filter(text -> !text.isBlank() && !text.startsWith(FORGOTTEN))
         .map(text -> Line.of(text, world::deposit))
         .forEach(line -> world.add(line, said));
     said.forEach((at, events) -> world.add(Export.full(at.source, at.date, events)));
     world.exports.sort(Comparator.comparing(Export::date));
+    lines.lines().filter(text -> text.startsWith(FORGOTTEN)).forEach(world::forget);
     return world;
+  }
+
+  private void forget(String line) {
+    vault.forget(List.of(reference(line.substring(FORGOTTEN.length()).strip())), List.of());
   }
 
   private void add(Line line, Map<Dated, List<ChipEvent>> said) {
