@@ -93,6 +93,14 @@ public record Cast(People people, Sources sources, Settlements settlements) {
     return people.who(party, stated.source(), organisation(stated));
   }
 
+  /** Everybody whom a statement has the animal with or go to. */
+  public Stream<Who> clients(Statement statement) {
+    if (statement.fact() instanceof Fact.HandedOver handedOver) {
+      return Stream.of(who(statement, handedOver.receiver()));
+    }
+    return Parties.askedAbout(statement.fact()).map(party -> who(statement, party));
+  }
+
   /** The organisation whose records state it. */
   public OrganisationId organisation(Statement statement) {
     return sources.get(statement.source()).organisation();

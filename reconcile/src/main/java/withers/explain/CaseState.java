@@ -1,5 +1,6 @@
 package withers.explain;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import withers.cases.Anchor;
 import withers.cases.CaseKey;
 import withers.chip.ChipNumber;
 import withers.finding.Finding;
+import withers.finding.Life;
 import withers.finding.NotJudged;
 import withers.finding.RunResult;
 
@@ -54,13 +56,22 @@ record CaseState(RunResult run, CaseKey key, Naming naming) {
                 backlog ->
                     "it waits in the backlog of %s, until others are settled"
                         .formatted(backlog.since()));
+    Stream<String> resting =
+        run.lives().stream()
+            .filter(life -> life.key().equals(key) && life.rests())
+            .map(
+                life ->
+                    "it was %s, and comes up again on %s"
+                        .formatted(
+                            life.stage() == Life.Stage.ANSWERED ? "answered" : "put off",
+                            life.until().map(LocalDate::toString).orElse("a day to come")));
     Stream<String> aside =
         run.aside().contains(key)
             ? Stream.of(
                 "it is counted in the overview only: %s can ask for the kind with \"also\" in organisations.yaml"
                     .formatted(naming.of(key.actor())))
             : Stream.empty();
-    return Stream.concat(waiting, aside).toList();
+    return Stream.of(waiting, resting, aside).flatMap(lines -> lines).toList();
   }
 
   private List<String> unfound() {

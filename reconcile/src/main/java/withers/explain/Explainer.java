@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import withers.cases.Anchor;
 import withers.cases.CaseKey;
 import withers.chip.ChipNumber;
@@ -25,6 +26,7 @@ import withers.log.LogSnapshot;
 import withers.organisation.Directory;
 import withers.registration.Registries;
 import withers.rule.Dossier;
+import withers.rule.HeldBack;
 import withers.run.AnimalReader;
 import withers.run.SettlementReader;
 import withers.settled.Settlements;
@@ -79,10 +81,15 @@ public final class Explainer {
             : Optional.empty();
     dossier.map(one -> records(one, state.finding())).ifPresent(parts::addAll);
     parts.add(new Part("What people settled", new SettledLines(settlements).of(key, dossier)));
+    parts.add(new Part("Its life so far", new Story(log).of(names(key, state))));
     state.finding().ifPresent(finding -> parts.add(priority(finding.priority())));
     parts.add(new Part("What would close it", List.of(Closing.of(key.rule()))));
     parts.add(new Part("What hides it", state.hiding()));
     return new Explanation(title(key, state), parts);
+  }
+
+  private static List<CaseKey> names(CaseKey key, CaseState state) {
+    return state.finding().map(HeldBack::names).orElseGet(() -> Stream.of(key)).toList();
   }
 
   private Dossier dossier(ChipNumber number) {

@@ -73,6 +73,9 @@ record SettledLines(Settlements settlements) {
       return "record %s of source %s has %s by mistake: what it says of that number is left out"
           .formatted(mistaken.record(), mistaken.source(), mistaken.number());
     }
+    if (says instanceof Settlement.ForLater) {
+      return "put off";
+    }
     return says instanceof Settlement.OneAnimal
         ? "the records describe one animal"
         : "right as it is, while custodian and registrations stay";

@@ -24,6 +24,8 @@ import withers.cases.CaseKey;
  *     in order
  * @param settled follow-ups that people settled and that are therefore not among the above, in
  *     order; those that were open before are closed by this run
+ * @param lives how the follow-ups that are open stand, and those that were answered before the data
+ *     closed them, in order; none in runs of earlier versions of this program
  */
 public record RunResult(
     String id,
@@ -38,7 +40,8 @@ public record RunResult(
     List<CaseKey> closed,
     List<Backlog> backlogs,
     List<CaseKey> aside,
-    List<CaseKey> settled) {
+    List<CaseKey> settled,
+    List<Life> lives) {
   public RunResult {
     findings = List.copyOf(findings);
     notJudged = List.copyOf(notJudged);
@@ -49,5 +52,6 @@ public record RunResult(
     backlogs = List.copyOf(backlogs);
     aside = List.copyOf(aside);
     settled = List.copyOf(settled);
+    lives = List.copyOf(lives);
   }
 }

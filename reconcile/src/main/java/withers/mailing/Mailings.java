@@ -3,6 +3,7 @@ package withers.mailing;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,6 +81,37 @@ public final class Mailings {
   /** Lists of which nobody knows whether they arrived. */
   public List<Delivery> unsure() {
     return all().stream().filter(last -> Fate.after(last.step()) == Fate.UNSURE).toList();
+  }
+
+  /** The days of the mails that came through and told an organisation of a follow-up, in order. */
+  public List<LocalDate> daysOf(OrganisationId recipient, String reference) {
+    return courses.values().stream()
+        .filter(course -> course.isSent() && course.pending.recipient().equals(recipient))
+        .map(Course::pending)
+        .filter(pending -> pending.told().contains(reference))
+        .map(Delivery::on)
+        .sorted()
+        .toList();
+  }
+
+  /**
+   * In how many mails before the one of this run an organisation was told of each follow-up, by
+   * reference: those that came through, as for {@link #lastBefore}.
+   */
+  public Map<String, Integer> timesTold(String run, LocalDate asOf, OrganisationId recipient) {
+    Map<String, Integer> times = new HashMap<>();
+    for (Course course : courses.values()) {
+      Delivery pending = course.pending;
+      if (pending.recipient().equals(recipient) && pending.run().equals(run)) {
+        return times;
+      }
+      if (pending.recipient().equals(recipient)
+          && course.isSent()
+          && !pending.asOf().isAfter(asOf)) {
+        pending.told().forEach(reference -> times.merge(reference, 1, Integer::sum));
+      }
+    }
+    return times;
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import withers.cases.CaseKey;
@@ -19,9 +20,15 @@ import withers.id.OrganisationId;
  * @param asOf the day that the run judges
  * @param before what earlier runs opened
  * @param moved former keys of follow-ups that go on under another, by the new key
+ * @param resting what is on no list for now, since somebody answered or put it off
  * @param listing what lists show
  */
-record Backlogs(LocalDate asOf, Beginnings before, Map<CaseKey, CaseKey> moved, Listing listing) {
+record Backlogs(
+    LocalDate asOf,
+    Beginnings before,
+    Map<CaseKey, CaseKey> moved,
+    Set<CaseKey> resting,
+    Listing listing) {
 
   /** In the order of the organisations. */
   List<Backlog> of(List<Finding> findings) {
@@ -51,7 +58,10 @@ record Backlogs(LocalDate asOf, Beginnings before, Map<CaseKey, CaseKey> moved, 
   private Stream<Finding> waiting(List<Finding> findings) {
     return listing.cap() == 0
         ? Stream.empty()
-        : findings.stream().filter(Backlogs::canWait).skip(listing.cap());
+        : findings.stream()
+            .filter(Backlogs::canWait)
+            .filter(finding -> !resting.contains(finding.caseKey()))
+            .skip(listing.cap());
   }
 
   private static boolean canWait(Finding finding) {

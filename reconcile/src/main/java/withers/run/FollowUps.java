@@ -4,11 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.TreeSet;
 import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
 import withers.cases.CaseStep;
-import withers.cases.CaseStep.Step;
 import withers.codec.Streams;
 import withers.history.Scope;
 import withers.id.SourceId;
@@ -20,14 +18,14 @@ import withers.source.OwnSources;
  * The follow-ups as earlier runs left them, and what a run may add. Runs that look back, to an
  * earlier day or to what was known earlier, add nothing.
  *
- * @param open those open before this run
+ * @param openings those open before this run, and since when
  * @param rekeyed those of them whose records have a new key, by what they are called under it
  * @param beginnings what organisations began with, by the same runs
  * @param newest the newest run's marker
  * @param isToBeWritten whether this run writes its changes
  */
 record FollowUps(
-    NavigableSet<CaseKey> open,
+    Openings openings,
     Map<CaseKey, CaseKey> rekeyed,
     Beginnings beginnings,
     Optional<ImportMarker> newest,
@@ -48,9 +46,9 @@ record FollowUps(
             || newest.filter(m -> m.exportDate().isAfter(run.scope.asOf())).isPresent();
     int earlier = isNewest ? runs.size() - 1 : looksBack ? earlier(run, runs) : runs.size();
     Beginnings beginnings = new Beginnings();
-    NavigableSet<CaseKey> open = open(runs.subList(0, earlier), log, beginnings);
-    Map<CaseKey, CaseKey> rekeyed = ReplacedKeys.read(log, run.scope).current(open);
-    return new FollowUps(open, rekeyed, beginnings, newest, !isNewest && !looksBack);
+    Openings openings = openings(runs.subList(0, earlier), log, beginnings);
+    Map<CaseKey, CaseKey> rekeyed = ReplacedKeys.read(log, run.scope).current(openings.open());
+    return new FollowUps(openings, rekeyed, beginnings, newest, !isNewest && !looksBack);
   }
 
   private static boolean isOf(ImportMarker marker, RunName run) {
@@ -71,27 +69,24 @@ record FollowUps(
     return earlier;
   }
 
-  private static NavigableSet<CaseKey> open(
+  /** Those open before this run. */
+  NavigableSet<CaseKey> open() {
+    return openings.open();
+  }
+
+  private static Openings openings(
       List<ImportMarker> runs, LogSnapshot log, Beginnings beginnings) {
-    NavigableSet<CaseKey> open = new TreeSet<>();
+    Openings openings = new Openings();
     log.<CaseEvent>replay(
         Streams.CASES,
         0,
         runs::contains,
         (event, marker) -> {
           if (event instanceof CaseStep step) {
-            apply(step, open);
+            openings.take(step);
             beginnings.take(step);
           }
         });
-    return open;
-  }
-
-  private static void apply(CaseStep event, NavigableSet<CaseKey> open) {
-    if (event.step() == Step.OPENED) {
-      open.add(event.key());
-    } else {
-      open.remove(event.key());
-    }
+    return openings;
   }
 }

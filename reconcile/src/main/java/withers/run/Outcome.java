@@ -2,9 +2,11 @@ package withers.run;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import withers.cases.CaseKey;
+import withers.cases.Channel;
 import withers.finding.Finding;
 import withers.finding.NotJudged;
 import withers.finding.OpenQuestion;
@@ -18,9 +20,14 @@ import withers.rule.Assessment;
  * @param assessments those that say something, in no order
  * @param records what was found about records
  * @param answered follow-ups that are gone by what people settled about people or numbers
+ * @param channels how clients wish to be reached, by the follow-ups about them
  */
 public record Outcome(
-    long animals, List<Assessment> assessments, RecordFindings records, Set<CaseKey> answered) {
+    long animals,
+    List<Assessment> assessments,
+    RecordFindings records,
+    Set<CaseKey> answered,
+    Map<CaseKey, Channel> channels) {
 
   private static final Comparator<Finding> FINDINGS =
       Comparator.comparing((Finding finding) -> finding.priority().band())
@@ -39,6 +46,12 @@ public record Outcome(
   public Outcome {
     assessments = List.copyOf(assessments);
     answered = Set.copyOf(answered);
+    channels = Map.copyOf(channels);
+  }
+
+  /** The same, with what clients wish. */
+  Outcome with(Map<CaseKey, Channel> wishes) {
+    return new Outcome(animals, assessments, records, answered, wishes);
   }
 
   /** In total order: band, then harm descending, then case key. */

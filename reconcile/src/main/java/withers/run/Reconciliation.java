@@ -3,6 +3,7 @@ package withers.run;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -80,7 +81,9 @@ public final class Reconciliation {
         workers.map(
             IntStream.range(0, Streams.CHIPS.partitions()).boxed().toList(),
             partition -> judge(partition, judge));
-    return together(parts, judge, cast);
+    Outcome outcome = together(parts, judge, cast);
+    return outcome.with(
+        new Wishes(AnswerReader.read(log, scope), reader, cast).about(outcome.findings()));
   }
 
   private StandAlone judge(int partition, StandAlone.Judge judge) {
@@ -115,7 +118,8 @@ public final class Reconciliation {
         new RecordsJudged(parts, judge, cast.sources())
             .findings(placement, animals)
             .holdingBack(new HeldBack(cast)::isHeldBack),
-        cast.settlements().answered());
+        cast.settlements().answered(),
+        Map.of());
   }
 
   /** What phase 2 says of animals, and what it puts aside. */

@@ -3,21 +3,26 @@ package withers.run;
 import java.time.Clock;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import withers.answered.LifeMaker;
 import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
 import withers.cases.CaseStep;
 import withers.codec.Streams;
 import withers.codec.finding.CanonicalFindings;
 import withers.finding.Finding;
+import withers.finding.Life;
 import withers.finding.RunResult;
 import withers.history.Scope;
 import withers.id.ImportId;
 import withers.log.Batch;
 import withers.log.EventLog;
 import withers.log.ImportMarker;
+import withers.log.LogSnapshot;
 import withers.log.StaleParentException;
 import withers.log.Tally;
 import withers.run.FollowUps.RunName;
@@ -92,8 +97,11 @@ public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids, Listin
 
   private RunResult result(RunName name, Outcome outcome, Changes changes, FollowUps before) {
     List<Finding> findings = outcome.findings();
+    List<Life> lives = lives(name.scope(), before, changes, outcome).all();
+    Set<CaseKey> resting =
+        lives.stream().filter(Life::rests).map(Life::key).collect(Collectors.toSet());
     Backlogs backlogs =
-        new Backlogs(name.scope().asOf(), before.beginnings(), changes.moved(), listing);
+        new Backlogs(name.scope().asOf(), before.beginnings(), changes.moved(), resting, listing);
     return new RunResult(
         name.id(),
         name.scope().asOf(),
@@ -107,7 +115,19 @@ public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids, Listin
         changes.closed(),
         backlogs.of(findings),
         aside(changes),
-        settled(outcome, changes));
+        settled(outcome, changes),
+        lives);
+  }
+
+  private Lives lives(Scope scope, FollowUps before, Changes changes, Outcome outcome) {
+    LogSnapshot snapshot = log.snapshot();
+    LifeMaker maker =
+        new LifeMaker(
+            AnswerReader.read(snapshot, scope),
+            SettlementReader.read(snapshot, scope),
+            scope.asOf(),
+            listing.answerWait());
+    return new Lives(maker, before.openings(), changes, outcome);
   }
 
   /** What people settled, and records would say again or may: each under one of its names. */

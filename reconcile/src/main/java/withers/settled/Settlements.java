@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import withers.cases.Anchor;
 import withers.cases.CaseKey;
@@ -72,10 +73,19 @@ public final class Settlements {
 
   private static void apply(Settled next, Map<CaseKey, List<Settled>> byCase) {
     List<Settled> before = byCase.computeIfAbsent(next.key(), key -> new ArrayList<>());
-    before.removeIf(one -> !(isOfRecord(one) && isOfRecord(next)));
+    before.removeIf(one -> replaces(next, one));
     if (!(next.says() instanceof Settlement.TakenBack)) {
       before.add(next);
     }
+  }
+
+  /** What is put off is not answered: that leaves what was found out as it is. */
+  private static boolean replaces(Settled next, Settled before) {
+    return isSnooze(next) ? isSnooze(before) : !(isOfRecord(before) && isOfRecord(next));
+  }
+
+  private static boolean isSnooze(Settled one) {
+    return one.says() instanceof Settlement.ForLater;
   }
 
   private static boolean isOfRecord(Settled one) {
@@ -121,8 +131,18 @@ public final class Settlements {
    * @param names what the follow-up may be called: an animal has as many as it has chips
    */
   public Optional<Settled> last(Stream<CaseKey> names) {
+    return last(names, one -> !isSnooze(one));
+  }
+
+  /** Until when a follow-up was put off, if it was; the same for its names. */
+  public Optional<Settled> snooze(Stream<CaseKey> names) {
+    return last(names, Settlements::isSnooze);
+  }
+
+  private Optional<Settled> last(Stream<CaseKey> names, Predicate<Settled> isMeant) {
     return names
         .flatMap(name -> byCase.getOrDefault(name, List.of()).stream())
+        .filter(isMeant)
         .max(Comparator.comparingLong(Settled::number));
   }
 
@@ -161,7 +181,7 @@ public final class Settlements {
     Set<CaseKey> answered = new HashSet<>();
     counting()
         .filter(this::isStanding)
-        .filter(one -> !(one.says() instanceof Settlement.RightAsItIs))
+        .filter(one -> !(one.says() instanceof Settlement.RightAsItIs) && !isSnooze(one))
         .forEach(one -> answered.add(one.key()));
     return answered;
   }

@@ -195,7 +195,8 @@ public final class SettlementMaker {
 
   /** The key under which something was settled about a follow-up. */
   public Optional<CaseKey> settledUnder(CaseKey key) {
-    return ever.last(finding(key).map(HeldBack::names).orElseGet(() -> Stream.of(key)))
-        .map(Settled::key);
+    List<CaseKey> names =
+        finding(key).map(HeldBack::names).orElseGet(() -> Stream.of(key)).toList();
+    return ever.last(names.stream()).or(() -> ever.snooze(names.stream())).map(Settled::key);
   }
 }

@@ -3,9 +3,12 @@ package withers.settling;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicLong;
+import withers.answered.Answering;
+import withers.cases.Answered;
 import withers.cases.CaseKey;
 import withers.cases.Settlement;
 import withers.finding.RunResult;
@@ -19,29 +22,29 @@ import withers.run.Recorder;
 import withers.world.World;
 
 /** Months in which exports come, runs are made and people settle what they found out. */
-final class Months {
+public final class Months {
 
-  final EventLog log = new MemoryEventLog();
+  public final EventLog log = new MemoryEventLog();
   private final AtomicLong ids = new AtomicLong(1000);
   private World world = World.of("");
 
   /** Imports exports; those of earlier months stay on the log. */
-  Months imported(String lines) {
+  public Months imported(String lines) {
     World more = World.of(lines);
     more.exports().forEach(e -> e.importInto(log, new UUID(0, ids.incrementAndGet()), 10));
     world = more;
     return this;
   }
 
-  World world() {
+  public World world() {
     return world;
   }
 
-  RunResult run(String asOf) {
+  public RunResult run(String asOf) {
     return run(Scope.asOf(LocalDate.parse(asOf)));
   }
 
-  RunResult run(Scope scope) {
+  public RunResult run(Scope scope) {
     return new Recorder(
             log,
             clock(scope.asOf()),
@@ -51,11 +54,12 @@ final class Months {
   }
 
   /** Somebody settles a run's follow-up on a day. */
-  boolean settle(RunResult run, CaseKey key, Answer answer, String day) {
+  public boolean settle(RunResult run, CaseKey key, Answer answer, String day) {
     return settle(run, key, answer, day, Optional.empty());
   }
 
-  boolean settle(RunResult run, CaseKey key, Answer answer, String day, Optional<String> until) {
+  public boolean settle(
+      RunResult run, CaseKey key, Answer answer, String day, Optional<String> until) {
     return write(key, made(run, key, answer, Optional.empty(), Optional.empty()), day, until);
   }
 
@@ -65,7 +69,7 @@ final class Months {
     return write(key, says, day, Optional.empty());
   }
 
-  boolean takeBack(CaseKey key, String day) {
+  public boolean takeBack(CaseKey key, String day) {
     return write(key, new Settlement.TakenBack(), day, Optional.empty());
   }
 
@@ -77,6 +81,18 @@ final class Months {
       Optional<String> record) {
     return new SettlementMaker(run, log.snapshot(), World.DIRECTORY, world.people(), World.PERIODS)
         .make(key, answer, registry, record);
+  }
+
+  /** The coordinator puts it off: it comes up again on a day. */
+  public boolean snooze(CaseKey key, String day, String until) {
+    String last = LocalDate.parse(until).minusDays(1).toString();
+    return write(key, new Settlement.ForLater(), day, Optional.of(last));
+  }
+
+  /** A sheet with these answers comes back. */
+  public Months answered(Answered... answers) {
+    Answering.sheet(List.of(answers), ids.incrementAndGet(), log);
+    return this;
   }
 
   private boolean write(CaseKey key, Settlement says, String day, Optional<String> until) {

@@ -101,6 +101,7 @@ public final class Coast {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         List.of());
   }
 

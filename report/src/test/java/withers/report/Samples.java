@@ -130,7 +130,8 @@ public final class Samples {
         List.of(closed),
         run.backlogs(),
         run.aside(),
-        List.of(new CaseKey("details-differ", unjudged.anchor(), unjudged.actor(), "P-31")));
+        List.of(new CaseKey("details-differ", unjudged.anchor(), unjudged.actor(), "P-31")),
+        List.of());
   }
 
   /** Whether a chip is registered to the clinic's client is open. */
@@ -167,7 +168,8 @@ public final class Samples {
             run.closed(),
             run.backlogs(),
             run.aside(),
-            run.settled());
+            run.settled(),
+            List.of());
     return Overviews.of(
         unjudged,
         "Coast Network",

@@ -23,6 +23,7 @@ import withers.organisation.PeriodDays;
  * @param handoverWindowDays days that two reports of one handover may lie apart, from 0
  * @param listCap how many follow-ups of an organisation's beginning its list shows beyond those of
  *     today and this week; 0 for all
+ * @param answerWaitDays how many days records are given to show what an organisation answered
  * @param settleSeconds how long a file in the inbox must have been left alone to be read, from 0
  * @param unchangedRecords whether imports recognise records that did not change
  * @param matching the file of the workspace's own parameters of matching, within the workspace;
@@ -40,6 +41,7 @@ public record Settings(
     Map<String, PeriodDays> regions,
     int handoverWindowDays,
     int listCap,
+    int answerWaitDays,
     int settleSeconds,
     UnchangedRecords unchangedRecords,
     Optional<String> matching,
@@ -54,6 +56,8 @@ public record Settings(
   public static final int DEFAULT_HANDOVER_WINDOW_DAYS = 3;
 
   public static final int DEFAULT_LIST_CAP = 60;
+
+  public static final int DEFAULT_ANSWER_WAIT_DAYS = 45;
 
   public static final int DEFAULT_SETTLE_SECONDS = 10;
 

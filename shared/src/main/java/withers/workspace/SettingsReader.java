@@ -20,6 +20,7 @@ import withers.yaml.Values;
 final class SettingsReader {
   private static final int LONGEST_HANDOVER_WINDOW = 31;
   private static final int LARGEST_LIST_CAP = 10_000;
+  private static final int LONGEST_ANSWER_WAIT = 366;
   private static final int LONGEST_SETTLING = 600;
   private static final List<String> REGIONS = Arrays.asList(Locale.getISOCountries());
   private static final OrganisationId NOBODY = new OrganisationId("nobody");
@@ -54,6 +55,8 @@ final class SettingsReader {
             0,
             LONGEST_HANDOVER_WINDOW),
         fields.wholeNumber("list-cap", Settings.DEFAULT_LIST_CAP, 0, LARGEST_LIST_CAP),
+        fields.wholeNumber(
+            "answer-wait-days", Settings.DEFAULT_ANSWER_WAIT_DAYS, 1, LONGEST_ANSWER_WAIT),
         fields.wholeNumber("settle-seconds", Settings.DEFAULT_SETTLE_SECONDS, 0, LONGEST_SETTLING),
         fields.choice("unchanged-records", UnchangedRecords.RECOGNISED),
         fields.optionalText("matching"),

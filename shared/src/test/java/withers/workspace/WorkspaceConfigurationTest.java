@@ -66,6 +66,7 @@ class WorkspaceConfigurationTest {
                 Map.of(),
                 3,
                 60,
+                45,
                 10,
                 UnchangedRecords.RECOGNISED,
                 Optional.empty(),

@@ -59,6 +59,7 @@ class WorkspaceCreationTest {
                 Map.of(),
                 3,
                 60,
+                45,
                 10,
                 UnchangedRecords.RECOGNISED,
                 Optional.empty(),

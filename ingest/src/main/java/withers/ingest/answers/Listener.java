@@ -107,14 +107,23 @@ record Listener(KnownFollowUps known, Optional<LocalDate> given, LocalDate today
                         Code.DAY_MISSING,
                         AnswerColumn.ON,
                         "Expected a day, but found none here nor that of a list: fill it in, or give --export-date"));
-    if (day.isAfter(today) || listed.filter(day::isBefore).isPresent()) {
+    LocalDate last = latest(listed);
+    if (day.isAfter(last) || listed.filter(day::isBefore).isPresent()) {
       throw row.refused(
           Code.DAY_REFUSED,
           AnswerColumn.ON,
-          "Expected a day from that of the list%s to today, %s, but found %s: see that the year is right"
-              .formatted(listed.map(one -> ", " + one + ",").orElse(""), today, day));
+          "Expected a day from that of the list%s to %s, but found %s: see that the year is right"
+              .formatted(listed.map(one -> ", " + one + ",").orElse(""), last, day));
     }
     return day;
+  }
+
+  /** A list may be of a day to come, where records are: its answers come after it. */
+  private LocalDate latest(Optional<LocalDate> listed) {
+    return listed
+        .filter(day -> day.isAfter(today))
+        .map(day -> day.plusDays(LATEST_AGAIN))
+        .orElse(today);
   }
 
   private static Optional<Outcome> outcome(AnswerRow row, boolean hasDay) throws RefusedException {

@@ -359,6 +359,23 @@ class AnswersCommandTest {
   }
 
   @Test
+  void what_a_killed_program_left_is_not_there_and_the_sheet_is_taken_once() {
+    Answered said = answer(ONE, february(5), Outcome.DIED);
+    ImportId killed = new ImportId(UUID.randomUUID());
+    workspace.log(
+        log -> {
+          log.append(new Batch<>(Streams.CASES, 0, killed, 0, List.<CaseEvent>of(said)));
+          return killed;
+        });
+    assertThat(answers()).isEmpty();
+
+    Said taken = back("back.csv", HEADER + row(ONE, "The animal has died,2031-02-05,front desk,,"));
+
+    assertThat(taken.out()).contains("1 applied");
+    assertThat(answers()).containsExactly(said);
+  }
+
+  @Test
   void the_export_date_dates_answers_that_state_no_day() {
     workspace.write("back.csv", HEADER + row(ONE, "The animal has died,,front desk,,"));
 

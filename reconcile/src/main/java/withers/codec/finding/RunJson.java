@@ -23,13 +23,15 @@ public final class RunJson {
   /**
    * Version 1 knew no record without a number, and before version 3 no supply was told of, no
    * organisation had a backlog and every list showed all; before version 4 nothing was asked of
-   * humans, and before version 5 nobody had settled anything. What they wrote is read as it is.
+   * humans, before version 5 nobody had settled anything, and before version 6 nobody had answered.
+   * What they wrote is read as it is.
    */
-  static final int VERSION = 5;
+  static final int VERSION = 6;
 
   private static final int FIRST_WITH_LISTING = 3;
   private static final int FIRST_WITH_QUESTIONS = 4;
   private static final int FIRST_WITH_SETTLED = 5;
+  private static final int FIRST_WITH_LIVES = 6;
 
   private RunJson() {}
 
@@ -56,6 +58,7 @@ public final class RunJson {
     whole.each("backlogs", run.backlogs(), backlog -> backlog(backlog, whole));
     whole.each("aside", run.aside(), key -> caseKey(key, whole));
     whole.each("settled", run.settled(), key -> caseKey(key, whole));
+    whole.each("lives", run.lives(), life -> LifeJson.write(life, json, whole));
     json.writeEndObject();
   }
 
@@ -72,7 +75,7 @@ public final class RunJson {
     json.each("waiting", backlog.waiting(), key -> caseKey(key, json));
   }
 
-  private static void caseKey(CaseKey key, FindingJson json) {
+  static void caseKey(CaseKey key, FindingJson json) {
     json.text("rule", key.rule());
     json.anchor(key.anchor());
     json.text("actor", key.actor().value());
@@ -115,7 +118,8 @@ public final class RunJson {
         caseKeys(run, "closed"),
         tellsListing ? run.each("backlogs", RunJson::backlog) : List.of(),
         tellsListing ? caseKeys(run, "aside") : List.of(),
-        run.number("version") >= FIRST_WITH_SETTLED ? caseKeys(run, "settled") : List.of());
+        run.number("version") >= FIRST_WITH_SETTLED ? caseKeys(run, "settled") : List.of(),
+        run.number("version") >= FIRST_WITH_LIVES ? run.each("lives", LifeJson::read) : List.of());
   }
 
   private static NotJudged notJudged(Fields one) {
@@ -137,7 +141,7 @@ public final class RunJson {
     return run.each(name, RunJson::caseKey);
   }
 
-  private static CaseKey caseKey(Fields key) {
+  static CaseKey caseKey(Fields key) {
     return new CaseKey(
         key.text("rule"),
         FindingReader.anchor(key),
@@ -175,6 +179,14 @@ public final class RunJson {
     <T> List<T> each(String name, java.util.function.Function<Fields, T> reader) {
       JsonNode list = node.optional(name).orElseThrow(() -> missing(name, "a list"));
       return list.valueStream().map(item -> reader.apply(new Fields(item))).toList();
+    }
+
+    boolean isTrue(String name) {
+      return node.optional(name).orElseThrow(() -> missing(name, "true or false")).booleanValue();
+    }
+
+    java.util.Optional<LocalDate> optionalDay(String name) {
+      return optionalText(name).map(LocalDate::parse);
     }
 
     List<String> texts(String name) {

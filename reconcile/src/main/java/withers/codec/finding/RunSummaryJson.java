@@ -8,6 +8,7 @@ import tools.jackson.core.JsonGenerator;
 import withers.finding.Band;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
+import withers.finding.Life;
 import withers.finding.NotJudged;
 import withers.finding.RunResult;
 
@@ -31,8 +32,15 @@ public final class RunSummaryJson {
     json.writeNumberProperty("stillOpen", run.stillOpen().size());
     json.writeNumberProperty("closed", run.closed().size());
     json.writeNumberProperty("settled", run.settled().size());
+    json.writeNumberProperty("answered", count(run, Life.Stage.ANSWERED));
+    json.writeNumberProperty("snoozed", count(run, Life.Stage.SNOOZED));
+    json.writeNumberProperty("closedAfterAnswers", count(run, Life.Stage.CLOSED));
     notJudged(run.notJudged(), json);
     json.writeEndObject();
+  }
+
+  private static long count(RunResult run, Life.Stage stage) {
+    return run.lives().stream().filter(life -> life.stage() == stage).count();
   }
 
   private static void kinds(List<Finding> findings, JsonGenerator json) {

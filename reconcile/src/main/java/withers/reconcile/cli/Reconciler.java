@@ -53,6 +53,9 @@ public record Reconciler(Workspace workspace, int threads) {
         stores.log(),
         workspace.clock(),
         () -> new ImportId(UUID.randomUUID()),
-        new Listing(workspace.directory(), workspace.settings().listCap()));
+        new Listing(
+            workspace.directory(),
+            workspace.settings().listCap(),
+            workspace.settings().answerWaitDays()));
   }
 }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import withers.finding.Band;
 import withers.finding.FindingKind;
+import withers.finding.Life;
 import withers.finding.NotJudged;
 import withers.finding.RunResult;
 import withers.organisation.Organisation;
@@ -38,6 +39,10 @@ final class RunText {
             .formatted(run.opened().size(), run.stillOpen().size(), run.closed().size()));
     if (!run.settled().isEmpty()) {
       lines.add("Settled by people, and not listed: %,d".formatted(run.settled().size()));
+    }
+    long resting = run.lives().stream().filter(Life::rests).count();
+    if (resting > 0) {
+      lines.add("Answered or put off, and not listed: %,d".formatted(resting));
     }
     lines.addAll(text.notJudged());
     lines.add("Run %s".formatted(run.id()));

@@ -6,12 +6,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import withers.cases.CaseKey;
+import withers.cases.Channel;
 import withers.finding.Backlog;
 import withers.finding.Finding;
+import withers.finding.Life;
 import withers.finding.RunResult;
 import withers.history.Scope;
 import withers.id.OrganisationId;
@@ -43,7 +46,7 @@ class RunJsonTest {
     assertThatThrownBy(() -> RunJson.read("{\"version\":1}"))
         .isInstanceOf(LogDamagedException.class)
         .hasMessage("Expected the JSON of a run, but found a value of none");
-    assertThatThrownBy(() -> RunJson.read("{\"version\":6}"))
+    assertThatThrownBy(() -> RunJson.read("{\"version\":7}"))
         .isInstanceOf(LogDamagedException.class);
   }
 
@@ -53,14 +56,14 @@ class RunJsonTest {
     RunResult run = run(world);
     String written = RunJson.write(run);
 
-    assertThat(written).startsWith("{\"version\":5,");
+    assertThat(written).startsWith("{\"version\":6,");
     assertThat(RunJson.read(written)).isEqualTo(run);
     String without = written.replaceFirst(",\"settled\":.*]}", "}");
-    assertThat(RunJson.read(without.replaceFirst("5", "4"))).isEqualTo(run);
+    assertThat(RunJson.read(without.replaceFirst("6", "4"))).isEqualTo(run);
     String earlier =
         written.replaceFirst(",\"backlogs\":.*]}", "}").replaceFirst(",\"questions\":\\[]", "");
     for (String version : List.of("1", "2")) {
-      RunResult read = RunJson.read(earlier.replaceFirst("5", version));
+      RunResult read = RunJson.read(earlier.replaceFirst("6", version));
       assertThat(read.findings()).isEqualTo(run.findings());
       assertThat(read.opened()).isEqualTo(run.opened());
       assertThat(read.backlogs()).isEmpty();
@@ -118,6 +121,32 @@ class RunJsonTest {
         List.of(),
         List.of(new Backlog(new OrganisationId("shelter"), AS_OF.minusDays(90), keys, keys)),
         keys,
-        keys);
+        keys,
+        keys.stream().flatMap(RunJsonTest::lives).toList());
+  }
+
+  private static Stream<Life> lives(CaseKey key) {
+    Life.Word word =
+        new Life.Word(
+            AS_OF.minusDays(3), Optional.of(withers.cases.Outcome.PUT_RIGHT), "front desk", "");
+    return Stream.of(
+        new Life(
+            key,
+            AS_OF.minusDays(30),
+            true,
+            Life.Stage.ANSWERED,
+            Optional.of(word),
+            Optional.of(AS_OF.plusDays(42)),
+            List.of(AS_OF.minusDays(9)),
+            Optional.of(Channel.EMAIL)),
+        new Life(
+            key,
+            AS_OF,
+            false,
+            Life.Stage.OPEN,
+            Optional.empty(),
+            Optional.empty(),
+            List.of(),
+            Optional.empty()));
   }
 }

@@ -76,7 +76,7 @@ class CommandsTest {
         .contains(
             "\"contact-behind\":{\"today\":0,\"this-week\":0,\"this-month\":1,\"when-possible\":0}")
         .endsWith(
-            "\"opened\":1,\"stillOpen\":0,\"closed\":0,\"settled\":0,\"notJudged\":{\"south\":{\"never-exports\":1}}}");
+            "\"opened\":1,\"stillOpen\":0,\"closed\":0,\"settled\":0,\"answered\":0,\"snoozed\":0,\"closedAfterAnswers\":0,\"notJudged\":{\"south\":{\"never-exports\":1}}}");
   }
 
   @Test

@@ -34,6 +34,7 @@ import withers.reconcile.cli.TraceCommand;
       TraceCommand.class,
       ExplainCommand.class,
       SettleCommand.class,
+      SnoozeCommand.class,
       DemoCommand.class
     },
     description =

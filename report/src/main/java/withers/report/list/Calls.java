@@ -73,6 +73,9 @@ final class Calls {
 
   private List<Callee> custodian(Situation situation, String why) {
     Seen custodian = situation.custodian();
+    if (situation.isToBeLeftAlone()) {
+      return List.of();
+    }
     if (custodian instanceof Seen.Client client) {
       return List.of(Callee.of(phrases.who(client), texts.say(why), client.contact()));
     }

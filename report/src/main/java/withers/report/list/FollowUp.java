@@ -12,6 +12,7 @@ import withers.chip.ChipNumber;
  * @param written a damaged number as the reader's record has it
  * @param record the reader's own record key, if it has one
  * @param wrong what is wrong, in a sentence or two
+ * @param soFar what became of it so far, a sentence each
  * @param calls whom to call, the first one first; possibly nobody
  * @param steps what to do, in order
  * @param evidence what it rests on, in order of day
@@ -26,6 +27,7 @@ public record FollowUp(
     Optional<String> written,
     Optional<String> record,
     String wrong,
+    List<String> soFar,
     List<Callee> calls,
     List<String> steps,
     List<String> evidence,
@@ -33,6 +35,7 @@ public record FollowUp(
     List<String> cautions) {
   public FollowUp {
     chips = List.copyOf(chips);
+    soFar = List.copyOf(soFar);
     calls = List.copyOf(calls);
     steps = List.copyOf(steps);
     evidence = List.copyOf(evidence);

@@ -20,6 +20,7 @@ import withers.organisation.Organisation;
  * @param settledByPeople how many are not listed because a person settled them
  * @param waiting how many stay open although this run could not judge them; they are not listed
  * @param backlog what is left of what the organisation began with; empty when nothing is
+ * @param resting what is open and not listed for now, because it was answered or put off
  * @param told references of what the reader knows of once it has the list, in order: of all that is
  *     listed, and of what it was told of before and is open without being listed
  */
@@ -34,10 +35,12 @@ public record FollowUpList(
     int settledByPeople,
     int waiting,
     Optional<Beginning> backlog,
+    List<Resting> resting,
     List<String> told) {
   public FollowUpList {
     bands = List.copyOf(bands);
     questions = List.copyOf(questions);
+    resting = List.copyOf(resting);
     told = List.copyOf(told);
   }
 

@@ -1,8 +1,10 @@
 package withers.report.list;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
@@ -12,6 +14,7 @@ import java.util.stream.Stream;
 import withers.cases.CaseKey;
 import withers.contact.ContactVault;
 import withers.finding.Finding;
+import withers.finding.Life;
 import withers.finding.RunResult;
 import withers.id.OrganisationId;
 import withers.mailing.Mailings;
@@ -30,6 +33,7 @@ public final class FollowUpLists {
   private final Set<CaseKey> found;
   private final Set<CaseKey> waiting;
   private final Set<CaseKey> aside;
+  private final Map<CaseKey, Life> lives = new HashMap<>();
 
   private FollowUpLists(
       RunResult run, Directory directory, ContactVault vault, Texts texts, Mailings mailings) {
@@ -45,6 +49,7 @@ public final class FollowUpLists {
             .flatMap(backlog -> backlog.waiting().stream())
             .collect(Collectors.toSet());
     this.aside = new HashSet<>(run.aside());
+    run.lives().forEach(life -> lives.put(life.key(), life));
   }
 
   /** The lists of organisations that were never sent one by mail. */
@@ -75,22 +80,24 @@ public final class FollowUpLists {
 
   private FollowUpList one(OrganisationId id) {
     Reader reader = new Reader(id, directory, vault, texts);
-    List<Finding> own =
-        run.findings().stream()
-            .filter(finding -> finding.actor().equals(id) && isShown(finding.caseKey()))
-            .toList();
+    List<Finding> all =
+        run.findings().stream().filter(finding -> finding.actor().equals(id)).toList();
+    List<Finding> own = all.stream().filter(finding -> isShown(finding.caseKey())).toList();
     Known known = Known.of(mailings.lastBefore(run.id(), run.asOf(), id), opened, run);
+    SoFar soFar = new SoFar(texts, lives, mailings.timesTold(run.id(), run.asOf(), id));
+    Sections sections = new Sections(texts, reader, known::isNew, soFar);
     return new FollowUpList(
         reader.self(),
         run.id(),
         run.asOf(),
-        new Sections(texts, reader, known::isNew).of(own),
+        sections.of(own),
         questions(id, new Questions(texts, reader, new Phrases(texts))),
         known.since(),
         known.settled(count(id, run.closed())),
         count(id, run.settled()),
         count(id, run.stillOpen().stream().filter(key -> !found.contains(key)).toList()),
         beginning(id),
+        resting(all, sections),
         known.with(own));
   }
 
@@ -111,8 +118,23 @@ public final class FollowUpLists {
         .findFirst();
   }
 
+  private List<Resting> resting(List<Finding> findings, Sections sections) {
+    return findings.stream()
+        .filter(finding -> rests(finding.caseKey()) && !aside.contains(finding.caseKey()))
+        .flatMap(
+            finding ->
+                Optional.ofNullable(lives.get(finding.caseKey()))
+                    .map(life -> sections.resting(finding, life))
+                    .stream())
+        .toList();
+  }
+
+  private boolean rests(CaseKey key) {
+    return Optional.ofNullable(lives.get(key)).filter(Life::rests).isPresent();
+  }
+
   private boolean isShown(CaseKey key) {
-    return !waiting.contains(key) && !aside.contains(key);
+    return !waiting.contains(key) && !aside.contains(key) && !rests(key);
   }
 
   private int count(OrganisationId id, Collection<CaseKey> keys) {

@@ -13,6 +13,7 @@ import withers.finding.Band;
 import withers.finding.Finding;
 import withers.finding.Finding.Certainty;
 import withers.finding.FindingKind;
+import withers.finding.Life;
 import withers.id.RecordKey;
 import withers.report.text.OneLine;
 import withers.report.text.Texts;
@@ -23,6 +24,7 @@ final class Sections {
   private final Texts texts;
   private final Reader reader;
   private final Predicate<CaseKey> isNew;
+  private final SoFar soFar;
   private final Phrases phrases;
   private final Trouble trouble;
   private final Calls calls;
@@ -30,7 +32,8 @@ final class Sections {
   private final Grounds grounds;
   private final Comparisons comparisons;
 
-  Sections(Texts texts, Reader reader, Predicate<CaseKey> isNew) {
+  Sections(Texts texts, Reader reader, Predicate<CaseKey> isNew, SoFar soFar) {
+    this.soFar = soFar;
     this.texts = texts;
     this.reader = reader;
     this.isNew = isNew;
@@ -72,21 +75,32 @@ final class Sections {
   }
 
   private FollowUp followUp(Finding finding, OneCall oneCall) {
-    Situation situation = Situation.of(finding, reader);
     CaseKey key = finding.caseKey();
+    Situation situation = Situation.of(finding, reader, soFar.channel(key));
+    Mark mark = isNew.test(key) ? Mark.NEW : Mark.OPEN;
     return new FollowUp(
         Reference.of(key),
-        isNew.test(key) ? Mark.NEW : Mark.OPEN,
+        mark,
         phrases.title(finding),
         finding.chips(),
         finding.damage().map(damage -> OneLine.of(damage.written())),
         ownRecord(finding).map(record -> OneLine.of(record.value())),
         trouble.with(situation),
+        soFar.of(key, mark),
         calls.about(situation),
         steps.about(situation),
         grounds.of(situation),
         comparisons.of(finding.registered()),
         cautions(situation, oneCall.others(finding)));
+  }
+
+  /** One that is not listed for now. */
+  Resting resting(Finding finding, Life life) {
+    return new Resting(
+        Reference.of(finding.caseKey()),
+        phrases.title(finding),
+        ownRecord(finding).map(record -> OneLine.of(record.value())).orElse(""),
+        soFar.resting(life));
   }
 
   /** The record of a supply is the supplier's. */
@@ -96,6 +110,9 @@ final class Sections {
 
   private List<String> cautions(Situation situation, List<String> others) {
     List<String> cautions = new ArrayList<>();
+    if (situation.isToBeLeftAlone()) {
+      cautions.add(texts.say("caution.not-at-all"));
+    }
     if (!others.isEmpty()) {
       cautions.add(texts.say("caution.one-call", String.join(", ", others)));
     }

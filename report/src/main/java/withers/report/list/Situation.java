@@ -1,6 +1,8 @@
 package withers.report.list;
 
 import java.util.List;
+import java.util.Optional;
+import withers.cases.Channel;
 import withers.chip.ChipNumber;
 import withers.finding.Finding;
 import withers.organisation.Organisation;
@@ -10,21 +12,24 @@ import withers.organisation.Organisation;
  *
  * @param registered the primary contacts of the registrations, one entry a registration
  * @param registries the registries of those registrations, each once
+ * @param channel how the reader's client wishes to be reached, where that was told
  */
 record Situation(
     Finding finding,
     Reader reader,
     Seen custodian,
     List<Seen> registered,
-    List<Organisation> registries) {
+    List<Organisation> registries,
+    Optional<Channel> channel) {
 
-  static Situation of(Finding finding, Reader reader) {
+  static Situation of(Finding finding, Reader reader, Optional<Channel> channel) {
     return new Situation(
         finding,
         reader,
         reader.see(finding.custodian()),
         finding.registered().stream().map(one -> reader.see(one.primary())).toList(),
-        registries(finding, reader));
+        registries(finding, reader),
+        channel);
   }
 
   private static List<Organisation> registries(Finding finding, Reader reader) {
@@ -33,6 +38,12 @@ record Situation(
         .distinct()
         .map(reader::organisation)
         .toList();
+  }
+
+  /** Whether the reader's own client has the animal and asked not to be contacted. */
+  boolean isToBeLeftAlone() {
+    return custodian instanceof Seen.Client
+        && channel.filter(Channel.NOT_AT_ALL::equals).isPresent();
   }
 
   /** Whether the reader itself is the contact of every registration. */

@@ -1,8 +1,10 @@
 package withers.report.list;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.finding.Finding;
@@ -13,6 +15,21 @@ import withers.report.text.Texts;
 /** What to do about a finding, step by step. */
 final class Steps {
 
+  /** Kinds of which everything that is to do begins with reaching whoever has the animal. */
+  private static final Set<FindingKind> CALLING =
+      EnumSet.of(
+          FindingKind.RECORDS_BEHIND,
+          FindingKind.CHIPS_DIVERGE,
+          FindingKind.CONTACT_BEHIND,
+          FindingKind.PLACEHOLDER_CONTACT,
+          FindingKind.MISTYPED_REGISTRATION,
+          FindingKind.PREPAID_UNUSED,
+          FindingKind.UNREGISTERED,
+          FindingKind.REGISTRIES_DISAGREE,
+          FindingKind.DETAILS_DIFFER,
+          FindingKind.REGISTERED_ELSEWHERE,
+          FindingKind.NOT_DETECTED);
+
   private final Texts texts;
   private final Phrases phrases;
 
@@ -22,6 +39,18 @@ final class Steps {
   }
 
   List<String> about(Situation situation) {
+    return situation.isToBeLeftAlone() && CALLING.contains(situation.finding().kind())
+        ? leftAlone(situation)
+        : byKind(situation);
+  }
+
+  private List<String> leftAlone(Situation situation) {
+    return List.of(
+        texts.say("reach.not-at-all", phrases.who(situation.custodian())),
+        texts.say("reach.not-at-all.instead"));
+  }
+
+  private List<String> byKind(Situation situation) {
     return switch (situation.finding().kind()) {
       case FOUND_WAITING -> found(situation);
       case RECORDS_BEHIND ->
@@ -87,7 +116,11 @@ final class Steps {
       String registry = situation.reader().organisation(one.registry()).name();
       steps.add(texts.say("step.found-waiting.registry", "", Numbers.spoken(one.chip()), registry));
     }
-    askLast(situation).ifPresent(steps::add);
+    if (situation.isToBeLeftAlone()) {
+      steps.addAll(leftAlone(situation));
+    } else {
+      askLast(situation).ifPresent(steps::add);
+    }
     steps.add(step(situation, "scan"));
     steps.add(step(situation, "note"));
     return steps;

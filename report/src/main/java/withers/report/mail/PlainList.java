@@ -27,6 +27,7 @@ final class PlainList {
     PlainList plain = new PlainList(texts);
     plain.head(list);
     list.bands().forEach(plain::band);
+    plain.resting(list);
     plain.questions(list);
     plain.line("-- ").line(texts.say("list.footer", list.run()));
     return plain.text.toString();
@@ -46,7 +47,7 @@ final class PlainList {
     list.backlog().ifPresent(this::backlog);
     line("").line(texts.say("list.confidential", name)).line("");
     Cautions.general(texts).forEach(caution -> line("* " + caution));
-    line(texts.say("mail.answer")).line("");
+    line(texts.say("mail.sheet")).line(texts.say("mail.answer")).line("");
   }
 
   private void backlog(FollowUpList.Beginning backlog) {
@@ -62,6 +63,16 @@ final class PlainList {
     line(heading).line("=".repeat(heading.length())).line(texts.say("band." + word + ".about"));
     line("");
     section.tasks().forEach(this::task);
+  }
+
+  private void resting(FollowUpList list) {
+    if (!list.resting().isEmpty()) {
+      String heading = texts.say("resting.title");
+      line(heading).line("=".repeat(heading.length())).line(texts.say("resting.meaning")).line("");
+      list.resting()
+          .forEach(one -> line("- %s, %s: %s".formatted(one.animal(), one.reference(), one.why())));
+      line("");
+    }
   }
 
   private void questions(FollowUpList list) {
@@ -110,6 +121,7 @@ final class PlainList {
     one.record().ifPresent(record -> fact(texts.say("list.record"), record));
     fact(texts.say("list.reference"), one.reference());
     line(one.wrong());
+    one.soFar().forEach(this::line);
     one.cautions().forEach(caution -> line("! " + caution));
     line(texts.say("list.call") + ":");
     callees(one).forEach(callee -> line("- " + callee));

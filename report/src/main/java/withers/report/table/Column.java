@@ -16,6 +16,7 @@ public enum Column {
   RECORD(13),
   TASK(26),
   WRONG(44),
+  SO_FAR(40),
   CALL(28),
   PHONE(20),
   EMAIL(26),

@@ -74,7 +74,7 @@ public final class ListTable {
       case CAUTIONS -> texts.say("question.caution");
       case EVIDENCE -> lines(question.comparisons().stream().map(Comparing::inOneLine));
       case MARK, CALL, PHONE, EMAIL, ADDRESS -> "";
-      case OUTCOME, ON, BY, AGAIN, CHANNEL, NOTE, LIST -> "";
+      case SO_FAR, OUTCOME, ON, BY, AGAIN, CHANNEL, NOTE, LIST -> "";
     };
   }
 
@@ -88,6 +88,7 @@ public final class ListTable {
       case RECORD -> followUp.record().orElse("");
       case TASK -> texts.say("task." + task.kind().word());
       case WRONG -> followUp.wrong();
+      case SO_FAR -> lines(followUp.soFar().stream());
       case CALL -> lines(followUp.calls().stream().map(this::named));
       case PHONE -> first(followUp, Callee::phones);
       case EMAIL -> first(followUp, Callee::emails);

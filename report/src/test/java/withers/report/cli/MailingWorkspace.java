@@ -78,7 +78,8 @@ record MailingWorkspace(Path folder) {
         List.of(settled.caseKey()),
         run.backlogs(),
         run.aside(),
-        run.settled());
+        run.settled(),
+        List.of());
   }
 
   void keep(RunResult run) throws IOException {

@@ -69,6 +69,7 @@ class WithersCommandTest {
             "trace",
             "explain",
             "settle",
+            "snooze",
             "demo");
     UsageCheck.everyCommandShowsAnExample(command);
   }

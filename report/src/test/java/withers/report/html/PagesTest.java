@@ -78,6 +78,7 @@ class PagesTest {
             2,
             0,
             Optional.empty(),
+            List.of(),
             List.of());
 
     assertThat(pages.list(empty))

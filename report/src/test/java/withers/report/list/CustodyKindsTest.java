@@ -177,6 +177,7 @@ class CustodyKindsTest {
         told.written(),
         told.record(),
         plain(told.wrong()),
+        told.soFar(),
         told.calls(),
         told.steps().stream().map(CustodyKindsTest::plain).toList(),
         told.evidence().stream().map(CustodyKindsTest::plain).toList(),

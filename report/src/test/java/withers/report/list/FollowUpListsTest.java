@@ -94,6 +94,7 @@ class FollowUpListsTest {
         run.closed(),
         List.of(backlog),
         List.of(),
+        List.of(),
         List.of());
   }
 
@@ -120,6 +121,7 @@ class FollowUpListsTest {
             run.closed(),
             run.backlogs(),
             aside,
+            List.of(),
             List.of());
 
     List<FollowUpList> lists = FollowUpLists.of(set, Coast.DIRECTORY, coast.vault, texts);

@@ -83,6 +83,7 @@ class QuestionsTest {
         run.closed(),
         run.backlogs(),
         run.aside(),
-        run.settled());
+        run.settled(),
+        List.of());
   }
 }

@@ -121,6 +121,7 @@ class ListMailTest {
             0,
             1,
             Optional.empty(),
+            List.of(),
             List.of());
 
     Mails mails = mails(List.of(silent), "Coast Network");
@@ -311,6 +312,7 @@ class ListMailTest {
         list.settledByPeople(),
         list.waiting(),
         list.backlog(),
+        list.resting(),
         list.told());
   }
 

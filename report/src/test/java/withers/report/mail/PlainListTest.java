@@ -66,6 +66,7 @@ class PlainListTest {
             * Records that differ prove neither who owns an animal nor that anyone did wrong.
             * Contact people only as privacy law allows, and only about this.
             * Local law and the rules of the registry come first.
+            Send the sheet back with what came of each.
             This message was made by a program. Your coordinator reads the answers.
 
             Today

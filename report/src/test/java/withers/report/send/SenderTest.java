@@ -247,6 +247,7 @@ class SenderTest {
                     one.list().settledByPeople(),
                     one.list().waiting(),
                     one.list().backlog(),
+                    one.list().resting(),
                     one.list().told()))
         .map(list -> new Planned(list, one.mail(), one.due()))
         .toList();

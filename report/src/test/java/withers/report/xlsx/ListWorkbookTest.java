@@ -71,7 +71,7 @@ class ListWorkbookTest {
       assertThat(sheet.getPaneInformation().isFreezePane()).isTrue();
       assertThat(sheet.getPaneInformation().getHorizontalSplitPosition()).isEqualTo((short) 1);
       assertThat(sheet.getPaneInformation().getVerticalSplitPosition()).isEqualTo((short) 1);
-      assertThat(sheet.getCTWorksheet().getAutoFilter().getRef()).isEqualTo("A1:V9");
+      assertThat(sheet.getCTWorksheet().getAutoFilter().getRef()).isEqualTo("A1:W9");
     }
   }
 

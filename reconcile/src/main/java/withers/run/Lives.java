@@ -1,0 +1,56 @@
+package withers.run;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import withers.answered.LifeMaker;
+import withers.answered.LifeMaker.Opening;
+import withers.cases.CaseKey;
+import withers.finding.Finding;
+import withers.finding.Life;
+import withers.rule.HeldBack;
+
+/** How a run leaves follow-ups. */
+final class Lives {
+
+  private final LifeMaker maker;
+  private final Openings openings;
+  private final Changes changes;
+  private final Outcome outcome;
+  private final Map<CaseKey, Finding> findings = new HashMap<>();
+
+  Lives(LifeMaker maker, Openings openings, Changes changes, Outcome outcome) {
+    this.maker = maker;
+    this.openings = openings;
+    this.changes = changes;
+    this.outcome = outcome;
+    outcome.findings().forEach(finding -> findings.put(finding.caseKey(), finding));
+  }
+
+  /** Of all that are open, and of those that were answered and are closed now, in order. */
+  List<Life> all() {
+    Stream<Life> open =
+        Stream.concat(changes.opened().stream(), changes.stillOpen().stream()).map(this::open);
+    Stream<Life> closed =
+        changes.closed().stream().flatMap(key -> maker.closed(key, opening(key)).stream());
+    return Stream.concat(open, closed).sorted(java.util.Comparator.comparing(Life::key)).toList();
+  }
+
+  private Life open(CaseKey key) {
+    Optional<Finding> finding = Optional.ofNullable(findings.get(key));
+    CaseKey former = changes.moved().getOrDefault(key, key);
+    List<CaseKey> names =
+        Stream.concat(
+                finding.map(HeldBack::names).orElseGet(() -> Stream.of(key)), Stream.of(former))
+            .distinct()
+            .toList();
+    return maker.open(
+        key, names, opening(former), finding, Optional.ofNullable(outcome.channels().get(key)));
+  }
+
+  private Opening opening(CaseKey key) {
+    return openings.of(key).orElseGet(() -> openings.now(key, maker.asOf()));
+  }
+}
