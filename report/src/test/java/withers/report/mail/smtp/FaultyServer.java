@@ -62,6 +62,7 @@ public final class FaultyServer implements AutoCloseable {
   private final List<Taken> taken = Collections.synchronizedList(new ArrayList<>());
   private final List<String> heard = Collections.synchronizedList(new ArrayList<>());
   private volatile Runnable atTheEnd = () -> {};
+  private volatile boolean isForgetful;
 
   private FaultyServer(Optional<SSLContext> tls, boolean tlsAtOnce) throws IOException {
     this.tls = tls;
@@ -75,6 +76,13 @@ public final class FaultyServer implements AutoCloseable {
   /** Without encryption. */
   public static FaultyServer plain() throws IOException {
     return new FaultyServer(Optional.empty(), false);
+  }
+
+  /** Without encryption; it keeps whose mails it took over, and nothing of what they said. */
+  public static FaultyServer forgetful() throws IOException {
+    FaultyServer server = plain();
+    server.isForgetful = true;
+    return server;
   }
 
   static FaultyServer withStartTls(SSLContext tls) throws IOException {
@@ -237,7 +245,7 @@ public final class FaultyServer implements AutoCloseable {
       }
       String fault = fault(Stage.DOT, to);
       if (fault.isEmpty() || fault.equals(DROP) || fault.equals(SILENCE)) {
-        taken.add(new Taken(from, to, content.toString()));
+        taken.add(new Taken(from, to, isForgetful ? "" : content.toString()));
       }
       atTheEnd.run();
       answer(fault, "250 2.0.0 queued for <" + to + ">");
