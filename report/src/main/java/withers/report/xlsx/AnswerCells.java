@@ -81,6 +81,7 @@ final class AnswerCells {
         .validateWithList(words.range(0, at, choices.size() - 1, at))
         .errorStyle(DataValidationErrorStyle.STOP)
         .showErrorMessage(true)
+        .errorTitle(column.heading(texts))
         .error(texts.say("sheet.choose"));
   }
 

@@ -80,6 +80,8 @@ class ListWorkbookTest {
     try (XSSFWorkbook workbook = read()) {
       XSSFSheet sheet = workbook.getSheetAt(0);
       assertThat(sheet.getProtect()).isTrue();
+      assertThat(sheet.isAutoFilterLocked()).isFalse();
+      assertThat(sheet.isFormatColumnsLocked()).isFalse();
       assertThat(sheet.validateSheetPassword("withers")).isTrue();
       for (Column column : Column.values()) {
         for (int row = 0; row <= 8; row++) {
@@ -113,7 +115,11 @@ class ListWorkbookTest {
       assertThat(choices(workbook, Column.CHANNEL))
           .containsExactly("Phone", "E-mail", "Post", "Not at all");
       assertThat(sheet.getDataValidations())
+          .extracting(one -> one.getErrorBoxTitle())
+          .containsExactly("What came of it", "Client best reached by");
+      assertThat(sheet.getDataValidations())
           .allSatisfy(one -> assertThat(one.getShowErrorBox()).isTrue())
+          .allSatisfy(one -> assertThat(one.getErrorBoxText()).startsWith("Please choose one"))
           .allSatisfy(one -> assertThat(one.getErrorStyle()).isEqualTo(ErrorStyle.STOP));
     }
   }
