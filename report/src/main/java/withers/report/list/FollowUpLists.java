@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import withers.cases.CaseKey;
@@ -52,38 +50,49 @@ public final class FollowUpLists {
     run.lives().forEach(life -> lives.put(life.key(), life));
   }
 
-  /** The lists of organisations that were never sent one by mail. */
+  /** The lists of organisations that were never sent one by mail, all at once. */
   public static List<FollowUpList> of(
       RunResult run, Directory directory, ContactVault vault, Texts texts) {
     return of(run, directory, vault, texts, Mailings.NONE);
   }
 
   /**
-   * The lists of all organisations that have something to follow up, or had: in the order of their
-   * ids.
+   * The lists of all organisations that have something to follow up, or had, all at once: in the
+   * order of their ids.
    *
    * @param mailings what was sent: a list tells what changed since its reader's last one
    */
   public static List<FollowUpList> of(
       RunResult run, Directory directory, ContactVault vault, Texts texts, Mailings mailings) {
-    return new FollowUpLists(run, directory, vault, texts, mailings).all();
+    return new FollowUpLists(run, directory, vault, texts, mailings).all().toList();
   }
 
-  private List<FollowUpList> all() {
-    SortedSet<OrganisationId> readers = new TreeSet<>();
-    Stream.of(run.opened(), run.stillOpen(), run.closed())
+  /**
+   * The same, each made when it is asked for: so that no more than one need be held at a time,
+   * however many there are.
+   */
+  public static Iterable<FollowUpList> oneByOne(
+      RunResult run, Directory directory, ContactVault vault, Texts texts, Mailings mailings) {
+    return () -> new FollowUpLists(run, directory, vault, texts, mailings).all().iterator();
+  }
+
+  private Stream<FollowUpList> all() {
+    return Share.of(run).entrySet().stream()
+        .filter(one -> hasReader(one.getValue()))
+        .map(one -> list(one.getKey(), one.getValue()));
+  }
+
+  private boolean hasReader(Share share) {
+    return Stream.of(share.opened(), share.stillOpen(), share.closed())
         .flatMap(List::stream)
-        .filter(key -> !aside.contains(key))
-        .forEach(key -> readers.add(key.actor()));
-    return readers.stream().map(this::one).toList();
+        .anyMatch(key -> !aside.contains(key));
   }
 
-  private FollowUpList one(OrganisationId id) {
+  private FollowUpList list(OrganisationId id, Share share) {
     Reader reader = new Reader(id, directory, vault, texts);
-    List<Finding> all =
-        run.findings().stream().filter(finding -> finding.actor().equals(id)).toList();
-    List<Finding> own = all.stream().filter(finding -> isShown(finding.caseKey())).toList();
-    Known known = Known.of(mailings.lastBefore(run.id(), run.asOf(), id), opened, run);
+    List<Finding> own =
+        share.findings().stream().filter(finding -> isShown(finding.caseKey())).toList();
+    Known known = Known.of(mailings.lastBefore(run.id(), run.asOf(), id), opened, share);
     SoFar soFar = new SoFar(texts, lives, mailings.timesTold(run.id(), run.asOf(), id));
     Sections sections = new Sections(texts, reader, known::isNew, soFar);
     return new FollowUpList(
@@ -91,21 +100,18 @@ public final class FollowUpLists {
         run.id(),
         run.asOf(),
         sections.of(own),
-        questions(id, new Questions(texts, reader, new Phrases(texts))),
+        questions(share, new Questions(texts, reader, new Phrases(texts))),
         known.since(),
-        known.settled(count(id, run.closed())),
-        count(id, run.settled()),
-        count(id, run.stillOpen().stream().filter(key -> !found.contains(key)).toList()),
+        known.settled(count(share.closed())),
+        count(share.settled()),
+        count(share.stillOpen().stream().filter(key -> !found.contains(key)).toList()),
         beginning(id),
-        resting(all, sections),
+        resting(share.findings(), sections),
         known.with(own));
   }
 
-  private List<Question> questions(OrganisationId id, Questions asker) {
-    return run.questions().stream()
-        .filter(question -> question.asked().equals(id))
-        .map(asker::ask)
-        .toList();
+  private static List<Question> questions(Share share, Questions asker) {
+    return share.questions().stream().map(asker::ask).toList();
   }
 
   private Optional<FollowUpList.Beginning> beginning(OrganisationId id) {
@@ -137,8 +143,7 @@ public final class FollowUpLists {
     return !waiting.contains(key) && !aside.contains(key) && !rests(key);
   }
 
-  private int count(OrganisationId id, Collection<CaseKey> keys) {
-    return (int)
-        keys.stream().filter(key -> key.actor().equals(id) && !aside.contains(key)).count();
+  private int count(Collection<CaseKey> keys) {
+    return (int) keys.stream().filter(key -> !aside.contains(key)).count();
   }
 }

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import withers.cases.CaseKey;
 import withers.cases.Reference;
 import withers.finding.Finding;
-import withers.finding.RunResult;
 import withers.mailing.LastMail;
 
 /**
@@ -23,13 +22,13 @@ import withers.mailing.LastMail;
  */
 record Known(Optional<LastMail> last, Set<CaseKey> opened, Set<String> open, Set<String> byPeople) {
 
-  /** What a reader knows of, when a run has found this. */
-  static Known of(Optional<LastMail> last, Set<CaseKey> opened, RunResult run) {
+  /** What a reader knows of, when a run has found this of its. */
+  static Known of(Optional<LastMail> last, Set<CaseKey> opened, Share share) {
     return new Known(
         last,
         opened,
-        references(Stream.concat(run.opened().stream(), run.stillOpen().stream())),
-        references(run.settled().stream()));
+        references(Stream.concat(share.opened().stream(), share.stillOpen().stream())),
+        references(share.settled().stream()));
   }
 
   private static Set<String> references(Stream<CaseKey> keys) {
