@@ -11,7 +11,7 @@ import withers.ingest.ImportReport.Result;
 import withers.ingest.Ingested;
 import withers.log.Tally;
 import withers.report.demo.Round;
-import withers.report.list.FollowUpList;
+import withers.report.list.Listed;
 import withers.report.overview.Totals;
 import withers.report.publish.Published;
 import withers.report.text.Texts;
@@ -71,11 +71,11 @@ record DemoText(Console console, Workspace workspace) {
         .ifPresent(chip -> line("one number", traceCommand(last) + chip.display()));
   }
 
-  private static Optional<FollowUpList> longest(Published published) {
-    return published.lists().stream().max(Comparator.comparingInt(FollowUpList::size));
+  private static Optional<Listed> longest(Published published) {
+    return published.lists().stream().max(Comparator.comparingInt(Listed::size));
   }
 
-  private static Path file(Published published, FollowUpList list) {
+  private static Path file(Published published, Listed list) {
     return published.folder().resolve(list.organisation().id().value()).resolve("list.html");
   }
 

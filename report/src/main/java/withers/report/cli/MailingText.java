@@ -6,8 +6,7 @@ import java.util.function.Consumer;
 import withers.delivery.Delivery;
 import withers.delivery.Delivery.Step;
 import withers.mailing.Due;
-import withers.report.list.FollowUpList;
-import withers.report.list.Mark;
+import withers.report.list.Listed;
 import withers.report.send.Planned;
 import withers.report.send.Sent;
 
@@ -29,9 +28,9 @@ record MailingText(Consumer<String> lines) {
             why(planned.due()));
   }
 
-  private static String counts(FollowUpList list) {
+  private static String counts(Listed list) {
     return "%,d (%,d new, %,d still open), %,d settled"
-        .formatted(list.size(), list.size(Mark.NEW), list.size(Mark.OPEN), list.settled());
+        .formatted(list.size(), list.fresh(), list.stillOpen(), list.settled());
   }
 
   private static String why(Due due) {

@@ -6,8 +6,7 @@ import java.util.List;
 import java.util.Set;
 import withers.id.OrganisationId;
 import withers.report.json.Json;
-import withers.report.list.FollowUpList;
-import withers.report.list.Mark;
+import withers.report.list.Listed;
 import withers.report.publish.Published;
 import withers.workspace.WorkspacePaths;
 
@@ -59,15 +58,15 @@ final class PublishedJson {
         .toList();
   }
 
-  private static One one(FollowUpList list, boolean mail) {
+  private static One one(Listed list, boolean mail) {
     return new One(
         list.organisation().id().value(),
         list.size(),
-        list.size(Mark.NEW),
-        list.size(Mark.OPEN),
+        list.fresh(),
+        list.stillOpen(),
         list.settled(),
         list.settledByPeople(),
-        list.backlog().map(FollowUpList.Beginning::waiting).orElse(0),
+        list.backlogWaiting(),
         mail);
   }
 }

@@ -5,8 +5,7 @@ import java.util.List;
 import withers.cli.Console;
 import withers.cli.ExitCode;
 import withers.organisation.Organisation;
-import withers.report.list.FollowUpList;
-import withers.report.list.Mark;
+import withers.report.list.Listed;
 import withers.report.mail.Mails;
 import withers.report.publish.Published;
 import withers.workspace.Workspace;
@@ -39,14 +38,14 @@ record PublishedText(Console console, Workspace workspace) {
         "Mail: %,d ready in %s".formatted(published.mailed().size(), shown(published.outbox())));
   }
 
-  private String line(FollowUpList list, Path folder) {
-    int waiting = list.backlog().map(FollowUpList.Beginning::waiting).orElse(0);
+  private String line(Listed list, Path folder) {
+    int waiting = list.backlogWaiting();
     return "%s: %,d (%,d new, %,d still open), %s%,d settled: %s"
         .formatted(
             list.organisation().name(),
             list.size(),
-            list.size(Mark.NEW),
-            list.size(Mark.OPEN),
+            list.fresh(),
+            list.stillOpen(),
             waiting == 0 ? "" : "%,d more of the backlog wait, ".formatted(waiting),
             list.settled(),
             shown(folder.resolve(list.organisation().id().value()).resolve("list.html")));

@@ -80,4 +80,18 @@ public record FollowUpList(
   public int size(Mark mark) {
     return bands.stream().mapToInt(band -> band.size(mark)).sum();
   }
+
+  /** The list in figures. */
+  public Listed listed() {
+    return new Listed(
+        organisation,
+        run,
+        asOf,
+        size(),
+        size(Mark.NEW),
+        settled,
+        settledByPeople,
+        backlog.map(Beginning::waiting).orElse(0),
+        told);
+  }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import withers.id.OrganisationId;
-import withers.report.list.FollowUpList;
+import withers.report.list.Listed;
 import withers.report.mail.Mails;
 import withers.report.overview.Overview;
 
@@ -18,7 +18,7 @@ import withers.report.overview.Overview;
  * @param mails empty when the coordinator has no address to send them from
  */
 public record Published(
-    Overview overview, List<FollowUpList> lists, Path folder, Path outbox, Optional<Mails> mails) {
+    Overview overview, List<Listed> lists, Path folder, Path outbox, Optional<Mails> mails) {
   public Published {
     lists = List.copyOf(lists);
   }

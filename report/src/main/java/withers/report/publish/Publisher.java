@@ -5,13 +5,11 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
-import java.util.Collections;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import withers.contact.ContactVault;
 import withers.finding.RunResult;
-import withers.id.OrganisationId;
 import withers.log.ImportMarker;
 import withers.mailing.Mailings;
 import withers.organisation.Organisation;
@@ -20,6 +18,8 @@ import withers.report.html.Pages;
 import withers.report.json.OverviewJson;
 import withers.report.list.FollowUpList;
 import withers.report.list.FollowUpLists;
+import withers.report.list.Listed;
+import withers.report.mail.Mailbag;
 import withers.report.mail.Mails;
 import withers.report.mail.ReadyMail;
 import withers.report.overview.Overview;
@@ -55,55 +55,63 @@ public final class Publisher {
    * @throws UncheckedIOException when something can't be written; nothing half made is left
    */
   public Published publish(RunResult run, List<ImportMarker> markers) {
-    List<FollowUpList> lists = FollowUpLists.of(run, workspace.directory(), vault, texts, mailings);
     Overview overview = Overviews.of(run, workspace.settings().network(), markers);
-    try {
-      Path folder = writeLists(lists, overview);
-      Optional<Mails> mails = mails(lists);
-      Path outbox = writeMails(run, mails.map(Mails::ready).orElse(Collections.emptySortedMap()));
-      return new Published(overview, lists, folder, outbox, mails);
+    Path lists = workspace.paths().lists().resolve(run.id());
+    Path outbox = workspace.paths().outbox().resolve(run.id());
+    try (FreshFolder listsFolder = FreshFolder.in(lists);
+        FreshFolder outboxFolder = FreshFolder.in(outbox)) {
+      Optional<Mailbag> bag = bag(outboxFolder, outbox);
+      List<Listed> listed = writeLists(run, listsFolder, bag);
+      listsFolder.write(
+          "overview.html", utf8(new Pages(texts).overview(overview, workspace.directory())));
+      listsFolder.write("overview.json", utf8(OverviewJson.of(overview)));
+      listsFolder.putInPlace();
+      outboxFolder.putInPlace();
+      return new Published(overview, listed, lists, outbox, bag.map(Mailbag::mails));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private Path writeLists(List<FollowUpList> lists, Overview overview) throws IOException {
-    Path place = workspace.paths().lists().resolve(overview.run());
+  /** One by one: no more than one list, and its mail, is held at a time. */
+  private List<Listed> writeLists(RunResult run, FreshFolder folder, Optional<Mailbag> bag)
+      throws IOException {
     Pages pages = new Pages(texts);
-    try (FreshFolder folder = FreshFolder.in(place)) {
-      for (FollowUpList list : lists) {
-        String reader = list.organisation().id().value();
-        folder.write(reader, "list.html", utf8(pages.list(list)));
-        folder.write(reader, "list.xlsx", new ListWorkbook(texts).of(list));
-        folder.write(reader, "list.csv", new ListCsv(texts).of(list));
-      }
-      folder.write("overview.html", utf8(pages.overview(overview, workspace.directory())));
-      folder.write("overview.json", utf8(OverviewJson.of(overview)));
-      folder.putInPlace();
+    List<Listed> listed = new ArrayList<>();
+    for (FollowUpList list :
+        FollowUpLists.oneByOne(run, workspace.directory(), vault, texts, mailings)) {
+      String reader = list.organisation().id().value();
+      folder.write(reader, "list.html", utf8(pages.list(list)));
+      folder.write(reader, "list.xlsx", new ListWorkbook(texts).of(list));
+      folder.write(reader, "list.csv", new ListCsv(texts).of(list));
+      bag.ifPresent(mails -> mails.add(list));
+      listed.add(list.listed());
     }
-    return place;
+    return listed;
   }
 
-  private Optional<Mails> mails(List<FollowUpList> lists) {
+  /** None when the coordinator has no address to send mails from. */
+  private Optional<Mailbag> bag(FreshFolder folder, Path place) {
     Organisation sender = workspace.coordinator();
-    return Mails.canMail(sender) ? Optional.of(mails(lists, sender)) : Optional.empty();
+    return Mails.canMail(sender)
+        ? Optional.of(
+            new Mailbag(
+                sender,
+                workspace.settings().network(),
+                ZonedDateTime.now(workspace.clock()),
+                texts,
+                workspace.settings().mail(),
+                (to, mail) -> kept(folder, place, to + ".eml", mail)))
+        : Optional.empty();
   }
 
-  private Mails mails(List<FollowUpList> lists, Organisation sender) {
-    ZonedDateTime now = ZonedDateTime.now(workspace.clock());
-    return Mails.of(
-        lists, sender, workspace.settings().network(), now, texts, workspace.settings().mail());
-  }
-
-  private Path writeMails(RunResult run, Map<OrganisationId, ReadyMail> mails) throws IOException {
-    Path place = workspace.paths().outbox().resolve(run.id());
-    try (FreshFolder folder = FreshFolder.in(place)) {
-      for (Map.Entry<OrganisationId, ReadyMail> mail : mails.entrySet()) {
-        folder.write(mail.getKey() + ".eml", mail.getValue().content());
-      }
-      folder.putInPlace();
+  private static ReadyMail kept(FreshFolder folder, Path place, String name, ReadyMail mail) {
+    try {
+      folder.write(name, mail.content());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
-    return place;
+    return mail.keptIn(place.resolve(name));
   }
 
   private static byte[] utf8(String text) {

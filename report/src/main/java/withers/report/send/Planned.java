@@ -10,14 +10,13 @@ import withers.id.OrganisationId;
 import withers.mailing.Due;
 import withers.mailing.LastMail;
 import withers.mailing.Mailings;
-import withers.report.list.FollowUpList;
-import withers.report.list.Mark;
+import withers.report.list.Listed;
 import withers.report.mail.Mails;
 import withers.report.mail.ReadyMail;
 import withers.report.publish.Published;
 
 /** A mail that is ready, and whether it goes out. */
-public record Planned(FollowUpList list, ReadyMail mail, Due due) {
+public record Planned(Listed list, ReadyMail mail, Due due) {
 
   /**
    * All mails that are ready, in the order of the lists.
@@ -32,7 +31,7 @@ public record Planned(FollowUpList list, ReadyMail mail, Due due) {
         .toList();
   }
 
-  private static Stream<Planned> planned(List<FollowUpList> lists, Mails mails) {
+  private static Stream<Planned> planned(List<Listed> lists, Mails mails) {
     return lists.stream()
         .flatMap(
             list ->
@@ -43,7 +42,7 @@ public record Planned(FollowUpList list, ReadyMail mail, Due due) {
 
   private Planned judged(Mailings mailings, LocalDate today, int interval) {
     Optional<LastMail> last = mailings.lastBefore(list.run(), list.asOf(), recipient());
-    boolean isNew = list.size(Mark.NEW) > 0;
+    boolean isNew = list.fresh() > 0;
     Due judged = Due.of(mailings.fate(list.run(), recipient()), last, isNew, today, interval);
     return new Planned(list, mail, judged);
   }

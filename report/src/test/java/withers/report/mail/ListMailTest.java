@@ -150,7 +150,8 @@ class ListMailTest {
     Organisation mute = withMail(sender, Optional.empty());
 
     assertThatThrownBy(
-            () -> Mails.of(lists, mute, "Coast Network", WRITTEN, texts, MailSettings.DEFAULT))
+            () ->
+                SampleMails.of(lists, mute, "Coast Network", WRITTEN, texts, MailSettings.DEFAULT))
         .hasMessage("Expected a mail address of coast-network, but found none");
     assertThat(Mails.canMail(mute)).isFalse();
     assertThat(Mails.canMail(sender)).isTrue();
@@ -257,7 +258,7 @@ class ListMailTest {
     MailSettings small = new MailSettings(28, MailSettings.Details.INCLUDED, 1, Optional.empty());
 
     ReadyMail mail =
-        Mails.of(lists, sender, "Coast Network", WRITTEN, texts, small).ready().get(CLINIC);
+        SampleMails.of(lists, sender, "Coast Network", WRITTEN, texts, small).ready().get(CLINIC);
 
     assertThat(mail.isSummary()).isTrue();
     Message message = parsed(mail.content());
@@ -297,7 +298,7 @@ class ListMailTest {
   }
 
   private Mails mails(List<FollowUpList> all, String network) {
-    return Mails.of(all, sender, network, WRITTEN, texts, MailSettings.DEFAULT);
+    return SampleMails.of(all, sender, network, WRITTEN, texts, MailSettings.DEFAULT);
   }
 
   private static FollowUpList to(Organisation reader, FollowUpList list) {

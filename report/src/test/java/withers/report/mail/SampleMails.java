@@ -5,11 +5,14 @@ import static withers.report.Coast.COORDINATOR;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
 import withers.id.OrganisationId;
+import withers.organisation.Organisation;
 import withers.report.Coast;
 import withers.report.Samples;
+import withers.report.list.FollowUpList;
 import withers.report.text.Texts;
 import withers.workspace.MailSettings;
 
@@ -26,7 +29,7 @@ public final class SampleMails {
   /** Those of the sample run. */
   public static SortedMap<OrganisationId, ReadyMail> ready() {
     Texts texts = Texts.in(Locale.UK);
-    return Mails.of(
+    return of(
             new Samples().lists(texts),
             Coast.DIRECTORY.find(COORDINATOR).orElseThrow(),
             "Coast Network",
@@ -34,5 +37,18 @@ public final class SampleMails {
             texts,
             MailSettings.DEFAULT)
         .ready();
+  }
+
+  /** The mails of lists, kept in memory. */
+  static Mails of(
+      List<FollowUpList> lists,
+      Organisation sender,
+      String network,
+      ZonedDateTime written,
+      Texts texts,
+      MailSettings settings) {
+    Mailbag bag = new Mailbag(sender, network, written, texts, settings, (to, mail) -> mail);
+    lists.forEach(bag::add);
+    return bag.mails();
   }
 }

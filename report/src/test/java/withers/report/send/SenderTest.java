@@ -38,6 +38,7 @@ import withers.mailing.Due;
 import withers.report.Coast;
 import withers.report.Samples;
 import withers.report.list.FollowUpList;
+import withers.report.list.Listed;
 import withers.report.mail.ReadyMail;
 import withers.report.mail.SampleMails;
 import withers.report.mail.smtp.FaultyServer;
@@ -225,6 +226,7 @@ class SenderTest {
     SortedMap<OrganisationId, ReadyMail> mails = SampleMails.ready();
     List<FollowUpList> lists = new Samples().lists(Texts.in(Locale.UK));
     return lists.stream()
+        .map(FollowUpList::listed)
         .map(list -> new Planned(list, mails.get(list.organisation().id()), new Due.First()))
         .toList();
   }
@@ -236,18 +238,15 @@ class SenderTest {
         .map(id -> Coast.DIRECTORY.find(id).orElseThrow())
         .map(
             reader ->
-                new FollowUpList(
+                new Listed(
                     reader,
                     one.list().run(),
                     one.list().asOf(),
-                    one.list().bands(),
-                    one.list().questions(),
-                    one.list().since(),
+                    one.list().size(),
+                    one.list().fresh(),
                     one.list().settled(),
                     one.list().settledByPeople(),
-                    one.list().waiting(),
-                    one.list().backlog(),
-                    one.list().resting(),
+                    one.list().backlogWaiting(),
                     one.list().told()))
         .map(list -> new Planned(list, one.mail(), one.due()))
         .toList();
