@@ -98,10 +98,9 @@ public record AnswerImporter(
     Read read = read(sheet, new Listener(KnownFollowUps.read(snapshot), given, today()));
     Optional<Path> file = writeQuarantine(read);
     write(sheet, given, read, snapshot);
-    List<String> remarks = new ArrayList<>(sheet.file().remarks());
-    remarks.addAll(read.remarks);
+    // That its character set was found out is no remark: what is read of it is our own words.
     return new AnswersReport(
-        sheet.file().name(), read.tally(), read.unanswered, file, Optional.empty(), remarks);
+        sheet.file().name(), read.tally(), read.unanswered, file, Optional.empty(), read.remarks);
   }
 
   private static Optional<ImportMarker> before(
