@@ -12,7 +12,13 @@ import withers.finding.FindingKind;
 public record Task(FindingKind kind, String caution, List<String> steps, List<FollowUp> followUps) {
 
   /** How many are told on a page when there is one thing to do for all; a sheet has each. */
-  static final int SHOWN = 25;
+  static final int ROWS_SHOWN = 25;
+
+  /**
+   * How many are told on a page when each says what to do. Nobody works through more on one; more
+   * would make it slow to open, and too much for a mail.
+   */
+  static final int SHOWN = 200;
 
   public Task {
     steps = List.copyOf(steps);
@@ -26,7 +32,7 @@ public record Task(FindingKind kind, String caution, List<String> steps, List<Fo
 
   /** Those that a page tells of. */
   public List<FollowUp> shown() {
-    return isDoneOnce() ? followUps.subList(0, Math.min(SHOWN, followUps.size())) : followUps;
+    return followUps.subList(0, Math.min(isDoneOnce() ? ROWS_SHOWN : SHOWN, followUps.size()));
   }
 
   /** How many more there are, in the sheet only. */

@@ -111,7 +111,10 @@ final class PlainList {
     if (task.isDoneOnce()) {
       rows(task);
     } else {
-      task.followUps().forEach(this::followUp);
+      task.shown().forEach(this::followUp);
+      if (task.more() > 0) {
+        line(texts.say("list.more.follow-ups", task.more())).line("");
+      }
     }
   }
 

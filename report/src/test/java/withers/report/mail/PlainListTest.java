@@ -5,9 +5,12 @@ import static withers.report.Coast.CLINIC;
 import static withers.report.Coast.SHELTER;
 import static withers.report.Coast.TIDELINE;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
+import org.assertj.core.api.ThrowingConsumer;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -18,6 +21,9 @@ import withers.finding.Who;
 import withers.report.Coast;
 import withers.report.FindingStory;
 import withers.report.Samples;
+import withers.report.csv.ListCsv;
+import withers.report.html.Pages;
+import withers.report.list.FollowUpList;
 import withers.report.list.FollowUpLists;
 import withers.report.text.Texts;
 
@@ -162,5 +168,26 @@ class PlainListTest {
         .doesNotContain("P-35")
         .contains("\n5 more such records are in the sheet.\n");
     assertThat(list.lines().filter(line -> line.startsWith("1. "))).hasSize(1);
+  }
+
+  @Test
+  void of_very_many_a_page_and_a_mail_tell_the_first_and_the_sheet_has_all() {
+    FindingStory[] stories =
+        IntStream.range(0, 202)
+            .mapToObj(i -> FindingStory.of(FindingKind.UNREGISTERED, CLINIC, 1000 + i))
+            .map(story -> story.record("P-many"))
+            .toArray(FindingStory[]::new);
+    FollowUpList list =
+        FollowUpLists.of(Coast.run(stories), Coast.DIRECTORY, coast.vault, texts).get(0);
+    String more = "2 more such animals are in the sheet.";
+
+    assertThat(PlainList.of(list, texts)).contains(more).satisfies(told(200));
+    assertThat(new Pages(texts).list(list)).contains(more).satisfies(told(200));
+    assertThat(new String(new ListCsv(texts).of(list), StandardCharsets.UTF_8))
+        .satisfies(told(202));
+  }
+
+  private static ThrowingConsumer<String> told(int times) {
+    return text -> assertThat(text.split("P-many", -1)).hasSize(1 + times);
   }
 }
