@@ -4,6 +4,7 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.Map;
+import java.util.Optional;
 import withers.organisation.Directory;
 import withers.report.list.FollowUpList;
 import withers.report.overview.Overview;
@@ -11,11 +12,14 @@ import withers.report.text.Texts;
 
 /**
  * Makes pages from templates that the build has compiled and that escape whatever is put in. A page
- * asks nothing of any server and runs no script. Safe for several threads.
+ * asks nothing of any server, and runs no script but one of our own, which its policy names by its
+ * digest. Safe for several threads.
  */
 public final class Pages {
 
   private static final TemplateEngine ENGINE = TemplateEngine.createPrecompiled(ContentType.Html);
+
+  private static final Script SIFT = Script.named("sift.js");
 
   private final Texts texts;
 
@@ -23,9 +27,18 @@ public final class Pages {
     this.texts = texts;
   }
 
-  /** The page of one organisation's list. */
+  /** The page of one organisation's list: it can be filtered and sorted where scripts run. */
   public String list(FollowUpList list) {
-    return render("list.jte", Map.of("list", list, "texts", texts));
+    return list(list, Optional.of(SIFT));
+  }
+
+  /** The same for a mail, where none do. */
+  public String mailed(FollowUpList list) {
+    return list(list, Optional.empty());
+  }
+
+  private String list(FollowUpList list, Optional<Script> script) {
+    return render("list.jte", Map.of("list", list, "script", script, "texts", texts));
   }
 
   /** The coordinator's page. */

@@ -1,5 +1,6 @@
 package withers.report.list;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import withers.chip.ChipNumber;
@@ -18,6 +19,7 @@ import withers.chip.ChipNumber;
  * @param evidence what it rests on, in order of day
  * @param comparisons how registered contacts compare with whoever has the animal
  * @param cautions what to take care of with this animal; those of its kind stand with the task
+ * @param newest the newest day that its records speak of, if any does
  */
 public record FollowUp(
     String reference,
@@ -32,7 +34,8 @@ public record FollowUp(
     List<String> steps,
     List<String> evidence,
     List<Comparing> comparisons,
-    List<String> cautions) {
+    List<String> cautions,
+    Optional<LocalDate> newest) {
   public FollowUp {
     chips = List.copyOf(chips);
     soFar = List.copyOf(soFar);
@@ -41,5 +44,15 @@ public record FollowUp(
     evidence = List.copyOf(evidence);
     comparisons = List.copyOf(comparisons);
     cautions = List.copyOf(cautions);
+  }
+
+  /** The name of whom to call first; empty when nobody is to be called. */
+  public String firstCall() {
+    return calls.stream().findFirst().map(Callee::name).orElse("");
+  }
+
+  /** The newest day as ISO 8601 has it; empty without one. */
+  public String newestDay() {
+    return newest.map(LocalDate::toString).orElse("");
   }
 }

@@ -3,6 +3,7 @@ package withers.report.list;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import withers.finding.FindingKind;
 import withers.organisation.Organisation;
 
 /**
@@ -69,6 +70,16 @@ public record FollowUpList(
   /** Whether it says nothing that the reader's last mail did not say. */
   public boolean isReminder() {
     return since.isPresent() && size() > 0 && size(Mark.NEW) == 0;
+  }
+
+  /** The kinds that are listed, in their order. */
+  public List<FindingKind> kinds() {
+    return bands.stream()
+        .flatMap(band -> band.tasks().stream())
+        .map(Task::kind)
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   /** How many follow-ups are listed. */

@@ -1,6 +1,7 @@
 package withers.report.list;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.function.Predicate;
 import withers.cases.CaseKey;
 import withers.cases.Reference;
 import withers.finding.Band;
+import withers.finding.Evidence;
 import withers.finding.Finding;
 import withers.finding.Finding.Certainty;
 import withers.finding.FindingKind;
@@ -91,7 +93,8 @@ final class Sections {
         steps.about(situation),
         grounds.of(situation),
         comparisons.of(finding.registered()),
-        cautions(situation, oneCall.others(finding)));
+        cautions(situation, oneCall.others(finding)),
+        finding.evidence().stream().map(Evidence::day).max(Comparator.naturalOrder()));
   }
 
   /** One that is not listed for now. */

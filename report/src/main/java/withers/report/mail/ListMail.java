@@ -105,7 +105,7 @@ final class ListMail {
     String mark = boundary(list);
     StableMultipart words = new StableMultipart("alternative", mark + ".words");
     words.addBodyPart(text(PlainList.of(list, texts), "plain"));
-    words.addBodyPart(text(new Pages(texts).list(list), "html"));
+    words.addBodyPart(text(new Pages(texts).mailed(list), "html"));
     MimeBodyPart wordsPart = new MimeBodyPart();
     wordsPart.setContent(words);
     StableMultipart all = new StableMultipart("mixed", mark);

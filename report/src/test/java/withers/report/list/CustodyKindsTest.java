@@ -182,7 +182,8 @@ class CustodyKindsTest {
         told.steps().stream().map(CustodyKindsTest::plain).toList(),
         told.evidence().stream().map(CustodyKindsTest::plain).toList(),
         told.comparisons(),
-        told.cautions());
+        told.cautions(),
+        told.newest());
   }
 
   private static String plain(String text) {

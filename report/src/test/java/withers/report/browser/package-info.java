@@ -1,0 +1,2 @@
+/** What a browser makes of the pages. */
+package withers.report.browser;
