@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -45,6 +46,9 @@ final class Browser implements AutoCloseable {
   private static final Pattern REQUESTED =
       Pattern.compile("\"method\":\"Network.requestWillBeSent\".*?\"url\":\"([^\"]*)\"");
 
+  /** Its warnings are about features that no test uses. */
+  private static final Logger SELENIUM = Logger.getLogger("org.openqa.selenium");
+
   private final ChromeDriver driver;
 
   private Browser(ChromeDriver driver) {
@@ -68,6 +72,7 @@ final class Browser implements AutoCloseable {
    * @param profile an empty folder
    */
   static Browser start(Path profile) {
+    SELENIUM.setLevel(Level.SEVERE);
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.PERFORMANCE, Level.ALL);
     logs.enable(LogType.BROWSER, Level.ALL);
