@@ -136,6 +136,10 @@ class ArchitectureTest {
       only("withers.report.mail..", "jakarta..", "org.eclipse.angus..");
 
   @ArchTest
+  static final ArchRule charts_stay_where_they_are_drawn =
+      only("withers.report.chart..", "org.jfree..", "org.apache.batik..", "java.awt..");
+
+  @ArchTest
   static final ArchRule templates_stay_in_pages = only("withers.report.html..", "gg.jte..");
 
   @ArchTest

@@ -18,9 +18,13 @@ import withers.finding.Who;
 import withers.id.OrganisationId;
 import withers.id.RecordKey;
 import withers.id.SourceId;
+import withers.log.ImportMarker;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
 import withers.organisation.OrganisationKind;
+import withers.report.overview.Background;
+import withers.report.overview.RunFigures;
+import withers.report.overview.Unnumbered;
 
 /** An invented network on a coast, for tests: organisations, people and a vault that holds them. */
 public final class Coast {
@@ -103,6 +107,11 @@ public final class Coast {
         List.of(),
         List.of(),
         List.of());
+  }
+
+  /** What an overview of this network tells beside its run. */
+  public static Background background(List<ImportMarker> markers, List<RunFigures> earlier) {
+    return new Background("Coast Network", DIRECTORY, markers, Unnumbered.NONE, earlier);
   }
 
   /** Writes the configuration of a workspace of this network; the shelter has no mail address. */

@@ -25,6 +25,7 @@ import withers.report.list.FollowUpList;
 import withers.report.list.FollowUpLists;
 import withers.report.overview.Overview;
 import withers.report.overview.Overviews;
+import withers.report.overview.RunFigures;
 import withers.report.text.Texts;
 
 /** One run with findings of several kinds, for tests of what is made from it. */
@@ -172,11 +173,19 @@ public final class Samples {
             List.of());
     return Overviews.of(
         unjudged,
-        "Coast Network",
-        List.of(
-            Imports.of(CLINIC, "2026-02-01", 0),
-            Imports.of(TIDELINE, "2026-02-26", 1400, "2026-02-26"),
-            Imports.of(CLINIC, "2026-02-28", 12)));
+        Coast.background(
+            List.of(
+                Imports.of(CLINIC, "2026-02-01", 0),
+                Imports.of(TIDELINE, "2026-01-26", 1400, "2026-01-26"),
+                Imports.of(CLINIC, "2026-02-28", 12)),
+            List.of(
+                new RunFigures(
+                    "2026-02-01-89abcdef",
+                    LocalDate.of(2026, 2, 1),
+                    2981,
+                    List.of(2L, 1L, 4L, 0L),
+                    7,
+                    List.of(new RunFigures.Closed(SHELTER, 2))))));
   }
 
   public List<FollowUpList> lists(Texts texts) {

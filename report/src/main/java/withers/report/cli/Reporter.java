@@ -1,19 +1,27 @@
 package withers.report.cli;
 
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import withers.contact.ContactVault;
 import withers.finding.RunResult;
 import withers.log.EventLog;
 import withers.log.LogSnapshot;
 import withers.mailing.Mailings;
 import withers.reconcile.cli.RunStore;
+import withers.report.overview.RunFigures;
+import withers.report.overview.Unnumbered;
 import withers.report.publish.Published;
 import withers.report.publish.Publisher;
 import withers.source.InputRefusedException;
+import withers.source.OwnSources;
 import withers.workspace.Workspace;
 
 /** Publishes runs of a workspace. */
 record Reporter(Workspace workspace) {
+  private static final int EARLIER_RUNS = 11;
 
   /**
    * The run to be published.
@@ -53,7 +61,30 @@ record Reporter(Workspace workspace) {
         ContactVault vault = workspace.openVault()) {
       LogSnapshot snapshot = log.snapshot();
       return new Publisher(workspace, vault, Mailings.read(snapshot))
-          .publish(run, snapshot.markers());
+          .publish(
+              run,
+              snapshot.markers(),
+              Unnumbered.read(snapshot, known(run)),
+              earlier(run, snapshot));
     }
+  }
+
+  private static LocalDate known(RunResult run) {
+    return run.knownBy().filter(day -> day.isBefore(run.asOf())).orElse(run.asOf());
+  }
+
+  /** Of the runs on the log, one a day: the last. One whose folder is gone is passed over. */
+  private List<RunFigures> earlier(RunResult run, LogSnapshot snapshot) {
+    RunStore runs = new RunStore(workspace.paths().runs());
+    SortedMap<LocalDate, String> byDay = new TreeMap<>();
+    snapshot.markers().stream()
+        .filter(marker -> marker.chain().equals(OwnSources.FOLLOW_UPS))
+        .filter(marker -> marker.exportDate().isBefore(run.asOf()))
+        .forEach(
+            marker -> marker.files().forEach(file -> byDay.put(marker.exportDate(), file.name())));
+    List<String> ids = List.copyOf(byDay.values());
+    return ids.subList(Math.max(0, ids.size() - EARLIER_RUNS), ids.size()).stream()
+        .flatMap(id -> runs.read(id).map(RunFigures::of).stream())
+        .toList();
   }
 }

@@ -3,11 +3,16 @@ package withers.report.html;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import withers.organisation.Directory;
+import withers.report.chart.Chart;
+import withers.report.chart.Drawing;
 import withers.report.list.FollowUpList;
 import withers.report.overview.Overview;
+import withers.report.overview.Trends;
 import withers.report.text.Texts;
 
 /**
@@ -41,10 +46,34 @@ public final class Pages {
     return render("list.jte", Map.of("list", list, "script", script, "texts", texts));
   }
 
-  /** The coordinator's page. */
+  /** The coordinator's page, with charts in it. */
   public String overview(Overview overview, Directory directory) {
-    Names names = new Names(directory);
-    return render("overview.jte", Map.of("overview", overview, "names", names, "texts", texts));
+    Drawing drawing = new Drawing(texts.locale());
+    return overview(overview, directory, drawing::svg);
+  }
+
+  /**
+   * The same for a mail.
+   *
+   * @param markup the element that shows a chart there
+   */
+  public String overview(
+      Overview overview, Directory directory, Function<Chart, Optional<String>> markup) {
+    List<Figure> figures =
+        Trends.of(overview, texts).stream()
+            .map(chart -> new Figure(chart, markup.apply(chart)))
+            .toList();
+    return render(
+        "overview.jte",
+        Map.of(
+            "overview",
+            overview,
+            "figures",
+            figures,
+            "names",
+            new Names(directory),
+            "texts",
+            texts));
   }
 
   private static String render(String template, Map<String, Object> parameters) {

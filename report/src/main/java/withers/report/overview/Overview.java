@@ -19,6 +19,9 @@ import withers.id.SourceId;
  *     is the keeper, and of which nothing else is to be said; no follow-ups
  * @param notJudged animals that could not be judged, by registry and reason
  * @param sources what was imported, in the order of the sources' ids
+ * @param silent clinics, shelters, sellers and registries of which nothing was ever imported, in
+ *     the order of their ids
+ * @param trend the newest runs up to this one, which is the last
  */
 public record Overview(
     String network,
@@ -30,12 +33,19 @@ public record Overview(
     Changes changes,
     long questions,
     List<Unjudged> notJudged,
-    List<SourceStatus> sources) {
+    List<SourceStatus> sources,
+    List<OrganisationId> silent,
+    List<RunFigures> trend) {
   public Overview {
     counts = List.copyOf(counts);
     notJudged = List.copyOf(notJudged);
     sources = List.copyOf(sources);
+    silent = List.copyOf(silent);
+    trend = List.copyOf(trend);
   }
+
+  /** How many runs a trend goes back, this one included: with one a month, a year. */
+  static final int RUNS = 12;
 
   /**
    * Follow-ups of one kind and band that one organisation can act on.
@@ -60,13 +70,16 @@ public record Overview(
    *
    * @param newestExport the newest day that one of its exports speaks for
    * @param imports how many were imported
+   * @param isLate whether that day is more than a month before the day that was judged
    * @param withheld exports whose disappearances are not taken at their word
    */
   public record SourceStatus(
       SourceId source,
       OrganisationId organisation,
       LocalDate newestExport,
+      boolean isLate,
       long imports,
+      Quality quality,
       List<Withheld> withheld) {
     public SourceStatus {
       withheld = List.copyOf(withheld);
@@ -115,6 +128,28 @@ public record Overview(
 
   private long sum(Predicate<Count> wanted) {
     return counts.stream().filter(wanted).mapToLong(Count::followUps).sum();
+  }
+
+  /** The sources of which nothing came in within the month up to the day that was judged. */
+  public List<SourceStatus> late() {
+    return sources.stream().filter(SourceStatus::isLate).toList();
+  }
+
+  /** Who had follow-ups that were settled in one of the runs of the trend, in order of ids. */
+  public List<OrganisationId> settlers() {
+    return trend.stream()
+        .flatMap(run -> run.closed().stream())
+        .map(RunFigures.Closed::organisation)
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  /** How many follow-ups of an organisation were settled, by the last of the runs of the trend. */
+  public long settledLately(OrganisationId organisation, int runs) {
+    return trend.subList(Math.max(0, trend.size() - runs), trend.size()).stream()
+        .mapToLong(run -> run.closedBy(organisation))
+        .sum();
   }
 
   /** Whether any source has disappearances withheld. */

@@ -1,30 +1,37 @@
 package withers.report.overview;
 
-import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import withers.cases.CaseKey;
 import withers.finding.Finding;
 import withers.finding.NotJudged;
 import withers.finding.RunResult;
-import withers.id.SourceId;
-import withers.log.ImportMarker;
+import withers.id.OrganisationId;
+import withers.organisation.Directory;
+import withers.organisation.Organisation;
+import withers.organisation.OrganisationKind;
 import withers.report.overview.Overview.Changes;
 import withers.report.overview.Overview.Count;
 import withers.report.overview.Overview.SourceStatus;
 import withers.report.overview.Overview.Unjudged;
-import withers.report.overview.Overview.Withheld;
-import withers.source.SourceDescription;
 
 /** Makes the overview of a run. Pure. */
 public final class Overviews {
+
+  private static final Set<OrganisationKind> SENDERS =
+      EnumSet.of(
+          OrganisationKind.CLINIC,
+          OrganisationKind.SHELTER,
+          OrganisationKind.SELLER,
+          OrganisationKind.REGISTRY);
 
   private static final Comparator<Count> BY_KIND =
       Comparator.comparing(Count::kind)
@@ -36,15 +43,11 @@ public final class Overviews {
 
   private Overviews() {}
 
-  /**
-   * The overview of a run.
-   *
-   * @param markers the committed markers of the log; those of runs are passed over, and those of
-   *     exports after the run's days
-   */
-  public static Overview of(RunResult run, String network, List<ImportMarker> markers) {
+  /** The overview of a run. */
+  public static Overview of(RunResult run, Background background) {
+    List<SourceStatus> sources = new SourceStatuses(run, background).all();
     return new Overview(
-        network,
+        background.network(),
         run.id(),
         run.asOf(),
         run.knownBy(),
@@ -54,7 +57,25 @@ public final class Overviews {
             run.opened().size(), run.stillOpen().size(), run.closed().size(), run.settled().size()),
         run.questions().size(),
         unjudged(run.notJudged()),
-        sources(markers.stream().filter(marker -> isKnown(marker, run)).toList()));
+        sources,
+        silent(sources, background.directory()),
+        trend(RunFigures.of(run), background.earlier()));
+  }
+
+  private static List<OrganisationId> silent(List<SourceStatus> sources, Directory directory) {
+    Set<OrganisationId> heard =
+        sources.stream().map(SourceStatus::organisation).collect(Collectors.toSet());
+    return directory.all().stream()
+        .filter(one -> SENDERS.contains(one.kind()) && !heard.contains(one.id()))
+        .map(Organisation::id)
+        .sorted()
+        .toList();
+  }
+
+  private static List<RunFigures> trend(RunFigures run, List<RunFigures> earlier) {
+    List<RunFigures> all = new ArrayList<>(earlier);
+    all.add(run);
+    return all.subList(Math.max(0, all.size() - Overview.RUNS), all.size());
   }
 
   private static List<Count> counts(Collection<Finding> findings, Set<CaseKey> aside) {
@@ -86,37 +107,5 @@ public final class Overviews {
 
   private static <T, K> Map<K, Long> tally(Collection<T> things, Function<T, K> key) {
     return things.stream().collect(Collectors.groupingBy(key, Collectors.counting()));
-  }
-
-  private static boolean isKnown(ImportMarker marker, RunResult run) {
-    return marker.source().isPresent()
-        && !marker.exportDate().isAfter(run.asOf())
-        && run.knownBy().map(day -> !marker.exportDate().isAfter(day)).orElse(true);
-  }
-
-  private static List<SourceStatus> sources(List<ImportMarker> markers) {
-    Map<SourceId, List<ImportMarker>> bySource =
-        markers.stream()
-            .collect(Collectors.groupingBy(ImportMarker::chain, TreeMap::new, Collectors.toList()));
-    return bySource.values().stream().map(Overviews::status).toList();
-  }
-
-  private static SourceStatus status(List<ImportMarker> markers) {
-    ImportMarker last = markers.get(markers.size() - 1);
-    SourceDescription source = last.source().orElseThrow();
-    return new SourceStatus(
-        source.id(),
-        source.organisation(),
-        markers.stream().map(ImportMarker::exportDate).max(Comparator.naturalOrder()).orElseThrow(),
-        markers.size(),
-        last.withheld().stream().map(day -> new Withheld(day, disappeared(markers, day))).toList());
-  }
-
-  private static long disappeared(List<ImportMarker> markers, LocalDate export) {
-    return markers.stream()
-        .filter(marker -> marker.exportDate().equals(export))
-        .mapToLong(marker -> marker.tally().disappeared())
-        .max()
-        .orElse(0);
   }
 }

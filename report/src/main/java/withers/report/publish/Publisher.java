@@ -22,8 +22,11 @@ import withers.report.list.Listed;
 import withers.report.mail.Mailbag;
 import withers.report.mail.Mails;
 import withers.report.mail.ReadyMail;
+import withers.report.overview.Background;
 import withers.report.overview.Overview;
 import withers.report.overview.Overviews;
+import withers.report.overview.RunFigures;
+import withers.report.overview.Unnumbered;
 import withers.report.text.Texts;
 import withers.report.xlsx.ListWorkbook;
 import withers.workspace.Workspace;
@@ -52,10 +55,16 @@ public final class Publisher {
    * Publishes a run.
    *
    * @param markers the committed markers of the log that the run read
+   * @param unnumbered the records without a number
+   * @param earlier figures of earlier runs, the oldest first
    * @throws UncheckedIOException when something can't be written; nothing half made is left
    */
-  public Published publish(RunResult run, List<ImportMarker> markers) {
-    Overview overview = Overviews.of(run, workspace.settings().network(), markers);
+  public Published publish(
+      RunResult run, List<ImportMarker> markers, Unnumbered unnumbered, List<RunFigures> earlier) {
+    Background background =
+        new Background(
+            workspace.settings().network(), workspace.directory(), markers, unnumbered, earlier);
+    Overview overview = Overviews.of(run, background);
     Path lists = workspace.paths().lists().resolve(run.id());
     Path outbox = workspace.paths().outbox().resolve(run.id());
     try (FreshFolder listsFolder = FreshFolder.in(lists);

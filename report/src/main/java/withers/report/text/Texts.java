@@ -67,6 +67,24 @@ public final class Texts {
     return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale).format(day);
   }
 
+  /** A day in the locale's medium form, such as "1 Mar 2026". */
+  public String shortDate(LocalDate day) {
+    return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale).format(day);
+  }
+
+  /** A share from 0 to 1 as percent with one digit behind the point. */
+  public String percent(double share) {
+    NumberFormat percent = NumberFormat.getPercentInstance(locale);
+    percent.setMinimumFractionDigits(1);
+    percent.setMaximumFractionDigits(1);
+    return percent.format(share);
+  }
+
+  /** How dates and numbers are written. */
+  public Locale locale() {
+    return locale;
+  }
+
   /** A number of things, grouped as the locale groups digits. */
   public String count(long number) {
     return NumberFormat.getIntegerInstance(locale).format(number);

@@ -125,7 +125,7 @@ class FollowUpListsTest {
             List.of());
 
     List<FollowUpList> lists = FollowUpLists.of(set, Coast.DIRECTORY, coast.vault, texts);
-    Overview overview = Overviews.of(set, "Coast", List.of());
+    Overview overview = Overviews.of(set, Coast.background(List.of(), List.of()));
 
     assertThat(lists).map(list -> list.organisation().id()).containsExactly(CLINIC);
     assertThat(lists.get(0).size()).isEqualTo(1);

@@ -9,6 +9,7 @@ import static withers.report.Coast.TIDELINE;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,7 @@ import withers.id.SourceId;
 import withers.report.Coast;
 import withers.report.Imports;
 import withers.report.Samples;
+import withers.report.chart.Chart;
 import withers.report.html.Pages;
 import withers.report.json.OverviewJson;
 import withers.report.text.Texts;
@@ -53,13 +55,96 @@ class OverviewsTest {
     assertThat(overview.sources())
         .containsExactly(
             new Overview.SourceStatus(
-                new SourceId("harbour-vets-all"), CLINIC, LocalDate.of(2026, 2, 28), 2, List.of()),
+                new SourceId("harbour-vets-all"),
+                CLINIC,
+                LocalDate.of(2026, 2, 28),
+                false,
+                2,
+                new Quality(10, 0, 0, 0),
+                List.of()),
             new Overview.SourceStatus(
                 new SourceId("tideline-all"),
                 TIDELINE,
-                LocalDate.of(2026, 2, 26),
+                LocalDate.of(2026, 1, 26),
+                true,
                 1,
-                List.of(new Overview.Withheld(LocalDate.of(2026, 2, 26), 1400))));
+                new Quality(10, 0, 0, 0),
+                List.of(new Overview.Withheld(LocalDate.of(2026, 1, 26), 1400))));
+  }
+
+  @Test
+  void says_of_whom_nothing_came_in_within_the_month_and_of_whom_nothing_ever_did() {
+    assertThat(overview.late()).map(Overview.SourceStatus::organisation).containsExactly(TIDELINE);
+    assertThat(overview.silent()).containsExactly(BEACON, SHELTER);
+  }
+
+  @Test
+  void an_export_of_the_same_day_of_the_month_before_is_in_time_and_one_a_day_older_is_late() {
+    Overview day =
+        Overviews.of(
+            Coast.run(),
+            Coast.background(
+                List.of(Imports.of(CLINIC, "2026-02-01", 0), Imports.of(SHELTER, "2026-01-31", 0)),
+                List.of()));
+
+    assertThat(day.late()).map(Overview.SourceStatus::organisation).containsExactly(SHELTER);
+  }
+
+  @Test
+  void tells_whose_follow_ups_were_settled_in_this_run_and_in_all_of_the_trend() {
+    assertThat(overview.settlers()).containsExactly(SHELTER, CLINIC);
+    assertThat(overview.settledLately(CLINIC, 1)).isEqualTo(1);
+    assertThat(overview.settledLately(SHELTER, 1)).isZero();
+    assertThat(overview.settledLately(SHELTER, 12)).isEqualTo(2);
+  }
+
+  @Test
+  void a_trend_has_twelve_runs_at_most_and_ends_with_this_one() {
+    List<RunFigures> many =
+        IntStream.range(1, 20)
+            .mapToObj(
+                day ->
+                    new RunFigures(
+                        "run-" + day,
+                        LocalDate.of(2026, 2, day),
+                        0,
+                        List.of(0L, 0L, 0L, 0L),
+                        0,
+                        List.of()))
+            .toList();
+
+    List<RunFigures> trend = Overviews.of(Coast.run(), Coast.background(List.of(), many)).trend();
+
+    assertThat(trend).hasSize(12);
+    assertThat(trend.get(0).run()).isEqualTo("run-9");
+    assertThat(trend.get(11)).isEqualTo(RunFigures.of(Coast.run()));
+  }
+
+  @Test
+  void the_charts_have_a_row_for_each_band_and_for_what_came_and_went() {
+    List<Chart> charts = Trends.of(overview, Texts.in(Locale.UK));
+
+    assertThat(charts)
+        .map(Chart::title)
+        .containsExactly("Open follow-ups", "New and settled follow-ups");
+    assertThat(charts.get(0).columns()).containsExactly("1 Feb 2026", "1 Mar 2026");
+    assertThat(charts.get(0).rows())
+        .contains(
+            new Chart.Row("Today", List.of(2L, 1L)), new Chart.Row("This week", List.of(1L, 3L)));
+    assertThat(charts.get(0).description()).startsWith("Today: 2 at first, 1 at last. This week:");
+    assertThat(charts.get(1).rows())
+        .containsExactly(
+            new Chart.Row("New", List.of(7L, 5L)), new Chart.Row("Settled", List.of(2L, 1L)));
+  }
+
+  @Test
+  void there_is_no_trend_before_the_second_run() {
+    Overview first = Overviews.of(Coast.run(), Coast.background(List.of(), List.of()));
+
+    assertThat(Trends.of(first, Texts.in(Locale.UK))).isEmpty();
+    assertThat(new Pages(Texts.in(Locale.UK)).overview(first, Coast.DIRECTORY))
+        .contains("There is one run so far.")
+        .doesNotContain("<svg");
   }
 
   @Test
@@ -67,11 +152,12 @@ class OverviewsTest {
     Overview later =
         Overviews.of(
             Coast.run(),
-            "Coast Network",
-            List.of(
-                Imports.of(CLINIC, "2026-03-01", 0),
-                Imports.of(CLINIC, "2026-03-02", 0),
-                Imports.ofARun("2026-02-01")));
+            Coast.background(
+                List.of(
+                    Imports.of(CLINIC, "2026-03-01", 0),
+                    Imports.of(CLINIC, "2026-03-02", 0),
+                    Imports.ofARun("2026-02-01")),
+                List.of()));
 
     assertThat(later.sources()).map(Overview.SourceStatus::imports).containsExactly(1L);
     assertThat(later.sources())
@@ -160,17 +246,61 @@ class OverviewsTest {
                 "source" : "harbour-vets-all",
                 "organisation" : "harbour-vets",
                 "newestExport" : "2026-02-28",
+                "late" : false,
                 "imports" : 2,
+                "quality" : {
+                  "rows" : 10,
+                  "rejected" : 0,
+                  "damaged" : 0,
+                  "unnumbered" : 0
+                },
                 "withheld" : [ ]
               }, {
                 "source" : "tideline-all",
                 "organisation" : "tideline",
-                "newestExport" : "2026-02-26",
+                "newestExport" : "2026-01-26",
+                "late" : true,
                 "imports" : 1,
+                "quality" : {
+                  "rows" : 10,
+                  "rejected" : 0,
+                  "damaged" : 0,
+                  "unnumbered" : 0
+                },
                 "withheld" : [ {
-                  "export" : "2026-02-26",
+                  "export" : "2026-01-26",
                   "records" : 1400
                 } ]
+              } ],
+              "silent" : [ "beacon", "dune-shelter" ],
+              "trend" : [ {
+                "run" : "2026-02-01-89abcdef",
+                "asOf" : "2026-02-01",
+                "animals" : 2981,
+                "followUps" : {
+                  "today" : 2,
+                  "this-week" : 1,
+                  "this-month" : 4,
+                  "when-possible" : 0
+                },
+                "opened" : 7,
+                "closed" : {
+                  "dune-shelter" : 2
+                }
+              }, {
+                "run" : "2026-03-01-0123abcd",
+                "asOf" : "2026-03-01",
+                "animals" : 2993,
+                "followUps" : {
+                  "today" : 1,
+                  "this-week" : 3,
+                  "this-month" : 3,
+                  "when-possible" : 1
+                },
+                "opened" : 5,
+                "closed" : {
+                  "harbour-vets" : 1
+                }
               } ]
             }""");
   }

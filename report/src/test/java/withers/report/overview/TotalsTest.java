@@ -36,7 +36,7 @@ class TotalsTest {
 
   @Test
   void a_run_without_findings_is_told_in_two_lines() {
-    Overview nothing = Overviews.of(Coast.run(), "Coast Network", List.of());
+    Overview nothing = Overviews.of(Coast.run(), Coast.background(List.of(), List.of()));
 
     assertThat(Totals.lines(nothing, texts))
         .containsExactly(

@@ -41,6 +41,8 @@ import withers.report.Coast;
 import withers.report.FindingStory;
 import withers.report.Imports;
 import withers.report.Samples;
+import withers.report.overview.RunFigures;
+import withers.report.overview.Unnumbered;
 import withers.workspace.Workspace;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -178,7 +180,11 @@ class PublisherTest {
   private Published publish(RunResult run) {
     Workspace workspace = Workspace.open(folder, Clock.fixed(NOW, ZoneOffset.UTC));
     return new Publisher(workspace, coast.vault, Mailings.NONE)
-        .publish(run, List.of(Imports.of(CLINIC, "2026-02-28", 0)));
+        .publish(
+            run,
+            List.of(Imports.of(CLINIC, "2026-02-28", 0)),
+            Unnumbered.NONE,
+            List.of(RunFigures.of(Coast.run())));
   }
 
   private List<String> files() throws IOException {
