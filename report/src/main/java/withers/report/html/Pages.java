@@ -6,9 +6,7 @@ import gg.jte.output.StringOutput;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import withers.organisation.Directory;
-import withers.report.chart.Chart;
 import withers.report.chart.Drawing;
 import withers.report.list.FollowUpList;
 import withers.report.overview.Overview;
@@ -49,19 +47,9 @@ public final class Pages {
   /** The coordinator's page, with charts in it. */
   public String overview(Overview overview, Directory directory) {
     Drawing drawing = new Drawing(texts.locale());
-    return overview(overview, directory, drawing::svg);
-  }
-
-  /**
-   * The same for a mail.
-   *
-   * @param markup the element that shows a chart there
-   */
-  public String overview(
-      Overview overview, Directory directory, Function<Chart, Optional<String>> markup) {
     List<Figure> figures =
         Trends.of(overview, texts).stream()
-            .map(chart -> new Figure(chart, markup.apply(chart)))
+            .map(chart -> new Figure(chart, drawing.svg(chart)))
             .toList();
     return render(
         "overview.jte",

@@ -13,6 +13,8 @@ import withers.finding.RunResult;
 import withers.log.ImportMarker;
 import withers.mailing.Mailings;
 import withers.organisation.Organisation;
+import withers.report.chart.Chart;
+import withers.report.chart.Drawing;
 import withers.report.csv.ListCsv;
 import withers.report.html.Pages;
 import withers.report.json.OverviewJson;
@@ -26,6 +28,7 @@ import withers.report.overview.Background;
 import withers.report.overview.Overview;
 import withers.report.overview.Overviews;
 import withers.report.overview.RunFigures;
+import withers.report.overview.Trends;
 import withers.report.overview.Unnumbered;
 import withers.report.text.Texts;
 import withers.report.xlsx.ListWorkbook;
@@ -33,9 +36,9 @@ import withers.workspace.Workspace;
 
 /**
  * Makes all that people are given after a run: {@code lists/RUN/ORGANISATION/list.html}, {@code
- * .xlsx} and {@code .csv}, {@code lists/RUN/overview.html} and {@code .json}, and {@code
- * outbox/RUN/ORGANISATION.eml}. Publishing a run again replaces what it made before. The caller
- * holds the workspace's lock.
+ * .xlsx} and {@code .csv}, {@code lists/RUN/overview.html} and {@code .json} with pictures of its
+ * charts, and {@code outbox/RUN/ORGANISATION.eml}. Publishing a run again replaces what it made
+ * before. The caller holds the workspace's lock.
  */
 public final class Publisher {
   private final Workspace workspace;
@@ -74,6 +77,7 @@ public final class Publisher {
       listsFolder.write(
           "overview.html", utf8(new Pages(texts).overview(overview, workspace.directory())));
       listsFolder.write("overview.json", utf8(OverviewJson.of(overview)));
+      writePictures(overview, listsFolder);
       listsFolder.putInPlace();
       outboxFolder.putInPlace();
       return new Published(overview, listed, lists, outbox, bag.map(Mailbag::mails));
@@ -97,6 +101,17 @@ public final class Publisher {
       listed.add(list.listed());
     }
     return listed;
+  }
+
+  /** The charts once more: mails and documents take pictures, and no part of a page. */
+  private void writePictures(Overview overview, FreshFolder folder) throws IOException {
+    Drawing drawing = new Drawing(texts.locale());
+    for (Chart chart : Trends.of(overview, texts)) {
+      Optional<byte[]> picture = drawing.png(chart);
+      if (picture.isPresent()) {
+        folder.write(chart.id() + ".png", picture.get());
+      }
+    }
   }
 
   /** None when the coordinator has no address to send mails from. */

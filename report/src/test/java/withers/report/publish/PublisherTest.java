@@ -74,6 +74,8 @@ class PublisherTest {
             "lists/2026-03-01-0123abcd/harbour-vets/list.xlsx",
             "lists/2026-03-01-0123abcd/overview.html",
             "lists/2026-03-01-0123abcd/overview.json",
+            "lists/2026-03-01-0123abcd/trend-changes.png",
+            "lists/2026-03-01-0123abcd/trend-open.png",
             "outbox/2026-03-01-0123abcd/harbour-vets.eml");
     for (Path path : everything()) {
       assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(path)))
