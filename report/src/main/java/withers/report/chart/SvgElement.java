@@ -9,6 +9,7 @@ import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.StyleHandler;
+import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -110,7 +111,7 @@ final class SvgElement {
       ink.ifPresent(name -> element.setAttributeNS(null, "class", name));
     }
 
-    private static Optional<String> ink(Object colour) {
+    private static Optional<String> ink(@Nullable Object colour) {
       return Ink.CLASSES.entrySet().stream()
           .filter(one -> rgb(one.getKey()).equals(colour))
           .map(Map.Entry::getValue)
