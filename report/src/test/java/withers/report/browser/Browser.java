@@ -210,12 +210,13 @@ final class Browser implements AutoCloseable {
     return ((List<?>) Objects.requireNonNull(found)).stream().map(String::valueOf).toList();
   }
 
-  /** All addresses that pages asked for since the last time. */
+  /** All addresses that pages asked for since the last time; the browser's own pages left out. */
   List<String> requested() {
     return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
         .map(entry -> REQUESTED.matcher(entry.getMessage()))
         .filter(Matcher::find)
         .map(match -> match.group(1))
+        .filter(address -> !address.startsWith("chrome:"))
         .toList();
   }
 
