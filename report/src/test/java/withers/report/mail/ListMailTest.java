@@ -83,7 +83,7 @@ class ListMailTest {
     List<Entity> words = ((Multipart) parts.get(0).getBody()).getBodyParts();
     assertThat(words).map(Entity::getMimeType).containsExactly("text/plain", "text/html");
     assertThat(text(words.get(0))).isEqualTo(PlainList.of(list, texts));
-    assertThat(text(words.get(1))).isEqualTo(new Pages(texts).list(list));
+    assertThat(text(words.get(1))).isEqualTo(new Pages(texts).mailed(list));
     assertThat(parts.get(1).getFilename()).isEqualTo("follow-ups-2026-03-01.xlsx");
     assertThat(parts.get(1).getDispositionType()).isEqualTo("attachment");
     assertThat(bytes(parts.get(1))).startsWith('P', 'K');
