@@ -11,6 +11,7 @@
   const items = [...document.querySelectorAll("[data-item]")].map((element) => ({
     element,
     home: element.parentNode,
+    after: element.parentNode.querySelector(":scope > [data-item] ~ p"),
     isCard: element.localName === "article",
     text: plain(element.textContent),
     numbers: [...element.querySelectorAll(".chip, .phone")].map((one) => digits(one.textContent)),
@@ -72,7 +73,7 @@
     document.querySelectorAll(".whence").forEach((note) => note.remove());
     for (const item of by === "" ? items : [...items].sort(compare(by))) {
       const isMoved = by !== "" && item.isCard;
-      (isMoved ? together : item.home).append(item.element);
+      (isMoved ? together : item.home).insertBefore(item.element, isMoved ? null : item.after);
       if (isMoved) {
         whence(item);
       }
