@@ -2,15 +2,9 @@ package withers.matching.form;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Reads one person's name, written in one piece or in two columns. */
 final class PersonReader {
-  private static final List<String> PATRONYMICS =
-      List.of(
-          "ovich", "evich", "ovych", "evych", "owitsch", "ewitsch", "ovic", "ovna", "evna", "ivna",
-          "owna", "ewna");
-
   private PersonReader() {}
 
   /** A name in two columns, titles and generation anywhere in them. */
@@ -18,9 +12,9 @@ final class PersonReader {
     Trimmed first = Trimmed.of(given);
     Trimmed second = Trimmed.of(family);
     List<Token> names = withoutSigns(first.tokens());
-    int end = endWithoutParticles(names);
+    int end = Particles.lastOnes(names);
     List<Token> all = Lists.joined(Lists.from(names, end), withoutSigns(second.tokens()));
-    Parts parts = family(names.subList(0, end), List.of(), all);
+    Parts parts = Particles.parts(names.subList(0, end), List.of(), all);
     PersonName.Generation generation =
         second.generation() == PersonName.Generation.NOT_STATED
             ? first.generation()
@@ -42,7 +36,7 @@ final class PersonReader {
   }
 
   private static Draft onlyFamily(Draft draft) {
-    return Draft.stated(family(List.of(), List.of(), draft.straight().either()));
+    return Draft.stated(Particles.parts(List.of(), List.of(), draft.straight().either()));
   }
 
   private static boolean isWholeFamily(List<Token> tokens) {
@@ -61,8 +55,8 @@ final class PersonReader {
 
   private static Draft family(List<Token> tokens) {
     List<Token> words = withoutSigns(tokens);
-    Parts parts = family(List.of(), List.of(), words);
-    boolean alone = parts.family().size() == 1 || groups(words).size() == 1;
+    Parts parts = Particles.parts(List.of(), List.of(), words);
+    boolean alone = parts.family().size() == 1 || NameGroups.of(words).size() == 1;
     return alone ? Draft.stated(parts).ofWholeFamily() : born(tokens);
   }
 
@@ -89,204 +83,54 @@ final class PersonReader {
   }
 
   private static Draft spaced(List<Token> tokens) {
-    List<List<Token>> groups = groups(tokens);
+    NameGroups groups = NameGroups.of(tokens);
     if (groups.size() < 2) {
       return EastAsian.unspaced(tokens).orElseGet(() -> Draft.usual(Parts.unknown(tokens)));
     }
-    int capitals = capitalsFirst(groups);
+    int capitals = groups.capitalsFirst();
     if (capitals > 0) {
-      return stated(groups, capitals);
+      return Draft.stated(familyFirst(groups, capitals));
     }
-    int end = capitalsLast(groups);
+    int end = groups.capitalsLast();
     if (end > 0) {
-      Parts parts = family(flat(groups.subList(0, end)), List.of(), flat(Lists.from(groups, end)));
-      return Draft.stated(parts);
+      return Draft.stated(Particles.parts(groups.words(0, end), List.of(), groups.from(end)));
     }
-    return startsWithFamily(groups) ? familyFirst(groups) : givenFirst(groups);
+    return groups.startsWithFamily() ? familyFirst(groups) : givenFirst(groups);
   }
 
-  private static Draft stated(List<List<Token>> groups, int end) {
-    return Draft.stated(
-        family(flat(Lists.from(groups, end)), List.of(), flat(groups.subList(0, end))));
+  private static Parts familyFirst(NameGroups groups, int end) {
+    return Particles.parts(groups.from(end), List.of(), groups.words(0, end));
   }
 
-  private static Draft familyFirst(List<List<Token>> groups) {
-    int end = endOfFamily(groups);
-    Parts straight = family(flat(Lists.from(groups, end)), List.of(), flat(groups.subList(0, end)));
+  private static Draft familyFirst(NameGroups groups) {
+    Parts straight = familyFirst(groups, groups.endOfFamily());
     return Draft.of(straight, givenFirstParts(groups), PersonName.Order.USUAL);
   }
 
-  private static Draft givenFirst(List<List<Token>> groups) {
+  private static Draft givenFirst(NameGroups groups) {
     Parts straight = givenFirstParts(groups);
-    int end = endOfFamily(groups);
+    int end = groups.endOfFamily();
     int last = groups.size() - 1;
     Parts swapped =
         end > last
             ? straight.swapped()
-            : family(
-                groups.get(last), flat(groups.subList(end, last)), flat(groups.subList(0, end)));
+            : Particles.parts(
+                groups.last().tokens(), groups.words(end, last), groups.words(0, end));
     return Draft.of(straight, swapped, PersonName.Order.USUAL);
   }
 
-  private static Parts givenFirstParts(List<List<Token>> groups) {
-    int last = groups.size() - 1;
-    boolean eastern = groups.size() > 2 && isEastern(groups.get(last));
-    int start = last;
-    while (start > 1 && isParticle(groups.get(start - 1))) {
-      start--;
-    }
-    List<Token> given = new ArrayList<>(groups.get(0));
+  private static Parts givenFirstParts(NameGroups groups) {
+    boolean eastern = groups.size() > 2 && groups.last().isEastern();
+    int start = groups.startOfFamily();
+    List<Token> given = new ArrayList<>(groups.get(0).tokens());
     List<Token> either = new ArrayList<>();
-    for (List<Token> group : groups.subList(1, start)) {
-      boolean sure = eastern || isInitial(group.get(0)) || isPatronymic(group);
-      if (sure || !isParticle(group)) {
-        (sure ? given : either).addAll(group);
+    for (NameGroup group : groups.all().subList(1, start)) {
+      boolean sure = eastern || group.isInitial() || group.isPatronymic();
+      if (sure || !group.isParticle()) {
+        (sure ? given : either).addAll(group.tokens());
       }
     }
-    return family(given, either, flat(Lists.from(groups, start)));
-  }
-
-  /** How many groups a family name at the beginning has: particles, and one more. */
-  private static int endOfFamily(List<List<Token>> groups) {
-    int end = 0;
-    while (end < groups.size() - 2 && isParticle(groups.get(end)) && isSmall(groups.get(end))) {
-      end++;
-    }
-    return end + 1;
-  }
-
-  private static boolean startsWithFamily(List<List<Token>> groups) {
-    List<Token> first = groups.get(0);
-    List<Token> last = groups.get(groups.size() - 1);
-    if (isInitial(last.get(0)) && !isInitial(first.get(0))) {
-      return true;
-    }
-    if (isParticle(first) && isSmall(first)) {
-      return groups.size() > 2;
-    }
-    boolean given = NameTable.GIVEN.knows(key(first)) && last.size() == 1;
-    return isEastern(first) && !isEastern(last) && !given;
-  }
-
-  private static boolean isEastern(List<Token> group) {
-    return Lists.all(
-        group, token -> NameTable.FAMILY.standsFirst(Spelling.withoutUmlauts(token.text())));
-  }
-
-  private static String key(List<Token> group) {
-    return Spelling.withoutUmlauts(Token.words(group, ""));
-  }
-
-  private static boolean isInitial(Token token) {
-    return token.text().length() == 1
-        && token.text().charAt(0) < 0x80
-        && !token.written().startsWith(NameTokens.CUT_OFF);
-  }
-
-  private static boolean isSmall(List<Token> group) {
-    return group.get(0).written().equals(group.get(0).written().toLowerCase(Locale.ROOT));
-  }
-
-  private static boolean isParticle(List<Token> group) {
-    return Lists.all(group, PersonReader::isParticle);
-  }
-
-  /** A single capital letter is an initial, but for the particle that was cut off a name. */
-  private static boolean isParticle(Token token) {
-    boolean known = NameVocabulary.PARTICLES.has(token.text());
-    return token.written().startsWith(NameTokens.CUT_OFF)
-        || known && (token.text().length() > 1 || token.written().equals(token.text()));
-  }
-
-  private static boolean isPatronymic(List<Token> group) {
-    return group.size() == 1 && Lists.any(PATRONYMICS, group.get(0).text()::endsWith);
-  }
-
-  /** How many groups at the beginning are in capitals while others are not: the family name. */
-  private static int capitalsFirst(List<List<Token>> groups) {
-    int end = 0;
-    while (end < groups.size() && isCapitals(groups.get(end))) {
-      end++;
-    }
-    boolean others = Lists.all(Lists.from(groups, end), PersonReader::isNotCapitals);
-    return end < groups.size() && others ? end : 0;
-  }
-
-  /** Where capitals begin that go on to the end, or 0. */
-  private static int capitalsLast(List<List<Token>> groups) {
-    int start = groups.size();
-    while (start > 0 && (isCapitals(groups.get(start - 1)) || isCapitalised(groups, start))) {
-      start--;
-    }
-    boolean others = Lists.all(groups.subList(0, start), PersonReader::isNotCapitals);
-    return start < groups.size() && others ? start : 0;
-  }
-
-  private static boolean isCapitalised(List<List<Token>> groups, int end) {
-    return end < groups.size() && end > 1 && isParticle(groups.get(end - 1));
-  }
-
-  private static boolean isCapitals(List<Token> group) {
-    return group.get(group.size() - 1).isCapitals() && Lists.none(group, Token::hasSmallLetter);
-  }
-
-  private static boolean isNotCapitals(List<Token> group) {
-    return Lists.none(group, Token::isCapitals);
-  }
-
-  /** Words between which no hyphen stands; a particle cut off a name belongs to what follows. */
-  private static List<List<Token>> groups(List<Token> tokens) {
-    List<List<Token>> groups = new ArrayList<>();
-    for (Token token : tokens) {
-      if (groups.isEmpty() || !token.joined() && !endsInParticle(groups.get(groups.size() - 1))) {
-        groups.add(new ArrayList<>());
-      }
-      groups.get(groups.size() - 1).add(token);
-    }
-    return groups;
-  }
-
-  /** {@code de Wit-van Dijk}. */
-  private static boolean endsInParticle(List<Token> group) {
-    Token last = group.get(group.size() - 1);
-    return group.size() > 1 && last.joined() && isParticle(last);
-  }
-
-  private static List<Token> flat(List<List<Token>> groups) {
-    return groups.size() == 1 ? groups.get(0) : groups.stream().flatMap(List::stream).toList();
-  }
-
-  private static int endWithoutParticles(List<Token> tokens) {
-    int end = tokens.size();
-    while (end > 1 && isParticle(tokens.get(end - 1)) && isSmall(Lists.from(tokens, end - 1))) {
-      end--;
-    }
-    return end;
-  }
-
-  /** The parts of a name; what is left of a family name that is all particles stays its core. */
-  private static Parts family(List<Token> given, List<Token> either, List<Token> family) {
-    int last = family.size() - 1;
-    List<Token> core = new ArrayList<>();
-    StringBuilder particles = new StringBuilder();
-    for (int i = 0; i <= last; i++) {
-      if (i < last && isParticle(family.get(i))) {
-        particles.append(family.get(i).text());
-      } else {
-        core.add(family.get(i));
-      }
-    }
-    return new Parts(withoutParticles(given), either, core, particles.toString());
-  }
-
-  private static List<Token> withoutParticles(List<Token> given) {
-    List<Token> kept = new ArrayList<>();
-    for (int i = 0; i < given.size(); i++) {
-      if (i == 0 || !isParticle(given.get(i)) || !isSmall(given.subList(i, i + 1))) {
-        kept.add(given.get(i));
-      }
-    }
-    return kept;
+    return Particles.parts(given, either, groups.from(start));
   }
 
   static List<Token> withoutSigns(List<Token> tokens) {
