@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import withers.contact.Contact;
 import withers.id.OrganisationId;
 import withers.matching.Matcher;
 import withers.matching.Verdict;
+import withers.matching.form.FormedContact;
 import withers.matching.form.NormalForm;
 import withers.matching.form.NormalForms;
 import withers.matching.form.Phone;
@@ -63,9 +63,10 @@ final class OrganisationFinder {
    * The organisation that a contact is: by its name, else a phone, else an e-mail address, else as
    * one of its carers; of several, the one whose id comes first.
    */
-  Optional<OrganisationId> find(Contact contact, NormalForm form) {
+  Optional<OrganisationId> find(FormedContact contact) {
+    NormalForm form = contact.form();
     return directory
-        .named(contact.fullName())
+        .ofNameKey(contact.nameKey())
         .map(Organisation::id)
         .or(() -> first(byPhone, numbers(form)))
         .or(() -> first(byEmail, mailboxes(form)))

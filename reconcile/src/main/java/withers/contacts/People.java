@@ -7,9 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Function;
 import java.util.stream.LongStream;
-import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.fact.Party;
 import withers.finding.Who;
@@ -18,6 +16,7 @@ import withers.id.SourceId;
 import withers.matching.Matcher;
 import withers.matching.Verdict;
 import withers.matching.Weighing;
+import withers.matching.form.FormedContact;
 import withers.matching.form.NormalForm;
 import withers.matching.form.NormalForms;
 import withers.organisation.Directory;
@@ -38,28 +37,22 @@ public final class People {
   private static final int MOST_MISSING = 1_000;
 
   private final Directory directory;
-  private final Function<Collection<ContactRef>, Map<ContactRef, Contact>> vault;
-  private final NormalForms forms;
+  private final FormFinder forms;
   private final Matcher matcher;
   private final Map<ContactRef, Optional<KnownContact>> cache = new ConcurrentHashMap<>();
   private final Set<ContactRef> missing = ConcurrentHashMap.newKeySet();
   private final Lazy<OrganisationFinder> finder;
 
   /**
-   * @param vault finds contacts; those that were forgotten or never stored are not among them
-   * @param forms makes what is compared of contacts
+   * @param forms finds what contacts are compared by
+   * @param maker makes it of the directory's own contacts
    * @param matcher compares it
    */
-  public People(
-      Directory directory,
-      Function<Collection<ContactRef>, Map<ContactRef, Contact>> vault,
-      NormalForms forms,
-      Matcher matcher) {
+  public People(Directory directory, FormFinder forms, NormalForms maker, Matcher matcher) {
     this.directory = directory;
-    this.vault = vault;
     this.forms = forms;
     this.matcher = matcher;
-    this.finder = new Lazy<>(() -> new OrganisationFinder(directory, forms, matcher));
+    this.finder = new Lazy<>(() -> new OrganisationFinder(directory, maker, matcher));
   }
 
   /**
@@ -183,7 +176,7 @@ public final class People {
     if (cache.size() + fresh.size() > MOST_KEPT) {
       cache.clear();
     }
-    Map<ContactRef, Contact> found = vault.apply(fresh);
+    Map<ContactRef, FormedContact> found = forms.find(fresh);
     fresh.forEach(reference -> keep(reference, Optional.ofNullable(found.get(reference))));
   }
 
@@ -193,11 +186,11 @@ public final class People {
   }
 
   private Optional<KnownContact> find(ContactRef reference) {
-    Map<ContactRef, Contact> found = vault.apply(List.of(reference));
+    Map<ContactRef, FormedContact> found = forms.find(List.of(reference));
     return keep(reference, Optional.ofNullable(found.get(reference)));
   }
 
-  private Optional<KnownContact> keep(ContactRef reference, Optional<Contact> contact) {
+  private Optional<KnownContact> keep(ContactRef reference, Optional<FormedContact> contact) {
     Optional<KnownContact> known = contact.map(this::known);
     noteMissing(reference, known);
     if (cache.size() >= MOST_KEPT) {
@@ -218,8 +211,7 @@ public final class People {
     return Set.copyOf(missing);
   }
 
-  private KnownContact known(Contact contact) {
-    NormalForm form = forms.of(contact);
-    return new KnownContact(form, finder.get().find(contact, form));
+  private KnownContact known(FormedContact contact) {
+    return new KnownContact(contact.form(), finder.get().find(contact));
   }
 }

@@ -28,7 +28,9 @@ final class PeopleJudge implements Judge {
    * @param country the workspace's, ISO 3166-1 alpha-2
    */
   PeopleJudge(String country) {
-    people = new People(Directory.EMPTY, this::found, new NormalForms(country), Matcher.builtIn());
+    NormalForms forms = new NormalForms(country);
+    FormFinder anew = FormFinder.anew(this::found, forms);
+    people = new People(Directory.EMPTY, anew, forms, Matcher.builtIn());
   }
 
   private Map<ContactRef, Contact> found(Collection<ContactRef> wanted) {

@@ -16,6 +16,7 @@ import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.contact.MemoryContactVault;
 import withers.contact.VaultKey;
+import withers.contacts.FormFinder;
 import withers.contacts.People;
 import withers.fact.ChipEvent;
 import withers.history.Periods;
@@ -42,11 +43,13 @@ public final class World {
   private static final int BATCH_SIZE = 5;
   private static final String FORGOTTEN = "forgotten ";
 
+  private static final NormalForms FORMS = new NormalForms("US");
+
   private record Dated(SourceId source, LocalDate date) {}
 
   private final ContactVault vault = new MemoryContactVault(KEY);
   private final People people =
-      new People(DIRECTORY, vault::findAll, new NormalForms("US"), Matcher.builtIn());
+      new People(DIRECTORY, FormFinder.anew(vault::findAll, FORMS), FORMS, Matcher.builtIn());
   private final List<Export> exports = new ArrayList<>();
 
   /** A world that knows everybody of the cast, and nothing else yet. */

@@ -1,6 +1,6 @@
 package withers.bench;
 
-import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -12,12 +12,15 @@ import java.util.stream.Stream;
 import withers.bench.BenchWorld.Month;
 import withers.codec.Streams;
 import withers.contact.ContactVault;
+import withers.contact.FormStore;
+import withers.contacts.FormProjection;
 import withers.contacts.People;
 import withers.history.Periods;
 import withers.history.Scope;
 import withers.log.EventLog;
 import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
+import withers.matching.form.NormalForms;
 import withers.reconcile.cli.PeopleOf;
 import withers.run.Outcome;
 import withers.run.Reconciliation;
@@ -26,6 +29,8 @@ import withers.workspace.Workspace;
 
 /** The log from its first event to its last: only read, or judged. */
 final class Replays {
+
+  private static final Scope SCOPE = Scope.asOf(Month.FIRST.asOf());
 
   private Replays() {}
 
@@ -76,23 +81,45 @@ final class Replays {
     return (world, watch) -> {
       Workspace workspace = world.workspace();
       try (EventLog log = workspace.openLog();
-          ContactVault vault = world.workspace().openVault()) {
-        Reconciliation reconciliation = reconciliation(workspace, vault, threads);
-        LocalDate asOf = Month.FIRST.asOf();
-        Outcome outcome = watch.time(() -> reconciliation.judge(log.snapshot(), Scope.asOf(asOf)));
-        return new Work.Done(
-            events(log.snapshot()),
-            Map.of(
-                "animals", outcome.animals(),
-                "findings", (long) outcome.findings().size(),
-                "contacts", vault.size()));
+          ContactVault vault = workspace.openVault()) {
+        People people = PeopleOf.workspace(workspace, vault::findAll);
+        Reconciliation judge = reconciliation(workspace, people, threads);
+        Outcome outcome = watch.time(() -> judge.judge(log.snapshot(), SCOPE));
+        return done(log, outcome, Map.of("contacts", vault.size()));
       }
     };
   }
 
-  private static Reconciliation reconciliation(
-      Workspace workspace, ContactVault vault, int threads) {
-    People people = PeopleOf.workspace(workspace, vault::findAll);
+  /** The same on one thread, reading the normal forms that are kept and keeping the others. */
+  static Work.Done judgeKept(BenchWorld world, Stopwatch watch) throws Exception {
+    Workspace workspace = world.workspace();
+    NormalForms forms = new NormalForms(workspace.settings().phoneRegion());
+    try (EventLog log = workspace.openLog();
+        ContactVault vault = workspace.openVault();
+        FormStore store = workspace.openForms("bench");
+        FormProjection kept = new FormProjection(() -> vault, store, forms)) {
+      People people = PeopleOf.workspace(workspace, kept, forms);
+      Reconciliation judge = reconciliation(workspace, people, 1);
+      Outcome outcome = watch.time(() -> judging(judge, log, kept));
+      long bytes = BenchWorld.bytes(workspace.paths().normalForms());
+      return done(log, outcome, Map.of("form-bytes", bytes));
+    }
+  }
+
+  private static Outcome judging(Reconciliation judge, EventLog log, FormProjection kept) {
+    Outcome outcome = judge.judge(log.snapshot(), SCOPE);
+    kept.close();
+    return outcome;
+  }
+
+  private static Work.Done done(EventLog log, Outcome outcome, Map<String, Long> more) {
+    Map<String, Long> counts = new HashMap<>(more);
+    counts.put("animals", outcome.animals());
+    counts.put("findings", (long) outcome.findings().size());
+    return new Work.Done(events(log.snapshot()), counts);
+  }
+
+  private static Reconciliation reconciliation(Workspace workspace, People people, int threads) {
     return new Reconciliation(
         workspace.directory(),
         people,

@@ -21,6 +21,8 @@ enum Stage {
   REPLAY_ON_2("replay, 2 threads", Unit.EVENTS, () -> Replays.read(2), DECODE),
   JUDGE_ON_1("replay, fold, rules, 1 thread", Unit.EVENTS, () -> Replays.judge(1), REPLAY_ON_1),
   JUDGE_ON_2("replay, fold, rules, 2 threads", Unit.EVENTS, () -> Replays.judge(2), REPLAY_ON_2),
+  JUDGE_KEEPING("... keeping normal forms", Unit.EVENTS, () -> Replays::judgeKept, JUDGE_ON_1),
+  JUDGE_KEPT("... with all of them kept", Unit.EVENTS, () -> Replays::judgeKept, JUDGE_ON_1),
   NEXT_IMPORT("import the next month", Unit.ROWS, () -> Imports::next, PARSE);
 
   /** Those that import. */

@@ -1,5 +1,7 @@
 package withers.bench;
 
+import java.util.List;
+
 /** What must add up in every run: a fast stage that lost something is no measurement. */
 record Sums(BenchRun run) {
 
@@ -36,6 +38,9 @@ record Sums(BenchRun run) {
     }
     long findings = run.of(Stage.JUDGE_ON_1).counted("findings");
     same("findings on 2 threads", findings, run.of(Stage.JUDGE_ON_2).counted("findings"));
+    for (Stage stage : List.of(Stage.JUDGE_KEEPING, Stage.JUDGE_KEPT)) {
+      same("findings of " + stage.word(), findings, run.of(stage).counted("findings"));
+    }
   }
 
   private static void same(String what, long expected, long found) {

@@ -37,6 +37,11 @@ class SumsTest {
     refuses(Stage.JUDGE_ON_2, "findings", 41, "Expected 40 findings on 2 threads, but found 41");
   }
 
+  @Test
+  void nor_does_one_that_finds_otherwise_by_normal_forms_that_were_kept() {
+    refuses(Stage.JUDGE_KEPT, "findings", 39, "Expected 40 findings of judge-kept, but found 39");
+  }
+
   private static void refuses(Stage stage, String name, long count, String message) {
     BenchRun run = BenchFigures.counting(stage, name, count);
     assertThatThrownBy(() -> new Sums(run).require())

@@ -82,7 +82,7 @@ class StoryTest {
 
   private static RunResult judged(Workspace workspace, LocalDate asOf) {
     Progress progress = SILENT_CONSOLE.progress("reconcile", Streams.CHIPS.partitions());
-    return new Reconciler(workspace, 2).run(Scope.asOf(asOf), progress);
+    return new Reconciler(workspace, 2, SILENT_CONSOLE::say).run(Scope.asOf(asOf), progress);
   }
 
   @Test

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.duckdb.DuckDBFunctions;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
+import withers.contacts.FormFinder;
 import withers.contacts.People;
 import withers.finding.Who;
 import withers.id.OrganisationId;
@@ -42,8 +43,9 @@ final class Judge {
    * @param region the workspace's for phones, ISO 3166-1 alpha-2
    */
   Judge(String region) {
-    this.people =
-        new People(Directory.EMPTY, this::found, new NormalForms(region), Matcher.builtIn());
+    NormalForms forms = new NormalForms(region);
+    FormFinder anew = FormFinder.anew(this::found, forms);
+    this.people = new People(Directory.EMPTY, anew, forms, Matcher.builtIn());
   }
 
   /** Makes the judge known to a database that runs on a single thread. */

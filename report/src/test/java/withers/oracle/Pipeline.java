@@ -83,7 +83,8 @@ final class Pipeline {
     Scope scope = new Scope(asOf, Optional.of(knownBy));
     RunResult run =
         workspace.whileLocked(
-            "reconcile", () -> new Reconciler(workspace, 2).run(scope, Progress.SILENT));
+            "reconcile",
+            () -> new Reconciler(workspace, 2, note -> {}).run(scope, Progress.SILENT));
     Set<Answer> answers = new TreeSet<>(Answer.ORDER);
     run.findings().forEach(finding -> answers.add(answer(finding)));
     return answers;

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import withers.id.RecordKey;
 import withers.id.SourceId;
 
@@ -45,6 +46,11 @@ public interface ContactVault extends AutoCloseable {
       find(reference).ifPresent(contact -> found.put(reference, contact));
     }
     return found;
+  }
+
+  /** Those of these references behind which a contact is stored, without a look at it. */
+  default Set<ContactRef> stored(Collection<ContactRef> references) {
+    return findAll(references).keySet();
   }
 
   /**

@@ -83,7 +83,12 @@ public final class Directory {
 
   /** The organisation that has this name or alias, compared by {@link NameSpelling}. */
   public Optional<Organisation> named(String statedName) {
-    return Optional.ofNullable(byName.get(NameSpelling.key(statedName)));
+    return ofNameKey(NameSpelling.key(statedName));
+  }
+
+  /** The organisation that has a name or alias of this {@link NameSpelling#key}. */
+  public Optional<Organisation> ofNameKey(String key) {
+    return Optional.ofNullable(byName.get(key));
   }
 
   /** Those of a kind, in the order of their ids. */

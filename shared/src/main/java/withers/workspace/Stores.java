@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import withers.contact.ContactVault;
+import withers.contact.FormStore;
 import withers.contact.VaultKey;
 import withers.contact.VaultKeyFile;
 import withers.contact.sqlite.SqliteContactVault;
+import withers.contact.sqlite.SqliteFormStore;
 import withers.log.EventLog;
 import withers.log.sqlite.SqliteEventLog;
 
@@ -28,7 +30,19 @@ final class Stores {
   ContactVault vault() {
     folder();
     makeFirstKey();
-    return SqliteContactVault.open(paths.contactVault(), VaultKeyFile.load(paths.vaultKey()));
+    return SqliteContactVault.open(
+        paths.contactVault(),
+        VaultKeyFile.load(paths.vaultKey()),
+        references -> SqliteFormStore.forget(paths.normalForms(), references));
+  }
+
+  FormStore forms(String stamp) {
+    try {
+      OwnerOnly.folder(paths.cache());
+      return SqliteFormStore.open(paths.normalForms(), stamp);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Makes the vault's key when nothing that needs an older one is there. */

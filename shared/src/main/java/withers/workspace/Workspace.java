@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
 import withers.contact.ContactVault;
+import withers.contact.FormStore;
 import withers.log.EventLog;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
@@ -114,6 +115,16 @@ public final class Workspace {
    */
   public ContactVault openVault() {
     return new Stores(paths).vault();
+  }
+
+  /**
+   * Opens the normal forms of contacts that are kept; close them when done. The caller holds the
+   * workspace's lock.
+   *
+   * @param stamp of what makes normal forms: those of another stamp are outdated
+   */
+  public FormStore openForms(String stamp) {
+    return new Stores(paths).forms(stamp);
   }
 
   /** Something to be done while nobody else writes. */

@@ -65,9 +65,17 @@ public record WorkspacePaths(Path root) {
     return root.resolve("receipts");
   }
 
-  /** What the last export of each source held: made again when it is deleted. */
+  /**
+   * What the last export of each source held, and the normal forms of contacts: made again when it
+   * is deleted.
+   */
   public Path cache() {
     return root.resolve("cache");
+  }
+
+  /** Normal forms of contacts, which hold people's details as the vault does. */
+  public Path normalForms() {
+    return cache().resolve("normal-forms.db");
   }
 
   /** What each run found. */

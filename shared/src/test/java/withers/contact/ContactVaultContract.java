@@ -77,6 +77,8 @@ public abstract class ContactVaultContract {
     assertThat(vault.findAll(wanted)).isEqualTo(expected);
     assertThat(vault.findAll(wanted.subList(0, 1))).hasSize(1);
     assertThat(vault.findAll(List.of())).isEmpty();
+    assertThat(vault.stored(wanted)).isEqualTo(expected.keySet());
+    assertThat(vault.stored(List.of())).isEmpty();
     vault.close();
   }
 
@@ -215,6 +217,7 @@ public abstract class ContactVaultContract {
     assertClosed(() -> vault.store(List.of()));
     assertClosed(() -> vault.find(reference));
     assertClosed(() -> vault.findAll(List.of(reference)));
+    assertClosed(() -> vault.stored(List.of(reference)));
     assertClosed(() -> vault.isForgotten(reference));
     assertClosed(() -> vault.forget(List.of(reference), List.of()));
     assertClosed(vault::size);

@@ -5,7 +5,11 @@ import java.util.List;
 
 /** Makes names of what was read. Safe for several threads. */
 final class NameMaker {
-  private final NameWords words = new NameWords();
+  private final NameWords words;
+
+  NameMaker(NameWords words) {
+    this.words = words;
+  }
 
   PersonName name(Draft draft) {
     return new PersonName(

@@ -7,7 +7,11 @@ import withers.contact.Contact;
 
 /** Reads the name of a contact: whom it names, and which organisation. Safe for several threads. */
 final class NameReader {
-  private final NameMaker maker = new NameMaker();
+  private final NameMaker maker;
+
+  NameReader(NameWords words) {
+    this.maker = new NameMaker(words);
+  }
 
   /**
    * What a name names.

@@ -1,24 +1,21 @@
 package withers.matching.form;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
+import com.google.i18n.phonenumbers.PhoneNumberUtil;
+import com.ibm.icu.text.Transliterator;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.apache.commons.codec.language.Soundex;
 import withers.contact.Contact;
+import withers.organisation.NameSpelling;
 
 /** Makes the normal form of contacts. Safe for several threads, and remembers what repeats. */
 public final class NormalForms {
 
-  /** The version of the normal form: it rises when any contact may read otherwise than before. */
-  public static final int VERSION = 1;
-
-  private static final String DIGEST = digestOfResources();
-
-  private final NameReader names = new NameReader();
+  private final NameWords words = new NameWords();
+  private final NameReader names = new NameReader(words);
   private final PhoneReader phones;
 
   /**
@@ -41,24 +38,33 @@ public final class NormalForms {
         AddressReader.read(contact));
   }
 
-  /**
-   * What says whether two programs read contacts alike, the region left aside: the version, and a
-   * digest of all that is known of words (SHA-256, in hexadecimal digits, the first sixteen).
-   */
-  public static String stamp() {
-    return VERSION + "-" + DIGEST;
+  /** All that is asked of a contact. */
+  public FormedContact formed(Contact contact) {
+    return new FormedContact(of(contact), NameSpelling.key(contact.fullName()));
   }
 
-  private static String digestOfResources() {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      for (WordFile file : WordFile.values()) {
-        digest.update(file.bytes());
-      }
-      return HexFormat.of().formatHex(digest.digest()).substring(0, 16);
-    } catch (NoSuchAlgorithmException everyJavaHasIt) {
-      throw new IllegalStateException(everyJavaHasIt);
-    }
+  /** What was made of a contact, to be kept: equal for equal forms of one {@link #code}. */
+  public static byte[] bytes(FormedContact contact) {
+    return FormWriter.write(contact);
+  }
+
+  /**
+   * Takes back what {@link #bytes} gave.
+   *
+   * @param bytes written by a program with the same {@link #code}
+   */
+  public FormedContact read(byte[] bytes) {
+    return FormReader.read(bytes, words);
+  }
+
+  /** Classes that decide how contacts read, with all that stands in the packages of each. */
+  public static List<Class<?>> code() {
+    return List.of(NormalForms.class, Contact.class, NameSpelling.class);
+  }
+
+  /** A class of each library that takes part. */
+  public static List<Class<?>> libraries() {
+    return List.of(PhoneNumberUtil.class, Transliterator.class, Soundex.class);
   }
 
   private static <T> List<T> read(List<String> fields, Function<String, Stream<T>> reader) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.function.Function;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
+import withers.contacts.FormFinder;
 import withers.contacts.People;
 import withers.matching.form.NormalForms;
 import withers.workspace.Workspace;
@@ -20,10 +21,17 @@ public final class PeopleOf {
    */
   public static People workspace(
       Workspace workspace, Function<Collection<ContactRef>, Map<ContactRef, Contact>> vault) {
-    return new People(
-        workspace.directory(),
-        vault,
-        new NormalForms(workspace.settings().phoneRegion()),
-        MatchingFile.matcher(workspace));
+    NormalForms forms = new NormalForms(workspace.settings().phoneRegion());
+    return workspace(workspace, FormFinder.anew(vault, forms), forms);
+  }
+
+  /**
+   * The people of a workspace.
+   *
+   * @param found what their contacts are compared by
+   * @param forms makes the same of the directory's contacts
+   */
+  public static People workspace(Workspace workspace, FormFinder found, NormalForms forms) {
+    return new People(workspace.directory(), found, forms, MatchingFile.matcher(workspace));
   }
 }

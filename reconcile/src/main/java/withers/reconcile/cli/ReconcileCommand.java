@@ -1,6 +1,8 @@
 package withers.reconcile.cli;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -78,8 +80,11 @@ public final class ReconcileCommand implements Callable<Integer> {
   }
 
   private RunResult run(Workspace workspace, Scope scope) {
+    List<String> notes = new ArrayList<>();
     try (Progress progress = console.progress("reconcile", Streams.CHIPS.partitions())) {
-      return new Reconciler(workspace, threads).run(scope, progress);
+      return new Reconciler(workspace, threads, notes::add).run(scope, progress);
+    } finally {
+      notes.forEach(console::say);
     }
   }
 }

@@ -1,6 +1,7 @@
 package withers.reconcile.cli;
 
 import java.util.UUID;
+import java.util.function.Consumer;
 import withers.cli.Progress;
 import withers.contacts.People;
 import withers.finding.RunResult;
@@ -18,8 +19,9 @@ import withers.workspace.Workspace;
  * Runs a reconciliation on a workspace: judges the log, carries the follow-ups on, keeps the run.
  *
  * @param threads how many partitions are judged at a time, from 1
+ * @param notes takes sentences that the operator should read, without details of anyone
  */
-public record Reconciler(Workspace workspace, int threads) {
+public record Reconciler(Workspace workspace, int threads, Consumer<String> notes) {
 
   /**
    * Runs it. The caller holds the workspace's lock.
@@ -29,9 +31,11 @@ public record Reconciler(Workspace workspace, int threads) {
    * @throws withers.contact.VaultDamagedException when contacts are lost; nothing was recorded
    */
   public RunResult run(Scope scope, Progress progress) {
-    try (Stores stores = Stores.open(workspace)) {
-      People people = PeopleOf.workspace(workspace, stores::findAll);
+    try (Stores stores = Stores.open(workspace);
+        KeptForms forms = new KeptForms(workspace, stores)) {
+      People people = forms.people();
       Outcome outcome = reconciliation(people, progress).judge(stores.log().snapshot(), scope);
+      forms.kept().forEach(notes);
       stores.requireForgotten(people.missing());
       RunResult run = recorder(stores).record(outcome, scope);
       new RunStore(workspace.paths().runs()).write(run);

@@ -60,7 +60,7 @@ final class Stores implements AutoCloseable {
     }
   }
 
-  private ContactVault vault() {
+  ContactVault vault() {
     ContactVault open = vault;
     return open == null ? openedVault() : open;
   }

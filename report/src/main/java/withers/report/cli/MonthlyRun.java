@@ -1,6 +1,8 @@
 package withers.report.cli;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import withers.cli.Console;
 import withers.cli.ExitCode;
 import withers.cli.Progress;
@@ -48,8 +50,11 @@ record MonthlyRun(Workspace workspace, Console console) {
 
   private RunResult reconcile(LocalDate asOf) {
     int threads = Runtime.getRuntime().availableProcessors();
+    List<String> notes = new ArrayList<>();
     try (Progress progress = console.progress("reconcile", Streams.CHIPS.partitions())) {
-      return new Reconciler(workspace, threads).run(Scope.asOf(asOf), progress);
+      return new Reconciler(workspace, threads, notes::add).run(Scope.asOf(asOf), progress);
+    } finally {
+      notes.forEach(console::say);
     }
   }
 }

@@ -6,9 +6,11 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.contact.TaggedFields;
@@ -21,6 +23,7 @@ final class Finder {
   private final VaultKey key;
   private final PreparedStatement find;
   private final ManyReferences findMany;
+  private final ManyReferences stored;
   private final PreparedStatement forgotten;
 
   Finder(Connection connection, VaultKey key) throws SQLException {
@@ -29,6 +32,8 @@ final class Finder {
     this.findMany =
         new ManyReferences(
             connection, "SELECT reference, fields FROM any_contact WHERE reference IN ");
+    this.stored =
+        new ManyReferences(connection, "SELECT reference FROM any_contact WHERE reference IN ");
     this.forgotten =
         connection.prepareStatement(
             """
@@ -56,6 +61,13 @@ final class Finder {
             found.put(
                 References.read(Objects.requireNonNull(row.getBytes(1))),
                 Objects.requireNonNullElse(row.getBytes(2), new byte[0])));
+    return found;
+  }
+
+  Set<ContactRef> stored(Collection<ContactRef> references) throws SQLException {
+    Set<ContactRef> found = new HashSet<>();
+    stored.ask(
+        references, row -> found.add(References.read(Objects.requireNonNull(row.getBytes(1)))));
     return found;
   }
 

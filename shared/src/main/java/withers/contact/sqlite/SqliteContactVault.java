@@ -7,10 +7,12 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.contact.VaultKey;
+import withers.contact.VaultUnavailableException;
 import withers.sqlite.SqliteFile;
 
 /**
@@ -20,20 +22,34 @@ import withers.sqlite.SqliteFile;
  */
 public final class SqliteContactVault implements ContactVault {
 
+  /** What else forgets contacts. */
+  @FunctionalInterface
+  public interface Forgetting {
+    /**
+     * Deletes everything that was made of these contacts.
+     *
+     * @throws VaultUnavailableException when it can't; then the vault forgets nothing either
+     */
+    void forget(Collection<ContactRef> references);
+  }
+
   /** The index of so many is small. */
   private static final long FEW_RECENT = 1 << 17;
 
   private final SqliteFile file;
   private final VaultKey key;
   private final Connection connection;
+  private final Forgetting first;
   private final Keeper keeper;
   private final Finder finder;
   private volatile boolean closed;
 
-  private SqliteContactVault(SqliteFile file, VaultKey key, Connection connection, long fewRecent) {
+  private SqliteContactVault(
+      SqliteFile file, VaultKey key, Connection connection, Forgetting first, long fewRecent) {
     this.file = file;
     this.key = key;
     this.connection = connection;
+    this.first = first;
     this.keeper = new Keeper(connection, key, fewRecent);
     this.finder = file.trying(() -> new Finder(connection, key));
   }
@@ -46,12 +62,23 @@ public final class SqliteContactVault implements ContactVault {
    * @throws withers.contact.VaultDamagedException when SQLite finds it damaged
    */
   public static SqliteContactVault open(Path path, VaultKey key) {
-    return open(path, key, FEW_RECENT);
+    return open(path, key, references -> {});
   }
 
-  static SqliteContactVault open(Path path, VaultKey key, long fewRecent) {
+  /**
+   * Opens the vault as {@link #open(Path, VaultKey)} does.
+   *
+   * @param first what forgets contacts before the vault does, so that nothing is left of a contact
+   *     when the program is killed in between and forgetting is repeated
+   */
+  public static SqliteContactVault open(Path path, VaultKey key, Forgetting first) {
+    return open(path, key, first, FEW_RECENT);
+  }
+
+  static SqliteContactVault open(Path path, VaultKey key, Forgetting first, long fewRecent) {
     SqliteFile file = new SqliteFile(path, VaultSchema.FORMAT);
-    SqliteContactVault vault = new SqliteContactVault(file, key, file.openForWriting(), fewRecent);
+    SqliteContactVault vault =
+        new SqliteContactVault(file, key, file.openForWriting(), first, fewRecent);
     try {
       vault.writing(
           () -> {
@@ -88,6 +115,11 @@ public final class SqliteContactVault implements ContactVault {
     return found;
   }
 
+  @Override
+  public synchronized Set<ContactRef> stored(Collection<ContactRef> references) {
+    return reading(() -> finder.stored(references));
+  }
+
   private synchronized Map<ContactRef, byte[]> fields(Collection<ContactRef> references) {
     return reading(() -> finder.find(references));
   }
@@ -105,6 +137,8 @@ public final class SqliteContactVault implements ContactVault {
   @Override
   public synchronized void forget(
       Collection<ContactRef> references, Collection<RecordName> records) {
+    requireOpen();
+    first.forget(references);
     writing(
         () -> {
           keeper.forget(references, records);

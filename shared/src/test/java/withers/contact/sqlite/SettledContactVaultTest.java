@@ -16,7 +16,7 @@ class SettledContactVaultTest extends SqliteContactVaultTest {
 
   @Override
   protected ContactVault open() {
-    return SqliteContactVault.open(file(), KEY, 0);
+    return SqliteContactVault.open(file(), KEY, references -> {}, 0);
   }
 
   @Override
@@ -29,7 +29,7 @@ class SettledContactVaultTest extends SqliteContactVaultTest {
     Set<ContactRef> stored = new HashSet<>();
     RandomContacts random = new RandomContacts(5);
     for (int batch = 0; batch < 40; batch++) {
-      try (ContactVault vault = SqliteContactVault.open(file(), KEY, 20)) {
+      try (ContactVault vault = SqliteContactVault.open(file(), KEY, references -> {}, 20)) {
         List<Contact> contacts = random.contacts(1 + batch % 9);
         contacts.forEach(contact -> stored.add(vault.reference(contact)));
         vault.store(contacts.stream().map(this::deposit).toList());

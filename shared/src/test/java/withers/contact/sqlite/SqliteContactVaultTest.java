@@ -12,6 +12,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
@@ -73,6 +74,29 @@ class SqliteContactVaultTest extends ContactVaultContract {
     }
     assertThat(onDisk("Quillfeather")).isFalse();
     assertThat(onDisk("Quay Row")).isTrue();
+  }
+
+  @Test
+  void what_was_made_of_a_contact_is_forgotten_before_it() {
+    Contact person = new RandomContacts(5).contact();
+    ContactRef reference = KEY.reference(person);
+    List<ContactRef> forgotten = new ArrayList<>();
+    try (ContactVault vault = SqliteContactVault.open(file(), KEY, forgotten::addAll)) {
+      vault.store(List.of(deposit(person)));
+      vault.forget(List.of(reference), List.of());
+    }
+    assertThat(forgotten).containsExactly(reference);
+    SqliteContactVault.Forgetting failing =
+        references -> {
+          throw new VaultUnavailableException("in use");
+        };
+    Contact other = new RandomContacts(6).contact();
+    try (ContactVault vault = SqliteContactVault.open(file(), KEY, failing)) {
+      vault.store(List.of(deposit(other)));
+      assertThatThrownBy(() -> vault.forget(List.of(KEY.reference(other)), List.of()))
+          .hasMessage("in use");
+      assertThat(vault.find(KEY.reference(other))).hasValue(other);
+    }
   }
 
   @Test
