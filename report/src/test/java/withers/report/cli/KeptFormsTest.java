@@ -21,8 +21,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.MethodOrderer.OrderAnnotation;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
 import withers.codec.finding.CanonicalFindings;
 import withers.contact.ContactRef;
@@ -32,6 +35,7 @@ import withers.workspace.Workspace;
 
 /** The demo's runs find the same whatever has become of the normal forms that are kept. */
 @TestInstance(PER_CLASS)
+@TestMethodOrder(OrderAnnotation.class)
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class KeptFormsTest {
   private static final Path HOME = Path.of("..").toAbsolutePath().normalize();
@@ -122,6 +126,7 @@ class KeptFormsTest {
   }
 
   @Test
+  @Order(Integer.MAX_VALUE) // what is forgotten stays so
   void nothing_of_a_forgotten_contact_stays_among_them() throws IOException, SQLException {
     byte[] reference = bytes("SELECT reference" + ONLY_ONE_WITH_ITS_FORM.formatted(0));
     byte[] form = bytes("SELECT form" + ONLY_ONE_WITH_ITS_FORM.formatted(0));
