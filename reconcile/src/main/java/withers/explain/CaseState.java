@@ -38,7 +38,12 @@ record CaseState(RunResult run, CaseKey key, Naming naming) {
     if (run.settled().contains(key)) {
       return "settled by a person, and not listed";
     }
-    return finding().isPresent() ? "found again by this run" : "open, and not found by this run";
+    if (finding().isPresent()) {
+      return "found again by this run";
+    }
+    return run.stillOpen().contains(key)
+        ? "open, and not found by this run"
+        : "not open any more under this name";
   }
 
   /** What hides it, a line each; one line when nothing does. */

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -13,6 +13,7 @@ import withers.cases.Answered;
 import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
 import withers.cases.CaseStep;
+import withers.cases.CaseStep.Step;
 import withers.cases.Reference;
 import withers.cases.Settled;
 import withers.cases.Settlement;
@@ -38,16 +39,9 @@ record Story(LogSnapshot log) {
    * @param names what the follow-up is and was called
    */
   List<String> of(Collection<CaseKey> names) {
-    Set<CaseKey> all = new HashSet<>(names);
-    List<Line> lines = new ArrayList<>();
-    log.<CaseEvent>replay(
-        Streams.CASES,
-        0,
-        (event, marker) -> {
-          if (all.contains(event.key())) {
-            lines.add(line(event));
-          }
-        });
+    Moves moves = Moves.read(log);
+    Set<CaseKey> all = moves.names(names);
+    List<Line> lines = new ArrayList<>(events(all, moves));
     mails(all, lines);
     // The sort is stable: what the log has of one day stays in its order.
     return lines.stream()
@@ -57,6 +51,32 @@ record Story(LogSnapshot log) {
         .toList();
   }
 
+  private List<Line> events(Set<CaseKey> names, Moves moves) {
+    List<Line> lines = new ArrayList<>();
+    Set<Step> steps = EnumSet.noneOf(Step.class);
+    log.<CaseEvent>replay(
+        Streams.CASES,
+        0,
+        (event, marker) -> {
+          if (names.contains(event.key()) && !moves.isLeft(event)) {
+            boolean isAgain = event instanceof CaseStep step && steps.contains(step.step());
+            lines.add(moves.isReached(event) ? moved((CaseStep) event) : line(event, isAgain));
+            if (event instanceof CaseStep step) {
+              steps.add(step.step());
+            }
+          }
+        });
+    return lines;
+  }
+
+  private static Line moved(CaseStep step) {
+    CaseKey key = step.key();
+    return new Line(
+        step.asOf(),
+        "goes on under %s, record %s, by run %s"
+            .formatted(key.anchor().display(), key.recordKey(), step.run()));
+  }
+
   private void mails(Set<CaseKey> names, List<Line> lines) {
     Mailings mailings = Mailings.read(log);
     names.stream()
@@ -64,20 +84,18 @@ record Story(LogSnapshot log) {
         .forEach(day -> lines.add(new Line(day, "told of by mail")));
   }
 
-  private static Line line(CaseEvent event) {
+  private static Line line(CaseEvent event, boolean isAgain) {
     if (event instanceof CaseStep step) {
-      return new Line(step.asOf(), step(step));
+      return new Line(step.asOf(), step(step, isAgain));
     }
     return event instanceof Answered answered
         ? new Line(answered.day(), answered(answered))
         : settled((Settled) event);
   }
 
-  private static String step(CaseStep step) {
-    return switch (step.step()) {
-      case OPENED -> "opened by run " + step.run();
-      case CLOSED -> "closed by run " + step.run();
-    };
+  private static String step(CaseStep step, boolean isAgain) {
+    String what = step.step() == Step.OPENED ? "opened" : "closed";
+    return "%s%s by run %s".formatted(what, isAgain ? " again" : "", step.run());
   }
 
   private static String answered(Answered answer) {

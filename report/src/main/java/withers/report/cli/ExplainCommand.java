@@ -21,6 +21,7 @@ import withers.contact.Contact;
 import withers.contact.ContactVault;
 import withers.explain.Explainer;
 import withers.explain.Explanation;
+import withers.explain.PastCases;
 import withers.finding.RunResult;
 import withers.history.Periods;
 import withers.id.OrganisationId;
@@ -80,18 +81,27 @@ public final class ExplainCommand implements Callable<Integer> {
     Workspace workspace = workspaceOption.open();
     Optional<OrganisationId> forWhom = Optional.ofNullable(reader).map(id -> known(id, workspace));
     RunResult wanted = new Reporter(workspace).run(Optional.ofNullable(run));
-    List<CaseKey> cases = new NamedCases(wanted, workspace).find(words);
-    if (cases.isEmpty()) {
-      console.say(
-          "Run %s tells of no such follow-up: give the reference as a list shows it, or the number and the kind. \"withers trace NUMBER\" tells what the records say."
-              .formatted(wanted.id()));
-      return ExitCode.ATTENTION.number();
-    }
     try (EventLog log = workspace.openLog();
         ContactVault vault = workspace.openVault()) {
-      tell(cases, explainer(wanted, workspace, log.snapshot(), vault, forWhom));
+      LogSnapshot snapshot = log.snapshot();
+      List<CaseKey> cases = cases(wanted, workspace, snapshot);
+      if (cases.isEmpty()) {
+        console.say(
+            "Run %s tells of no such follow-up: give the reference as a list shows it, or the number and the kind. \"withers trace NUMBER\" tells what the records say."
+                .formatted(wanted.id()));
+        return ExitCode.ATTENTION.number();
+      }
+      tell(cases, explainer(wanted, workspace, snapshot, vault, forWhom));
     }
     return ExitCode.DONE.number();
+  }
+
+  /** What the run tells of, else what the log knows of: lists of long ago lie about, too. */
+  private List<CaseKey> cases(RunResult wanted, Workspace workspace, LogSnapshot log) {
+    List<CaseKey> told = new NamedCases(wanted, workspace).find(words);
+    return told.isEmpty()
+        ? new NamedCases(wanted, PastCases.upTo(wanted.asOf(), log), workspace).find(words)
+        : told;
   }
 
   private OrganisationId known(String id, Workspace workspace) {

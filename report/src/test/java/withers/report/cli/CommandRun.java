@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +37,16 @@ record CommandRun(int code, String out, String err) {
   static CommandRun after(int days, String... args) {
     Instant then = NOW.plus(Duration.ofDays(days));
     return at(then, new Home(Optional.empty()), Operator.NOBODY, time -> {}, args);
+  }
+
+  /** On another day, at the same hour. */
+  static CommandRun on(LocalDate day, String... args) {
+    return at(hour(day), new Home(Optional.empty()), Operator.NOBODY, time -> {}, args);
+  }
+
+  /** The hour at which commands are run. */
+  static Instant hour(LocalDate day) {
+    return day.atTime(NOW.atOffset(ZoneOffset.UTC).toLocalTime()).toInstant(ZoneOffset.UTC);
   }
 
   private static CommandRun of(Home home, String... args) {

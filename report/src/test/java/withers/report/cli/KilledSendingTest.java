@@ -7,8 +7,6 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -39,7 +37,8 @@ class KilledSendingTest {
 
   @Test
   void killed_between_the_server_s_answer_and_its_record() throws Exception {
-    Process process = java(StoppingBeforeTheRecord.class, folder.toString());
+    Process process =
+        AnotherJava.running(StoppingBeforeTheRecord.class, folder.toString(), "2026-03-01");
     BufferedReader said =
         new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     assertThat(said.readLine()).isEqualTo(StoppingBeforeTheRecord.ACCEPTED + "dune-shelter");
@@ -52,7 +51,8 @@ class KilledSendingTest {
   void killed_when_the_mail_is_there_and_before_the_server_answers() throws Exception {
     CompletableFuture<Process> process = new CompletableFuture<>();
     server.atTheEnd(() -> process.join().destroyForcibly().onExit().join());
-    process.complete(java(Main.class, workspace.command("report", "--send", "--yes")));
+    process.complete(
+        AnotherJava.running(Main.class, workspace.command("report", "--send", "--yes")));
     assertThat(process.join().waitFor()).isNotZero();
     server.atTheEnd(() -> {});
 
@@ -76,21 +76,5 @@ class KilledSendingTest {
     assertThat(server.taken())
         .map(FaultyServer.Taken::to)
         .containsExactly("post@dune-shelter.example.org", "post@harbour-vets.example.org");
-  }
-
-  private static Process java(Class<?> main, String... arguments) throws IOException {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(
-        List.of(
-            "-XX:TieredStopAtLevel=1",
-            "-XX:+IgnoreUnrecognizedVMOptions",
-            "--enable-native-access=ALL-UNNAMED",
-            "--sun-misc-unsafe-memory-access=allow",
-            "-cp",
-            System.getProperty("java.class.path"),
-            main.getName()));
-    command.addAll(List.of(arguments));
-    return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
   }
 }

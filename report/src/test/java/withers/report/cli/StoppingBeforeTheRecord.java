@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import withers.delivery.Delivery;
@@ -32,8 +35,8 @@ final class StoppingBeforeTheRecord {
   private StoppingBeforeTheRecord() {}
 
   public static void main(String... args) {
-    Workspace workspace =
-        Workspace.open(Path.of(args[0]), Clock.fixed(CommandRun.NOW, ZoneOffset.UTC));
+    Instant now = CommandRun.hour(LocalDate.parse(args[1]));
+    Workspace workspace = Workspace.open(Path.of(args[0]), Clock.fixed(now, ZoneOffset.UTC));
     workspace.whileLocked("report", () -> send(workspace));
   }
 
@@ -49,8 +52,14 @@ final class StoppingBeforeTheRecord {
       DeliveryBook book =
           new DeliveryBook(log, workspace.clock(), () -> new ImportId(UUID.randomUUID()));
       return new Sender(carrier, book, time -> {})
-          .send(Planned.of(published, book.mailings(), book.today(), 28));
+          .send(due(published, book, workspace.settings().mail().reminderDays()));
     }
+  }
+
+  private static List<Planned> due(Published published, DeliveryBook book, int interval) {
+    return Planned.of(published, book.mailings(), book.today(), interval).stream()
+        .filter(planned -> planned.due().isDue())
+        .toList();
   }
 
   /** A log that never comes to write of an acceptance. */

@@ -10,10 +10,12 @@ import java.util.Locale;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
+import withers.cases.Anchor;
 import withers.cases.CaseKey;
 import withers.cases.Reference;
 import withers.delivery.Delivery;
 import withers.delivery.Delivery.Step;
+import withers.finding.Finding;
 import withers.finding.RunResult;
 import withers.mailing.Mailings;
 import withers.report.Coast;
@@ -59,6 +61,27 @@ class ChangedTest {
   void what_can_not_be_judged_this_time_stays_told() {
     assertThat(after(unjudged).told()).contains(Reference.of(unjudged)).hasSize(8);
     assertThat(after(closed).told()).doesNotContain(Reference.of(closed)).hasSize(7);
+  }
+
+  @Test
+  void what_was_told_under_another_chip_of_the_animal_is_neither_new_nor_settled() {
+    Finding onTwoChips =
+        run.findings().stream()
+            .filter(finding -> finding.actor().equals(CLINIC) && finding.chips().size() > 1)
+            .findFirst()
+            .orElseThrow();
+    CaseKey key = onTwoChips.caseKey();
+    Anchor other = new Anchor.Chip(onTwoChips.chips().get(1));
+    CaseKey former = new CaseKey(key.rule(), other, key.actor(), key.recordKey());
+
+    FollowUpList list = after(former);
+
+    assertThat(Changed.in(list, texts))
+        .isEqualTo("6 new, 1 still open, 0 settled since the list of 2 February 2026.");
+    assertThat(list.told())
+        .contains(Reference.of(key))
+        .doesNotContain(Reference.of(former))
+        .hasSize(7);
   }
 
   @Test

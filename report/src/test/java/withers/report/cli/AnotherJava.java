@@ -1,0 +1,27 @@
+package withers.report.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Programs in a Java of their own, which can be killed. */
+final class AnotherJava {
+  private AnotherJava() {}
+
+  static Process running(Class<?> main, String... arguments) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(
+        List.of(
+            "-XX:TieredStopAtLevel=1",
+            "-XX:+IgnoreUnrecognizedVMOptions",
+            "--enable-native-access=ALL-UNNAMED",
+            "--sun-misc-unsafe-memory-access=allow",
+            "-cp",
+            System.getProperty("java.class.path"),
+            main.getName()));
+    command.addAll(List.of(arguments));
+    return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+  }
+}

@@ -1,0 +1,144 @@
+package withers.report.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.TreeMap;
+import withers.report.Coast;
+
+/**
+ * A clinic, a shelter and two registries, all of them invented, with what each has in its records
+ * just now. Their exports are whole: each month every row is there again.
+ */
+record SmallNetwork(Path folder, Map<Export, TreeMap<String, String>> rows) {
+
+  /** Who exports what. */
+  enum Export {
+    PATIENTS("No,Chip,Second,Seen,Died,Client,Phone"),
+    STAYS("No,Chip,In,From,FromPhone,Out,To,Phone"),
+    TIDELINE("No,Chip,Since,Contact,Phone"),
+    BEACON("No,Chip,Since,Contact,Phone");
+
+    private final String header;
+
+    Export(String header) {
+      this.header = header;
+    }
+
+    private String word() {
+      return name().toLowerCase(java.util.Locale.ROOT);
+    }
+  }
+
+  /** A workspace that sends mail through a server on this machine. */
+  static SmallNetwork in(Path folder, int port) throws IOException {
+    Coast.write(folder, "withers.yaml", SETTINGS.formatted(port));
+    Coast.write(folder, "organisations.yaml", ORGANISATIONS);
+    Coast.write(folder, "sources/patients.yaml", PATIENTS);
+    Coast.write(folder, "sources/stays.yaml", STAYS);
+    Coast.write(folder, "sources/tideline.yaml", REGISTER.formatted("tideline", "tideline"));
+    Coast.write(folder, "sources/beacon.yaml", REGISTER.formatted("beacon", "beacon"));
+    return new SmallNetwork(folder, new EnumMap<>(Export.class));
+  }
+
+  /** From now on an organisation's records have these rows, in place of those of the same keys. */
+  void state(Export export, String text) {
+    text.lines()
+        .map(line -> line.replaceAll(" +", " ").replaceAll(" ?, ?", ",").strip())
+        .forEach(
+            line ->
+                rows.computeIfAbsent(export, none -> new TreeMap<>())
+                    .put(line.substring(0, line.indexOf(',')), line));
+  }
+
+  /** All exports of a day come in. */
+  void export(LocalDate day) throws IOException {
+    for (Map.Entry<Export, TreeMap<String, String>> one : rows.entrySet()) {
+      Export export = one.getKey();
+      String lines = String.join("\n", one.getValue().values());
+      Coast.write(
+          folder,
+          "inbox/%s-%s.csv".formatted(export.word(), day),
+          export.header + "\n" + lines + "\n");
+    }
+  }
+
+  private static final String SETTINGS =
+      """
+      network: Coast Network
+      settle-seconds: 0
+      zone: UTC
+      phone-region: US
+      language: en-GB
+      coordinator: coast-network
+      test-numbers: accepted
+      list-cap: 4
+      mail:
+        reminder-days: 45
+        server: {host: localhost, port: %d, security: none}
+      """;
+
+  private static final String ORGANISATIONS =
+      """
+      organisations:
+        - {id: harbour-vets, name: Harbour Vets, kind: clinic, phones: ['+1 212 555 0110'], mail: post@harbour-vets.example.org}
+        - {id: dune-shelter, name: Dune Shelter, kind: shelter, phones: ['+1 212 555 0120'], mail: post@dune-shelter.example.org}
+        - {id: tideline, name: Tideline, kind: registry, phones: ['+1 212 555 0130'], mail: post@tideline.example.org}
+        - {id: beacon, name: Beacon, kind: registry, phones: ['+1 212 555 0140'], mail: post@beacon.example.org}
+        - {id: coast-network, name: Coast Network, kind: coordinator, mail: post@coast-network.example.org}
+      """;
+
+  private static final String PATIENTS =
+      """
+      organisation: harbour-vets
+      kind: clinic-patients
+      files: [patients-*.csv]
+      export-date: {from: file-name}
+      extent: full
+      coverage: {reach: whole}
+      key: [No]
+      columns:
+        chip: Chip
+        second-chip: Second
+        visit: Seen
+        died: Died
+        client: {name: Client, phones: [Phone]}
+      """;
+
+  private static final String STAYS =
+      """
+      organisation: dune-shelter
+      kind: shelter-movements
+      files: [stays-*.csv]
+      export-date: {from: file-name}
+      extent: full
+      coverage: {reach: whole}
+      key: [No]
+      columns:
+        chip: Chip
+        intake: In
+        intake-from: {name: From, phones: [FromPhone]}
+        outcome: Out
+        outcome-to: {name: To, phones: [Phone]}
+      fixed:
+        intake-type: intake-surrender
+        outcome-type: adoption
+      """;
+
+  private static final String REGISTER =
+      """
+      organisation: %s
+      kind: registry-contacts
+      files: [%s-*.csv]
+      export-date: {from: file-name}
+      extent: full
+      coverage: {reach: whole}
+      key: [No]
+      columns:
+        chip: Chip
+        updated: Since
+        primary: {name: Contact, phones: [Phone]}
+      """;
+}
