@@ -1,7 +1,11 @@
 package withers.report.csv;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -28,13 +32,22 @@ public final class ListCsv {
 
   /** The file's bytes. */
   public byte[] of(FollowUpList list) {
-    StringBuilder text = new StringBuilder(BYTE_ORDER_MARK);
-    try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
-      printer.printRecord(ListTable.headings(texts));
-      printer.printRecords(ListTable.rows(list, texts));
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      write(list, bytes);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return text.toString().getBytes(StandardCharsets.UTF_8);
+    return bytes.toByteArray();
+  }
+
+  /** Writes the file row by row; the stream stays open. */
+  public void write(FollowUpList list, OutputStream out) throws IOException {
+    Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    text.write(BYTE_ORDER_MARK);
+    CSVPrinter printer = new CSVPrinter(text, FORMAT);
+    printer.printRecord(ListTable.headings(texts));
+    printer.printRecords(ListTable.rows(list, texts));
+    printer.flush();
   }
 }

@@ -96,7 +96,7 @@ public final class Publisher {
       String reader = list.organisation().id().value();
       folder.write(reader, "list.html", utf8(pages.list(list)));
       folder.write(reader, "list.xlsx", new ListWorkbook(texts).of(list));
-      folder.write(reader, "list.csv", new ListCsv(texts).of(list));
+      folder.write(reader, "list.csv", out -> new ListCsv(texts).write(list, out));
       bag.ifPresent(mails -> mails.add(list));
       listed.add(list.listed());
     }

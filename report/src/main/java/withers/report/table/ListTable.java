@@ -1,6 +1,5 @@
 package withers.report.table;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -25,7 +24,6 @@ import withers.text.HarmlessText;
 public final class ListTable {
   private final FollowUpList list;
   private final Texts texts;
-  private final List<List<String>> rows = new ArrayList<>();
 
   private ListTable(FollowUpList list, Texts texts) {
     this.list = list;
@@ -37,28 +35,29 @@ public final class ListTable {
     return Stream.of(Column.values()).map(column -> column.heading(texts)).toList();
   }
 
-  /** The rows in the list's order. */
-  public static List<List<String>> rows(FollowUpList list, Texts texts) {
+  /** The rows in the list's order, each made when it is asked for. */
+  public static Stream<List<String>> rows(FollowUpList list, Texts texts) {
     ListTable table = new ListTable(list, texts);
-    list.bands().forEach(table::add);
-    list.questions().forEach(table::add);
-    return List.copyOf(table.rows);
+    return Stream.concat(
+        list.bands().stream().flatMap(table::rows), list.questions().stream().map(table::row));
   }
 
-  private void add(BandSection section) {
+  private Stream<List<String>> rows(BandSection section) {
     String when = texts.say("band." + section.band().word());
-    section.tasks().forEach(task -> task.followUps().forEach(one -> add(when, task, one)));
+    return section.tasks().stream()
+        .flatMap(task -> task.followUps().stream().map(one -> row(when, task, one)));
   }
 
-  private void add(String when, Task task, FollowUp followUp) {
-    Stream<String> cells =
-        Stream.of(Column.values()).map(column -> cell(column, when, task, followUp));
-    rows.add(cells.map(HarmlessText::of).toList());
+  private List<String> row(String when, Task task, FollowUp followUp) {
+    return row(column -> cell(column, when, task, followUp));
   }
 
-  private void add(Question question) {
-    Stream<String> cells = Stream.of(Column.values()).map(column -> cell(column, question));
-    rows.add(cells.map(HarmlessText::of).toList());
+  private List<String> row(Question question) {
+    return row(column -> cell(column, question));
+  }
+
+  private static List<String> row(Function<Column, String> cell) {
+    return Stream.of(Column.values()).map(cell).map(HarmlessText::of).toList();
   }
 
   private String cell(Column column, Question question) {

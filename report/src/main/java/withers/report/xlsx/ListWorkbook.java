@@ -52,12 +52,12 @@ public final class ListWorkbook {
   }
 
   private void followUps(Worksheet sheet, FollowUpList list) {
-    List<List<String>> rows = ListTable.rows(list, texts);
     header(sheet);
-    for (int row = 0; row < rows.size(); row++) {
-      row(sheet, row + 1, rows.get(row));
+    int last = 0;
+    for (List<String> cells : (Iterable<List<String>>) ListTable.rows(list, texts)::iterator) {
+      row(sheet, ++last, cells);
     }
-    sheet.setAutoFilter(0, 0, rows.size(), Column.values().length - 1);
+    sheet.setAutoFilter(0, 0, last, Column.values().length - 1);
     sheet.freezePane(1, 1);
     sheet.repeatRows(0);
     sheet.pageOrientation("landscape");

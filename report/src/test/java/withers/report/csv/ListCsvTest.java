@@ -36,7 +36,8 @@ class ListCsvTest {
     assertThat(records).hasSize(9);
     assertThat(records.get(0).values()).containsExactly(headings());
     for (int row = 0; row < 8; row++) {
-      assertThat(records.get(row + 1).toList()).isEqualTo(ListTable.rows(list, texts).get(row));
+      assertThat(records.get(row + 1).toList())
+          .isEqualTo(ListTable.rows(list, texts).toList().get(row));
     }
   }
 

@@ -40,7 +40,7 @@ class ListWorkbookTest {
         assertThat(text(sheet.getRow(0), column)).isEqualTo(ListTable.headings(texts).get(column));
         for (int row = 0; row < 8; row++) {
           assertThat(text(sheet.getRow(row + 1), column))
-              .isEqualTo(ListTable.rows(list, texts).get(row).get(column));
+              .isEqualTo(ListTable.rows(list, texts).toList().get(row).get(column));
         }
       }
     }
