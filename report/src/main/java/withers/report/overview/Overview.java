@@ -59,8 +59,18 @@ public record Overview(
    * What became of follow-ups since the run before.
    *
    * @param settledByPeople how many are not listed because a person settled them, now or before
+   * @param answered how many are open and not listed for now, because they were answered
+   * @param snoozed how many are open and not listed for now, because they were put off
+   * @param closedAfterAnswers how many of the closed had been answered
    */
-  public record Changes(long opened, long stillOpen, long closed, long settledByPeople) {}
+  public record Changes(
+      long opened,
+      long stillOpen,
+      long closed,
+      long settledByPeople,
+      long answered,
+      long snoozed,
+      long closedAfterAnswers) {}
 
   /** How many animals could not be judged for want of one registry's records. */
   public record Unjudged(OrganisationId registry, NotJudged.Reason reason, long animals) {}

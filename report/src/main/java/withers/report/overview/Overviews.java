@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import withers.cases.CaseKey;
 import withers.finding.Finding;
+import withers.finding.Life.Stage;
 import withers.finding.NotJudged;
 import withers.finding.RunResult;
 import withers.id.OrganisationId;
@@ -53,13 +54,27 @@ public final class Overviews {
         run.knownBy(),
         run.animals(),
         counts(run.findings(), new HashSet<>(run.aside())),
-        new Changes(
-            run.opened().size(), run.stillOpen().size(), run.closed().size(), run.settled().size()),
+        changes(run),
         run.questions().size(),
         unjudged(run.notJudged()),
         sources,
         silent(sources, background.directory()),
         trend(RunFigures.of(run), background.earlier()));
+  }
+
+  private static Changes changes(RunResult run) {
+    return new Changes(
+        run.opened().size(),
+        run.stillOpen().size(),
+        run.closed().size(),
+        run.settled().size(),
+        lives(run, Stage.ANSWERED),
+        lives(run, Stage.SNOOZED),
+        lives(run, Stage.CLOSED));
+  }
+
+  private static long lives(RunResult run, Stage stage) {
+    return run.lives().stream().filter(life -> life.stage() == stage).count();
   }
 
   private static List<OrganisationId> silent(List<SourceStatus> sources, Directory directory) {

@@ -115,6 +115,9 @@ class AnswersRoundTripTest {
         .contains(
             "“The client was reached and will do it” on 1 March 2026, by front desk. It comes up again on 15 April 2026,")
         .doesNotContain("Mara");
+    assertThat(list("overview.html"))
+        .content()
+        .contains("Of these, answered and waiting for records</th><td class=\"n\">1<");
     assertThat(withers("reconcile", "--json").out())
         .contains("\"answered\":1,\"snoozed\":0,\"closedAfterAnswers\":0");
     assertThat(withers("explain", NUMBER).out())

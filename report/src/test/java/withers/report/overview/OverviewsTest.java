@@ -39,7 +39,7 @@ class OverviewsTest {
     assertThat(overview.followUps(SHELTER)).isEqualTo(1);
     assertThat(overview.followUps(CLINIC, Band.THIS_MONTH)).isEqualTo(3);
     assertThat(overview.organisations()).containsExactly(SHELTER, CLINIC);
-    assertThat(overview.changes()).isEqualTo(new Overview.Changes(5, 4, 1, 1));
+    assertThat(overview.changes()).isEqualTo(new Overview.Changes(5, 4, 1, 1, 0, 0, 0));
   }
 
   @Test
@@ -181,7 +181,10 @@ class OverviewsTest {
                 "opened" : 5,
                 "stillOpen" : 4,
                 "closed" : 1,
-                "settledByPeople" : 1
+                "settledByPeople" : 1,
+                "answered" : 0,
+                "snoozed" : 0,
+                "closedAfterAnswers" : 0
               },
               "questions" : 1,
               "counts" : [ {
