@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -102,9 +103,8 @@ final class Volume implements Callable<Integer> {
             .redirectError(ProcessBuilder.Redirect.INHERIT)
             .start();
     long peak = 0;
-    while (process.isAlive()) {
+    while (!process.waitFor(LOOK_EACH_MILLIS, TimeUnit.MILLISECONDS)) {
       peak = Math.max(peak, resident(process).orElse(0));
-      Thread.sleep(LOOK_EACH_MILLIS);
     }
     console.print(
         String.format(

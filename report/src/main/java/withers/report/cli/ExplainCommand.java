@@ -10,7 +10,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import withers.cases.CaseKey;
 import withers.cases.Reference;
@@ -54,11 +53,7 @@ public final class ExplainCommand implements Callable<Integer> {
   @Spec private @Nullable CommandSpec spec;
   @Mixin private WorkspaceOption workspaceOption;
 
-  @Parameters(
-      arity = "1..*",
-      paramLabel = "CASE",
-      description = "The reference that a list shows, or a number, with a kind or without.")
-  private List<String> words = List.of();
+  @Mixin private CaseParameter wantedCase;
 
   @Option(
       names = "--for",
@@ -98,9 +93,10 @@ public final class ExplainCommand implements Callable<Integer> {
 
   /** What the run tells of, else what the log knows of: lists of long ago lie about, too. */
   private List<CaseKey> cases(RunResult wanted, Workspace workspace, LogSnapshot log) {
-    List<CaseKey> told = new NamedCases(wanted, workspace).find(words);
+    List<CaseKey> told = new NamedCases(wanted, workspace).find(wantedCase.words());
     return told.isEmpty()
-        ? new NamedCases(wanted, PastCases.upTo(wanted.asOf(), log), workspace).find(words)
+        ? new NamedCases(wanted, PastCases.upTo(wanted.asOf(), log), workspace)
+            .find(wantedCase.words())
         : told;
   }
 

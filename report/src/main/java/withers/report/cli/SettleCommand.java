@@ -13,7 +13,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import withers.cases.CaseKey;
 import withers.cases.Settled;
@@ -60,11 +59,7 @@ public final class SettleCommand implements Callable<Integer> {
   @Spec private @Nullable CommandSpec spec;
   @Mixin private WorkspaceOption workspaceOption;
 
-  @Parameters(
-      arity = "1..*",
-      paramLabel = "CASE",
-      description = "The reference that a list shows, or a number, with a kind or without.")
-  private List<String> words = List.of();
+  @Mixin private CaseParameter wantedCase;
 
   @ArgGroup(multiplicity = "1")
   private What what = new What();
@@ -86,19 +81,7 @@ public final class SettleCommand implements Callable<Integer> {
     private boolean withdraw;
   }
 
-  @Option(
-      names = "--by",
-      paramLabel = "ROLE",
-      required = true,
-      description = "In which role, such as \"front desk\". Never a person's name.")
-  private String role = "";
-
-  @Option(
-      names = "--reason",
-      paramLabel = "TEXT",
-      required = true,
-      description = "Why, in a sentence. No phones, no addresses, no names of people.")
-  private String reason = "";
+  @Mixin private WhoAndWhy said;
 
   @Option(
       names = "--on",
@@ -162,8 +145,8 @@ public final class SettleCommand implements Callable<Integer> {
     LocalDate found = text.day(Optional.ofNullable(day));
     return new Request(
         Optional.ofNullable(what.answer).map(text::answer),
-        text.role(role),
-        text.reason(reason),
+        text.role(said.role()),
+        text.reason(said.reason()),
         found,
         text.until(found, Optional.ofNullable(until)),
         Optional.ofNullable(registry).map(text::registry),
@@ -190,7 +173,7 @@ public final class SettleCommand implements Callable<Integer> {
         SettlementReader.read(log, Scope.asOf(LocalDate.MAX)).all().stream()
             .map(Settled::key)
             .toList();
-    return new NamedCases(run, settled, workspace).find(words);
+    return new NamedCases(run, settled, workspace).find(wantedCase.words());
   }
 
   private static SettlementMaker maker(

@@ -1,7 +1,6 @@
 package withers.report.cli;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
@@ -12,7 +11,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import withers.cases.CaseKey;
 import withers.cases.Settlement;
@@ -48,11 +46,7 @@ public final class SnoozeCommand implements Callable<Integer> {
   @Spec private @Nullable CommandSpec spec;
   @Mixin private WorkspaceOption workspaceOption;
 
-  @Parameters(
-      arity = "1..*",
-      paramLabel = "CASE",
-      description = "The reference that a list shows, or a number, with a kind or without.")
-  private List<String> words = List.of();
+  @Mixin private CaseParameter wantedCase;
 
   @Option(
       names = "--until",
@@ -61,19 +55,7 @@ public final class SnoozeCommand implements Callable<Integer> {
       description = "The day on which it comes up again, YYYY-MM-DD; within a year.")
   private LocalDate until = LocalDate.MIN;
 
-  @Option(
-      names = "--by",
-      paramLabel = "ROLE",
-      required = true,
-      description = "In which role, such as \"coordinator\". Never a person's name.")
-  private String role = "";
-
-  @Option(
-      names = "--reason",
-      paramLabel = "TEXT",
-      required = true,
-      description = "Why, in a sentence. No phones, no addresses, no names of people.")
-  private String reason = "";
+  @Mixin private WhoAndWhy said;
 
   SnoozeCommand(Console console) {
     this.console = console;
@@ -84,10 +66,10 @@ public final class SnoozeCommand implements Callable<Integer> {
     Workspace workspace = workspaceOption.open();
     SettleText text = new SettleText(workspace, this::refusal);
     requireSoon(workspace.today());
-    String by = text.role(role);
-    String why = text.reason(reason);
+    String by = text.role(said.role());
+    String why = text.reason(said.reason());
     RunResult run = new Reporter(workspace).run(Optional.empty());
-    CaseKey key = text.one(new NamedCases(run, workspace).find(words), run.id());
+    CaseKey key = text.one(new NamedCases(run, workspace).find(wantedCase.words()), run.id());
     requireOpen(key, run);
     SettlementLog.Word word =
         new SettlementLog.Word(
