@@ -140,6 +140,10 @@ class ArchitectureTest {
       only("withers.report.chart..", "org.jfree..", "org.apache.batik..", "java.awt..");
 
   @ArchTest
+  static final ArchRule Quartz_stays_in_the_schedule =
+      only("withers.report.schedule..", "org.quartz..");
+
+  @ArchTest
   static final ArchRule templates_stay_in_pages = only("withers.report.html..", "gg.jte..");
 
   @ArchTest

@@ -11,8 +11,14 @@ import java.nio.charset.StandardCharsets;
  * @param out for data, which scripts may read
  * @param err for messages and progress
  * @param isTerminal whether a person sees {@code err} on a terminal
+ * @param brake asked with every step of a task that shows how far it is
  */
-public record Console(PrintStream out, PrintStream err, boolean isTerminal) {
+public record Console(PrintStream out, PrintStream err, boolean isTerminal, Brake brake) {
+
+  /** A console of a command that nothing ends early. */
+  public Console(PrintStream out, PrintStream err, boolean isTerminal) {
+    this(out, err, isTerminal, Brake.NONE);
+  }
 
   /**
    * A system property: {@code true} when standard error is a terminal. Java can't tell, so the
@@ -41,12 +47,14 @@ public record Console(PrintStream out, PrintStream err, boolean isTerminal) {
   }
 
   /**
-   * Shows how far a task is, on a terminal; elsewhere nothing. Close it when the task ends.
+   * Shows how far a task is, on a terminal; elsewhere nothing. Close it when the task ends. Each
+   * step throws a {@link StoppedException} when the task is to end early.
    *
    * @param task what is being done, in a word or two
    * @param total number of steps; 0 or less when it is not known
    */
   public Progress progress(String task, long total) {
-    return isTerminal ? ProgressBarOnTerminal.start(err, task, total) : Progress.SILENT;
+    Progress shown = isTerminal ? ProgressBarOnTerminal.start(err, task, total) : Progress.SILENT;
+    return brake == Brake.NONE ? shown : new BrakedProgress(shown, brake);
   }
 }

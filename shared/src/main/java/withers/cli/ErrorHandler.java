@@ -43,6 +43,7 @@ public final class ErrorHandler implements IExecutionExceptionHandler, IParamete
             new Known(ConfigException.class, ExitCode.CONFIGURATION),
             new Known(InputRefusedException.class, ExitCode.INPUT_REFUSED),
             new Known(WorkspaceBusyException.class, ExitCode.BUSY),
+            new Known(StoppedException.class, ExitCode.BUSY),
             new Known(StaleParentException.class, ExitCode.BUSY),
             new Known(LogUnavailableException.class, ExitCode.STORAGE),
             new Known(VaultUnavailableException.class, ExitCode.STORAGE),

@@ -1,11 +1,13 @@
 package withers.workspace;
 
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import withers.id.OrganisationId;
 import withers.organisation.PeriodDays;
+import withers.schedule.ScheduledJob;
 
 /**
  * What {@code withers.yaml} states.
@@ -28,6 +30,7 @@ import withers.organisation.PeriodDays;
  * @param unchangedRecords whether imports recognise records that did not change
  * @param matching the file of the workspace's own parameters of matching, within the workspace;
  *     empty when the built-in ones count
+ * @param schedule what is done by itself, in the order of the file
  * @param mail what goes out by mail, when, and how
  */
 public record Settings(
@@ -45,6 +48,7 @@ public record Settings(
     int settleSeconds,
     UnchangedRecords unchangedRecords,
     Optional<String> matching,
+    List<ScheduledJob> schedule,
     MailSettings mail) {
 
   /**
@@ -63,6 +67,7 @@ public record Settings(
 
   public Settings {
     regions = Map.copyOf(regions);
+    schedule = List.copyOf(schedule);
   }
 
   /** Whether numbers under the test code are taken. */

@@ -1,5 +1,6 @@
 package withers.workspace;
 
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.IllformedLocaleException;
@@ -38,9 +39,12 @@ final class SettingsReader {
   }
 
   Settings read(Fields fields) {
+    String network = fields.text("network");
+    ZoneId zone = fields.value("zone", Values::zone, ZoneOffset.UTC);
+    Optional<MailSettings> mail = fields.map("mail", MailSettingsReader::read);
     return new Settings(
-        fields.text("network"),
-        fields.value("zone", Values::zone, ZoneOffset.UTC),
+        network,
+        zone,
         fields
             .optionalValue("phone-region", SettingsReader::region)
             .orElse(Settings.UNKNOWN_REGION),
@@ -60,7 +64,13 @@ final class SettingsReader {
         fields.wholeNumber("settle-seconds", Settings.DEFAULT_SETTLE_SECONDS, 0, LONGEST_SETTLING),
         fields.choice("unchanged-records", UnchangedRecords.RECOGNISED),
         fields.optionalText("matching"),
-        fields.map("mail", MailSettingsReader::read).orElse(MailSettings.DEFAULT));
+        new ScheduleReader(zone, canSend(mail, fields)).read(fields),
+        mail.orElse(MailSettings.DEFAULT));
+  }
+
+  /** Mail that is stated with a mistake is told of by itself. */
+  private static boolean canSend(Optional<MailSettings> mail, Fields fields) {
+    return mail.map(stated -> stated.server().isPresent()).orElseGet(() -> fields.has("mail"));
   }
 
   private Map<String, PeriodDays> regions(Fields fields) {

@@ -161,7 +161,25 @@ public final class Workspace {
         OwnerOnly.folder(folder);
       }
       return prepared(
-          WorkspaceLock.take(paths, LockHolder.describe(activity, ZonedDateTime.now(clock))));
+          WorkspaceLock.take(
+              paths.lock(), LockHolder.describe(activity, ZonedDateTime.now(clock))));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Takes the right to keep the schedule; the workspace can be written to meanwhile. Close it when
+   * done.
+   *
+   * @throws WorkspaceBusyException when another process keeps it
+   * @throws UncheckedIOException when the folder can't be written to
+   */
+  public WorkspaceLock lockSchedule() {
+    try {
+      OwnerOnly.folder(paths.schedule());
+      return WorkspaceLock.take(
+          paths.scheduleLock(), LockHolder.describe("schedule", ZonedDateTime.now(clock)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -11,8 +11,9 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The right to write to a workspace, for one command at a time. Held until it is closed or its
- * process ends, however it ends. On network file systems it is as good as their file locks are.
+ * The right to write to a workspace, for one command at a time, or to keep its schedule. Held until
+ * it is closed or its process ends, however it ends. On network file systems it is as good as their
+ * file locks are.
  */
 public final class WorkspaceLock implements AutoCloseable {
   // A system that ties file locks to processes drops them as soon as any channel on the file
@@ -31,18 +32,18 @@ public final class WorkspaceLock implements AutoCloseable {
   }
 
   /**
-   * Takes the lock without waiting.
+   * Takes a lock without waiting.
    *
    * @param words who takes it, for those who are refused meanwhile
    * @throws WorkspaceBusyException when it is taken
    */
-  static WorkspaceLock take(WorkspacePaths paths, String words) throws IOException {
-    Path key = paths.log().toRealPath();
+  static WorkspaceLock take(LockFiles files, String words) throws IOException {
+    Path key = files.lock().resolveSibling("").toRealPath();
     if (!HELD_HERE.add(key)) {
-      throw busy(paths);
+      throw files.busy();
     }
     try {
-      return new WorkspaceLock(key, paths.lockHolder(), lockedChannel(paths)).announce(words);
+      return new WorkspaceLock(key, files.holder(), lockedChannel(files)).announce(words);
     } catch (IOException | RuntimeException failed) {
       HELD_HERE.remove(key);
       throw failed;
@@ -50,9 +51,9 @@ public final class WorkspaceLock implements AutoCloseable {
   }
 
   @SuppressWarnings("resource") // closing the channel is what gives the lock back
-  private static FileChannel lockedChannel(WorkspacePaths paths) throws IOException {
+  private static FileChannel lockedChannel(LockFiles files) throws IOException {
     FileChannel channel =
-        OwnerOnly.open(paths.lock(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        OwnerOnly.open(files.lock(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
     try {
       if (channel.tryLock() != null) {
         return channel;
@@ -62,11 +63,7 @@ public final class WorkspaceLock implements AutoCloseable {
       throw failed;
     }
     channel.close();
-    throw busy(paths);
-  }
-
-  private static WorkspaceBusyException busy(WorkspacePaths paths) {
-    return new WorkspaceBusyException(paths.root().toString(), LockHolder.read(paths.lockHolder()));
+    throw files.busy();
   }
 
   private WorkspaceLock announce(String words) throws IOException {

@@ -98,12 +98,19 @@ public record WorkspacePaths(Path root) {
     return root.resolve("outbox");
   }
 
-  Path lock() {
-    return log().resolve("workspace.lock");
+  /** What was done of the schedule: a file for each job. */
+  public Path schedule() {
+    return root.resolve("schedule");
   }
 
-  Path lockHolder() {
-    return log().resolve("workspace.lock.holder");
+  /** The right to write. */
+  LockFiles lock() {
+    return LockFiles.in(log(), "workspace", root);
+  }
+
+  /** The right to keep the schedule. */
+  LockFiles scheduleLock() {
+    return LockFiles.in(schedule(), "schedule", root);
   }
 
   /** Every folder of a workspace. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /**
@@ -229,13 +230,20 @@ public final class Fields {
    * file; empty when the key is absent. Values with a mistake are left out.
    */
   public <T> Map<String, T> mapOfMaps(String key, Function<Fields, T> reader) {
+    return mapOfMaps(key, (name, fields) -> reader.apply(fields));
+  }
+
+  /** As {@link #mapOfMaps(String, Function)}, with the free key of each map. */
+  public <T> Map<String, T> mapOfMaps(String key, BiFunction<String, Fields, T> reader) {
     Map<String, T> read = new LinkedHashMap<>();
     node(key).flatMap(node -> values.map(key, node)).map(YamlMap::entries).stream()
         .flatMap(List::stream)
         .forEach(
-            entry ->
-                inner(entry.key().text(), entry.value(), reader)
-                    .ifPresent(one -> read.put(entry.key().text(), one)));
+            entry -> {
+              String name = entry.key().text();
+              inner(name, entry.value(), fields -> reader.apply(name, fields))
+                  .ifPresent(one -> read.put(name, one));
+            });
     return read;
   }
 

@@ -70,6 +70,7 @@ class WorkspaceConfigurationTest {
                 10,
                 UnchangedRecords.RECOGNISED,
                 Optional.empty(),
+                List.of(),
                 MailSettings.DEFAULT));
   }
 

@@ -63,6 +63,7 @@ class WorkspaceCreationTest {
                 10,
                 UnchangedRecords.RECOGNISED,
                 Optional.empty(),
+                List.of(),
                 MailSettings.DEFAULT));
     assertThat(workspace.coordinator().name()).isEqualTo("Coast & Dunes: the 'Network'");
   }

@@ -11,6 +11,7 @@ import withers.cli.WithersCommandLine;
 import withers.contact.VaultDamagedException;
 import withers.contact.VaultUnavailableException;
 import withers.report.demo.Home;
+import withers.report.schedule.cli.Commands;
 import withers.report.send.Pause;
 
 /** All commands, put together with what they are given from outside. */
@@ -30,10 +31,18 @@ public final class Application {
         CommandFactory.handing(console, clock, environment)
             .and(Home.class, home)
             .and(Operator.class, operator)
-            .and(Pause.class, pause),
+            .and(Pause.class, pause)
+            .and(Commands.class, commands(clock, environment, home)),
         console,
         ErrorHandler.standard()
             .and(VaultUnavailableException.class, ExitCode.STORAGE)
             .and(VaultDamagedException.class, ExitCode.STORAGE));
+  }
+
+  /** What the schedule starts: the same commands, with nobody to be asked. */
+  private static Commands commands(Clock clock, Environment environment, Home home) {
+    return (words, console, pause) ->
+        commandLine(console, clock, environment, home, Operator.NOBODY, pause)
+            .execute(words.toArray(String[]::new));
   }
 }

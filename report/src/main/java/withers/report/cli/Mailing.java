@@ -89,7 +89,7 @@ record Mailing(Workspace workspace, Console console, Pause pause, boolean isJson
                               .filter(one -> one.due().isDue())
                               .filter(one -> offered.contains(one.recipient()))
                               .toList();
-                      try (Carrier carrier = offer.carrier()) {
+                      try (Carrier carrier = new BrakedCarrier(offer.carrier(), console.brake())) {
                         return new Sender(carrier, book, pause).send(due);
                       }
                     }));

@@ -13,6 +13,7 @@ import withers.reconcile.cli.CalibrateCommand;
 import withers.reconcile.cli.CheckCommand;
 import withers.reconcile.cli.ReconcileCommand;
 import withers.reconcile.cli.TraceCommand;
+import withers.report.schedule.cli.ScheduleCommand;
 
 /** The root of the command line: every other command is a subcommand of this one. */
 @Command(
@@ -35,6 +36,7 @@ import withers.reconcile.cli.TraceCommand;
       ExplainCommand.class,
       SettleCommand.class,
       SnoozeCommand.class,
+      ScheduleCommand.class,
       DemoCommand.class
     },
     description =

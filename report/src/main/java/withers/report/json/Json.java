@@ -18,6 +18,11 @@ public final class Json {
     return MAPPER.writeValueAsString(value);
   }
 
+  /** Texts and numbers, each under its name, in their order; on one line. */
+  public static String line(Map<String, ?> values) {
+    return JsonMapper.shared().writeValueAsString(values);
+  }
+
   /** Results that are JSON already, each under its name, in their order; indented. */
   public static String joined(Map<String, String> parts) {
     Map<String, JsonNode> read = new LinkedHashMap<>();

@@ -70,6 +70,7 @@ class WithersCommandTest {
             "explain",
             "settle",
             "snooze",
+            "schedule",
             "demo");
     UsageCheck.everyCommandShowsAnExample(command);
   }

@@ -1,0 +1,86 @@
+package withers.report.schedule.cli;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Set;
+import withers.cli.Console;
+import withers.report.schedule.cli.ScheduleLog.About;
+import withers.schedule.Action;
+
+/**
+ * Does the actions of a job by the commands that do them for people, one after another.
+ *
+ * @param workspace its folder
+ * @param stop ends them early
+ */
+record JobCommands(Commands commands, String workspace, ScheduleLog log, Stop stop) {
+  private static final int MOST_MESSAGES = 20;
+
+  /** The command lines of actions, without the workspace. */
+  static List<List<String>> of(Set<Action> actions) {
+    List<List<String>> lines = new ArrayList<>();
+    if (actions.contains(Action.INGEST)) {
+      lines.add(List.of("ingest"));
+    }
+    if (actions.contains(Action.RECONCILE)) {
+      lines.add(List.of("reconcile"));
+    }
+    if (actions.contains(Action.REPORT)) {
+      lines.add(
+          actions.contains(Action.SEND) ? List.of("report", "--send", "--yes") : List.of("report"));
+    }
+    return lines;
+  }
+
+  /**
+   * Does them. One that ends with something for a person to see to keeps no other back, as with
+   * {@code withers run}; any other trouble ends the job.
+   */
+  Outcome perform(Set<Action> actions, About about) {
+    Outcome worst = Outcome.DONE;
+    for (List<String> line : of(actions)) {
+      Outcome outcome = perform(line, about.command(line.get(0)));
+      if (!outcome.mayGoOn()) {
+        return outcome;
+      }
+      worst =
+          worst.code() == Outcome.DONE.code() || outcome.code() > worst.code() ? outcome : worst;
+    }
+    return worst;
+  }
+
+  private Outcome perform(List<String> line, About about) {
+    Deque<String> messages = new ArrayDeque<>();
+    List<String> words = words(line);
+    if (stop.isAsked()) {
+      return new Outcome(Outcome.DONE.code(), words, List.of(), true);
+    }
+    int code = run(words, about, messages);
+    boolean isStopped = stop.isAsked() && code != Outcome.DONE.code();
+    return new Outcome(code, words, List.copyOf(messages), isStopped);
+  }
+
+  private int run(List<String> words, About about, Deque<String> messages) {
+    try (var out = LineStream.to(line -> log.info(about, line));
+        var err = LineStream.to(line -> hear(line, about, messages))) {
+      return commands.run(words, new Console(out, err, false, stop), stop::pause);
+    }
+  }
+
+  private void hear(String line, About about, Deque<String> messages) {
+    log.error(about, line);
+    if (messages.size() == MOST_MESSAGES) {
+      messages.removeFirst();
+    }
+    messages.addLast(line);
+  }
+
+  private List<String> words(List<String> line) {
+    List<String> words = new ArrayList<>(line);
+    words.add(1, "--workspace");
+    words.add(2, workspace);
+    return words;
+  }
+}
