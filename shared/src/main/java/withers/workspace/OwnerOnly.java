@@ -1,7 +1,9 @@
 package withers.workspace;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -65,26 +67,37 @@ public final class OwnerOnly {
    * @throws FileAlreadyExistsException when there is one
    */
   public static void writeNew(Path file, String text) throws IOException {
-    write(file, text.getBytes(StandardCharsets.UTF_8), StandardOpenOption.CREATE_NEW);
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    write(file, out -> out.write(bytes), StandardOpenOption.CREATE_NEW);
   }
 
   /**
    * Writes a file whole or not at all, durable on return: readers see the old content or the new.
    */
   public static void replace(Path file, byte[] content) throws IOException {
+    replace(file, out -> out.write(content));
+  }
+
+  /** What a file is filled with. */
+  @FunctionalInterface
+  public interface Content {
+    void writeTo(OutputStream out) throws IOException;
+  }
+
+  /** The same with content that is written as it comes, however long it is. */
+  public static void replace(Path file, Content content) throws IOException {
     Path fresh = file.resolveSibling(file.getFileName() + ".new");
     write(fresh, content, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING);
     Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
   }
 
-  private static void write(Path file, byte[] content, OpenOption... options) throws IOException {
+  private static void write(Path file, Content content, OpenOption... options) throws IOException {
     OpenOption[] all = Arrays.copyOf(options, options.length + 1);
     all[options.length] = StandardOpenOption.WRITE;
-    try (FileChannel channel = open(file, all)) {
-      ByteBuffer buffer = ByteBuffer.wrap(content);
-      while (buffer.hasRemaining()) {
-        channel.write(buffer);
-      }
+    try (FileChannel channel = open(file, all);
+        OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
+      content.writeTo(out);
+      out.flush();
       channel.force(true);
     }
   }

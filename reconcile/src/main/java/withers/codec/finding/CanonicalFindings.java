@@ -1,11 +1,13 @@
 package withers.codec.finding;
 
+import java.io.ByteArrayOutputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.stream.Collectors;
 import withers.finding.Finding;
 
 /**
@@ -13,10 +15,10 @@ import withers.finding.Finding;
  * Places in files, imports, times of recording, contact references and names of people are left
  * out, so that equal sets of exports give equal bytes on every machine and under every vault key.
  *
- * @param text the lines, each ended by a line feed
- * @param count how many there are
+ * @param findings in their total order
+ * @param sha256 SHA-256 (FIPS 180-4) of the lines in UTF-8, as 64 hexadecimal digits
  */
-public record CanonicalFindings(String text, int count) {
+public record CanonicalFindings(List<Finding> findings, String sha256) {
 
   /**
    * The canonical form of findings.
@@ -24,22 +26,36 @@ public record CanonicalFindings(String text, int count) {
    * @param findings in their total order
    */
   public static CanonicalFindings of(List<Finding> findings) {
-    return new CanonicalFindings(
-        findings.stream().map(CanonicalFindings::line).collect(Collectors.joining()),
-        findings.size());
+    MessageDigest digest = digest();
+    write(findings, new DigestOutputStream(OutputStream.nullOutputStream(), digest));
+    return new CanonicalFindings(List.copyOf(findings), HexFormat.of().formatHex(digest.digest()));
   }
 
-  private static String line(Finding finding) {
-    return JsonText.of(json -> new FindingJson(json, false).write(finding)) + "\n";
-  }
-
-  /** SHA-256 (FIPS 180-4) of the text in UTF-8, as 64 hexadecimal digits. */
-  public String sha256() {
+  private static MessageDigest digest() {
     try {
-      byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+      return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("This Java has no SHA-256", e);
     }
+  }
+
+  /**
+   * Writes the lines of findings, each ended by a line feed, one by one; leaves the stream open.
+   */
+  public static void write(List<Finding> findings, OutputStream out) {
+    findings.forEach(
+        finding -> JsonText.line(out, json -> new FindingJson(json, false).write(finding)));
+  }
+
+  /** How many lines there are. */
+  public int count() {
+    return findings.size();
+  }
+
+  /** The lines. */
+  public String text() {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    write(findings, out);
+    return out.toString(StandardCharsets.UTF_8);
   }
 }

@@ -3,9 +3,7 @@ package withers.codec.finding;
 import java.util.List;
 import java.util.Optional;
 import withers.cases.Anchor;
-import withers.chip.ChipNumber;
 import withers.chip.NumberRange;
-import withers.codec.finding.RunJson.Fields;
 import withers.contact.ContactRef;
 import withers.fact.Slot;
 import withers.fact.Species;
@@ -37,11 +35,11 @@ final class FindingReader {
     return new Finding(
         FindingKind.of(finding.text("kind")),
         anchor(finding),
-        finding.texts("chips").stream().map(FindingReader::chip).toList(),
+        finding.chips("chips"),
         Words.read(Species.class, finding.text("species")),
         finding.optionalText("animalName"),
-        new OrganisationId(finding.text("actor")),
-        finding.optionalText("actorRecord").map(RecordKey::new),
+        finding.organisation("actor"),
+        finding.optionalText("actorRecord").map(key -> finding.one(new RecordKey(key))),
         who(finding.object("custodian")),
         finding.each("registered", FindingReader::registration),
         finding.texts("fields"),
@@ -61,11 +59,11 @@ final class FindingReader {
 
   static OpenQuestion question(Fields question) {
     return new OpenQuestion(
-        question.texts("chips").stream().map(FindingReader::chip).toList(),
+        question.chips("chips"),
         Words.read(Species.class, question.text("species")),
         question.optionalText("animalName"),
-        new OrganisationId(question.text("asked")),
-        new RecordKey(question.text("record")),
+        question.organisation("asked"),
+        question.key("record"),
         who(question.object("keeper")).person().orElseThrow(IllegalArgumentException::new),
         question.day("since"),
         question.each("registered", FindingReader::registration));
@@ -73,18 +71,19 @@ final class FindingReader {
 
   /** What a finding or a follow-up hangs on. */
   static Anchor anchor(Fields fields) {
-    return fields
-        .optionalText("anchorSource")
-        .<Anchor>map(id -> new Anchor.Source(new SourceId(id)))
-        .orElseGet(() -> new Anchor.Chip(chip(fields.text("anchor"))));
+    return fields.one(
+        fields
+            .optionalText("anchorSource")
+            .<Anchor>map(id -> new Anchor.Source(new SourceId(id)))
+            .orElseGet(() -> new Anchor.Chip(fields.chip("anchor"))));
   }
 
   private static Damage damage(Fields damage) {
     return new Damage(
-        new SourceId(damage.text("source")),
+        damage.source("source"),
         damage.text("written"),
         damage.optionalText("surviving"),
-        damage.texts("candidates").stream().map(FindingReader::chip).toList(),
+        damage.chips("candidates"),
         (int) damage.number("alike"),
         damage.day("firstStated"),
         damage.text("where"));
@@ -92,27 +91,28 @@ final class FindingReader {
 
   private static Stock stock(Fields stock) {
     return new Stock(
-        new NumberRange(chip(stock.text("from")), chip(stock.text("to"))),
-        stock.texts("first").stream().map(FindingReader::chip).toList(),
+        new NumberRange(stock.chip("from"), stock.chip("to")),
+        stock.chips("first"),
         stock.number("unaccounted"));
   }
 
   private static Finding.Registration registration(Fields one) {
     return new Finding.Registration(
-        chip(one.text("chip")),
-        new OrganisationId(one.text("registry")),
+        one.chip("chip"),
+        one.organisation("registry"),
         who(one.object("primary")),
         one.optionalObject("compared").map(FindingReader::compared));
   }
 
   private static Compared compared(Fields compared) {
-    return new Compared(
-        Words.read(Verdict.class, compared.text("verdict")),
-        Words.read(Ground.class, compared.text("ground")),
-        compared.number("prior"),
-        compared.each("weights", FindingReader::weight),
-        compared.number("samePerson"),
-        compared.number("sameHousehold"));
+    return compared.one(
+        new Compared(
+            Words.read(Verdict.class, compared.text("verdict")),
+            Words.read(Ground.class, compared.text("ground")),
+            compared.number("prior"),
+            compared.each("weights", FindingReader::weight),
+            compared.number("samePerson"),
+            compared.number("sameHousehold")));
   }
 
   private static Compared.Weight weight(Fields weight) {
@@ -126,18 +126,19 @@ final class FindingReader {
     List<Priority.Factor> factors =
         priority.each(
             "arithmetic", f -> new Priority.Factor(f.text("name"), f.number("millionths")));
-    return new Priority(
-        Words.read(Band.class, priority.text("band")), priority.number("harm"), factors);
+    return priority.one(
+        new Priority(
+            Words.read(Band.class, priority.text("band")), priority.number("harm"), factors));
   }
 
   private static Evidence evidence(Fields evidence) {
     return new Evidence(
         Words.read(Evidence.Part.class, evidence.text("part")),
         evidence.day("day"),
-        chip(evidence.text("chip")),
-        new OrganisationId(evidence.text("saidBy")),
-        new SourceId(evidence.text("source")),
-        new RecordKey(evidence.text("key")),
+        evidence.chip("chip"),
+        evidence.organisation("saidBy"),
+        evidence.source("source"),
+        evidence.key("key"),
         Words.read(Slot.class, evidence.text("slot")),
         evidence.day("firstStated"),
         who(evidence.object("who")),
@@ -145,24 +146,20 @@ final class FindingReader {
   }
 
   private static Who who(Fields who) {
-    Optional<String> person = who.optionalText("person");
-    if (person.isPresent()) {
-      return new Who.Person(
-          reference(person.get()),
-          new SourceId(who.text("source")),
-          new OrganisationId(who.text("suppliedBy")));
-    }
-    return who.optionalText("organisation")
-        .<Who>map(id -> new Who.Organisation(new OrganisationId(id)))
-        .or(() -> who.optionalText("outside").map(Who.Outside::new))
-        .orElseGet(Who.Nobody::new);
+    return who.one(
+        who.optionalText("person")
+            .<Who>map(reference -> person(reference, who))
+            .or(() -> who.optionalText("organisation").map(id -> organisation(id)))
+            .or(() -> who.optionalText("outside").map(Who.Outside::new))
+            .orElseGet(Who.Nobody::new));
   }
 
-  private static ChipNumber chip(String display) {
-    return ChipNumber.parse(display);
+  private static Who organisation(String id) {
+    return new Who.Organisation(new OrganisationId(id));
   }
 
-  private static ContactRef reference(String text) {
-    return ContactRef.parse(text);
+  private static Who person(String reference, Fields who) {
+    return new Who.Person(
+        ContactRef.parse(reference), who.source("source"), who.organisation("suppliedBy"));
   }
 }

@@ -1,19 +1,25 @@
 package withers.codec.finding;
 
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.StringWriter;
 import java.util.function.Consumer;
 import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.JsonParser;
 import tools.jackson.core.StreamReadFeature;
-import tools.jackson.databind.DeserializationFeature;
-import tools.jackson.databind.JsonNode;
+import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.json.JsonMapper;
 
-/** JSON from and to text. */
+/**
+ * JSON from and to text, and from and to streams, which stay open. Jackson's faults come as they
+ * are.
+ */
 final class JsonText {
   private static final JsonMapper MAPPER =
       JsonMapper.builder()
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .disable(StreamReadFeature.AUTO_CLOSE_SOURCE)
+          .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
           .build();
 
   private JsonText() {}
@@ -26,7 +32,16 @@ final class JsonText {
     return text.toString();
   }
 
-  static JsonNode read(String json) {
-    return MAPPER.readTree(json);
+  /** Writes one line. */
+  static void line(OutputStream out, Consumer<JsonGenerator> writer) {
+    try (JsonGenerator json = MAPPER.createGenerator(out)) {
+      writer.accept(json);
+      json.writeRaw('\n');
+    }
+  }
+
+  /** Trees of parts are read from it with {@link JsonParser#readValueAsTree()}. */
+  static JsonParser parser(InputStream json) {
+    return MAPPER.createParser(json);
   }
 }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import tools.jackson.core.JsonGenerator;
 import withers.cases.Channel;
 import withers.cases.Outcome;
-import withers.codec.finding.RunJson.Fields;
 import withers.finding.Life;
 
 /** How a follow-up stands, as a part of a run's JSON. */
@@ -34,13 +33,13 @@ final class LifeJson {
 
   static Life read(Fields life) {
     return new Life(
-        RunJson.caseKey(life),
+        RunReader.caseKey(life),
         life.day("since"),
         life.isTrue("reopened"),
         Words.read(Life.Stage.class, life.text("stage")),
         life.optionalDay("day").map(day -> word(day, life)),
         life.optionalDay("until"),
-        life.texts("attempts").stream().map(LocalDate::parse).toList(),
+        life.days("attempts"),
         life.optionalText("channel").map(word -> Words.read(Channel.class, word)));
   }
 

@@ -1,17 +1,17 @@
 package withers.codec.finding;
 
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.time.DateTimeException;
-import java.time.LocalDate;
-import java.util.List;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
-import tools.jackson.databind.JsonNode;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.exc.JacksonIOException;
 import withers.cases.CaseKey;
-import withers.chip.ChipNumber;
 import withers.finding.Backlog;
 import withers.finding.NotJudged;
 import withers.finding.RunResult;
-import withers.id.OrganisationId;
 import withers.log.LogDamagedException;
 
 /**
@@ -28,15 +28,15 @@ public final class RunJson {
    */
   static final int VERSION = 6;
 
-  private static final int FIRST_WITH_LISTING = 3;
-  private static final int FIRST_WITH_QUESTIONS = 4;
-  private static final int FIRST_WITH_SETTLED = 5;
-  private static final int FIRST_WITH_LIVES = 6;
-
   private RunJson() {}
 
-  public static String write(RunResult run) {
-    return JsonText.of(json -> write(run, json)) + "\n";
+  /**
+   * Writes a run as UTF-8, finding by finding, and leaves the stream open.
+   *
+   * @throws UncheckedIOException when the stream fails
+   */
+  public static void write(RunResult run, OutputStream out) {
+    JsonText.line(out, json -> write(run, json));
   }
 
   private static void write(RunResult run, JsonGenerator json) {
@@ -83,119 +83,20 @@ public final class RunJson {
   }
 
   /**
-   * Reads what {@link #write} wrote.
+   * Reads what {@link #write} wrote, finding by finding, to its end.
    *
    * @throws LogDamagedException when the text is anything else, or of a later version
+   * @throws UncheckedIOException when the stream fails
    */
-  public static RunResult read(String text) {
-    try {
-      return run(new Fields(JsonText.read(text)));
+  public static RunResult read(InputStream in) {
+    try (JsonParser json = JsonText.parser(in)) {
+      return new RunReader().read(json);
+    } catch (JacksonIOException e) {
+      throw new UncheckedIOException(e.getCause());
     } catch (JacksonException e) {
       throw new LogDamagedException("Expected the JSON of a run, but found other text", e);
     } catch (IllegalArgumentException | DateTimeException e) {
       throw new LogDamagedException("Expected the JSON of a run, but found a value of none", e);
-    }
-  }
-
-  private static RunResult run(Fields run) {
-    if (run.number("version") < 1 || run.number("version") > VERSION) {
-      throw new IllegalArgumentException(
-          "Expected version 1 to %d, but found %d".formatted(VERSION, run.number("version")));
-    }
-    boolean tellsListing = run.number("version") >= FIRST_WITH_LISTING;
-    return new RunResult(
-        run.text("id"),
-        run.day("asOf"),
-        run.optionalText("knownBy").map(LocalDate::parse),
-        run.number("animals"),
-        run.each("findings", FindingReader::read),
-        run.each("notJudged", RunJson::notJudged),
-        run.number("version") >= FIRST_WITH_QUESTIONS
-            ? run.each("questions", FindingReader::question)
-            : List.of(),
-        caseKeys(run, "opened"),
-        caseKeys(run, "stillOpen"),
-        caseKeys(run, "closed"),
-        tellsListing ? run.each("backlogs", RunJson::backlog) : List.of(),
-        tellsListing ? caseKeys(run, "aside") : List.of(),
-        run.number("version") >= FIRST_WITH_SETTLED ? caseKeys(run, "settled") : List.of(),
-        run.number("version") >= FIRST_WITH_LIVES ? run.each("lives", LifeJson::read) : List.of());
-  }
-
-  private static NotJudged notJudged(Fields one) {
-    return new NotJudged(
-        ChipNumber.parse(one.text("anchor")),
-        new OrganisationId(one.text("registry")),
-        Words.read(NotJudged.Reason.class, one.text("reason")));
-  }
-
-  private static Backlog backlog(Fields backlog) {
-    return new Backlog(
-        new OrganisationId(backlog.text("organisation")),
-        backlog.day("since"),
-        caseKeys(backlog, "followUps"),
-        caseKeys(backlog, "waiting"));
-  }
-
-  private static List<CaseKey> caseKeys(Fields run, String name) {
-    return run.each(name, RunJson::caseKey);
-  }
-
-  static CaseKey caseKey(Fields key) {
-    return new CaseKey(
-        key.text("rule"),
-        FindingReader.anchor(key),
-        new OrganisationId(key.text("actor")),
-        key.text("recordKey"));
-  }
-
-  /** The fields of a JSON object; a missing or misplaced one is an illegal argument. */
-  record Fields(JsonNode node) {
-
-    String text(String name) {
-      return optionalText(name).orElseThrow(() -> missing(name, "a text"));
-    }
-
-    java.util.Optional<String> optionalText(String name) {
-      return node.optional(name).map(JsonNode::stringValue);
-    }
-
-    LocalDate day(String name) {
-      return LocalDate.parse(text(name));
-    }
-
-    long number(String name) {
-      return node.optional(name).orElseThrow(() -> missing(name, "a number")).longValue();
-    }
-
-    Fields object(String name) {
-      return new Fields(node.optional(name).orElseThrow(() -> missing(name, "an object")));
-    }
-
-    java.util.Optional<Fields> optionalObject(String name) {
-      return node.optional(name).map(Fields::new);
-    }
-
-    <T> List<T> each(String name, java.util.function.Function<Fields, T> reader) {
-      JsonNode list = node.optional(name).orElseThrow(() -> missing(name, "a list"));
-      return list.valueStream().map(item -> reader.apply(new Fields(item))).toList();
-    }
-
-    boolean isTrue(String name) {
-      return node.optional(name).orElseThrow(() -> missing(name, "true or false")).booleanValue();
-    }
-
-    java.util.Optional<LocalDate> optionalDay(String name) {
-      return optionalText(name).map(LocalDate::parse);
-    }
-
-    List<String> texts(String name) {
-      return each(name, item -> item.node.stringValue());
-    }
-
-    private static IllegalArgumentException missing(String name, String what) {
-      return new IllegalArgumentException(
-          "Expected %s in \"%s\", but found none".formatted(what, name));
     }
   }
 }

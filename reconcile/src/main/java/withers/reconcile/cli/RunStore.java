@@ -1,6 +1,7 @@
 package withers.reconcile.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -43,19 +44,17 @@ public final class RunStore {
   public Path write(RunResult run) {
     try {
       Path folder = OwnerOnly.folder(folder(run.id()));
-      replace(folder.resolve(FINDINGS), CanonicalFindings.of(run.findings()).text());
-      replace(folder.resolve(RUN), RunJson.write(run));
+      OwnerOnly.replace(
+          folder.resolve(FINDINGS), out -> CanonicalFindings.write(run.findings(), out));
+      OwnerOnly.replace(folder.resolve(RUN), out -> RunJson.write(run, out));
       if (!looksBack(run)) {
-        replace(runs.resolve(LATEST), run.id() + "\n");
+        byte[] latest = (run.id() + "\n").getBytes(StandardCharsets.UTF_8);
+        OwnerOnly.replace(runs.resolve(LATEST), latest);
       }
       return folder;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private static void replace(Path file, String text) throws IOException {
-    OwnerOnly.replace(file, text.getBytes(StandardCharsets.UTF_8));
   }
 
   private boolean looksBack(RunResult run) {
@@ -70,12 +69,18 @@ public final class RunStore {
    * @throws UncheckedIOException when it can't be read
    */
   public Optional<RunResult> read(String id) {
-    return text(folder(id).resolve(RUN)).map(RunJson::read);
+    Path file = folder(id).resolve(RUN);
+    return Files.exists(file) ? Optional.of(whole(file)) : Optional.empty();
   }
 
   /** The latest run, or empty before the first; fails as {@link #read}. */
   public Optional<RunResult> latest() {
-    return text(runs.resolve(LATEST)).map(String::strip).flatMap(this::read);
+    try {
+      Path file = runs.resolve(LATEST);
+      return Files.exists(file) ? read(Files.readString(file).strip()) : Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /**
@@ -92,9 +97,9 @@ public final class RunStore {
     return runs.resolve(id);
   }
 
-  private static Optional<String> text(Path file) {
-    try {
-      return Files.exists(file) ? Optional.of(Files.readString(file)) : Optional.empty();
+  private static RunResult whole(Path file) {
+    try (InputStream in = Files.newInputStream(file)) {
+      return RunJson.read(in);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -3,6 +3,9 @@ package withers.codec.finding;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -34,42 +37,41 @@ class RunJsonTest {
     for (long seed = 0; seed < 50; seed++) {
       RunResult run = run(World.of(RandomWorld.lines(seed, 12, 0)));
 
-      assertThat(RunJson.read(RunJson.write(run))).as("seed " + seed).isEqualTo(run);
+      assertThat(read(written(run))).as("seed " + seed).isEqualTo(run);
     }
   }
 
   @Test
   void other_text_is_no_run() {
-    assertThatThrownBy(() -> RunJson.read("kind,anchor"))
+    assertThatThrownBy(() -> read("kind,anchor"))
         .isInstanceOf(LogDamagedException.class)
         .hasMessage("Expected the JSON of a run, but found other text");
-    assertThatThrownBy(() -> RunJson.read("{\"version\":1}"))
+    assertThatThrownBy(() -> read("{\"version\":1}"))
         .isInstanceOf(LogDamagedException.class)
         .hasMessage("Expected the JSON of a run, but found a value of none");
-    assertThatThrownBy(() -> RunJson.read("{\"version\":7}"))
-        .isInstanceOf(LogDamagedException.class);
+    assertThatThrownBy(() -> read("{\"version\":7}")).isInstanceOf(LogDamagedException.class);
   }
 
   @Test
   void a_run_of_an_earlier_version_is_read_as_it_is_without_backlogs_or_what_was_settled() {
     World world = World.of("shelter 2026-09-30 C100 s1 went 2026-03-01 adoption own Ada");
     RunResult run = run(world);
-    String written = RunJson.write(run);
+    String written = written(run);
 
     assertThat(written).startsWith("{\"version\":6,");
-    assertThat(RunJson.read(written)).isEqualTo(run);
+    assertThat(read(written)).isEqualTo(run);
     String without = written.replaceFirst(",\"settled\":.*]}", "}");
-    assertThat(RunJson.read(without.replaceFirst("6", "4"))).isEqualTo(run);
+    assertThat(read(without.replaceFirst("6", "4"))).isEqualTo(run);
     String earlier =
         written.replaceFirst(",\"backlogs\":.*]}", "}").replaceFirst(",\"questions\":\\[]", "");
     for (String version : List.of("1", "2")) {
-      RunResult read = RunJson.read(earlier.replaceFirst("6", version));
+      RunResult read = read(earlier.replaceFirst("6", version));
       assertThat(read.findings()).isEqualTo(run.findings());
       assertThat(read.opened()).isEqualTo(run.opened());
       assertThat(read.backlogs()).isEmpty();
       assertThat(read.aside()).isEmpty();
     }
-    assertThatThrownBy(() -> RunJson.read(earlier)).isInstanceOf(LogDamagedException.class);
+    assertThatThrownBy(() -> read(earlier)).isInstanceOf(LogDamagedException.class);
   }
 
   /** The form is what other months and machines are compared with: it changes on purpose only. */
@@ -103,6 +105,27 @@ class RunJsonTest {
                 + "{\"part\":\"went-to\",\"day\":\"2026-03-01\",\"chip\":\"999000000000100\",\"saidBy\":\"shelter\","
                 + "\"source\":\"shelter\",\"key\":\"s1\",\"slot\":\"movement\",\"firstStated\":\"2026-09-30\","
                 + "\"who\":{\"person\":\"\",\"source\":\"shelter\",\"suppliedBy\":\"shelter\"}}]}\n");
+  }
+
+  @Test
+  void what_stands_before_or_after_a_run_is_not_passed_over() {
+    String run = written(run(World.of("shelter 2026-09-30 C100 s1 is dog Rook")));
+
+    assertThatThrownBy(() -> read("[" + run + "]")).isInstanceOf(LogDamagedException.class);
+    assertThatThrownBy(() -> read(run + "{}")).isInstanceOf(LogDamagedException.class);
+    assertThatThrownBy(() -> read(run.strip() + "]")).isInstanceOf(LogDamagedException.class);
+    assertThatThrownBy(() -> read(run.replace("\"opened\":[", "\"opened\":[[],")))
+        .isInstanceOf(LogDamagedException.class);
+  }
+
+  private static String written(RunResult run) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    RunJson.write(run, out);
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private static RunResult read(String text) {
+    return RunJson.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
   }
 
   private static RunResult run(World world) {

@@ -1,16 +1,11 @@
 package withers.report.publish;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.channels.Channels;
-import java.nio.channels.FileChannel;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import org.jspecify.annotations.Nullable;
 import withers.workspace.OwnerOnly;
@@ -50,22 +45,9 @@ final class FreshFolder implements AutoCloseable {
     OwnerOnly.replace(OwnerOnly.folder(fresh.resolve(inner)).resolve(name), content);
   }
 
-  /** What a file is filled with. */
-  @FunctionalInterface
-  interface Content {
-    void writeTo(OutputStream out) throws IOException;
-  }
-
   /** Writes a file into a folder of this one, as it comes. */
-  void write(String inner, String name, Content content) throws IOException {
-    Path file = OwnerOnly.folder(fresh.resolve(inner)).resolve(name);
-    try (FileChannel channel =
-            OwnerOnly.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-        OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
-      content.writeTo(out);
-      out.flush();
-      channel.force(true);
-    }
+  void write(String inner, String name, OwnerOnly.Content content) throws IOException {
+    OwnerOnly.replace(OwnerOnly.folder(fresh.resolve(inner)).resolve(name), content);
   }
 
   /** Puts the folder in its place. */

@@ -1,0 +1,156 @@
+package withers.codec.finding;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+import withers.cases.CaseKey;
+import withers.finding.Backlog;
+import withers.finding.Finding;
+import withers.finding.Life;
+import withers.finding.NotJudged;
+import withers.finding.OpenQuestion;
+import withers.finding.RunResult;
+
+/**
+ * Reads one run. Of each list one element at a time is held as a tree: all of them together would
+ * take several times as much memory as the run.
+ */
+final class RunReader {
+  private static final int FIRST_WITH_LISTING = 3;
+  private static final int FIRST_WITH_QUESTIONS = 4;
+  private static final int FIRST_WITH_SETTLED = 5;
+  private static final int FIRST_WITH_LIVES = 6;
+
+  private final Recurring recurring = new Recurring();
+  private final ObjectNode words = JsonNodeFactory.instance.objectNode();
+  private final Map<String, Part<?>> parts = new HashMap<>();
+  private final Set<String> read = new HashSet<>();
+
+  private final Part<Finding> findings = part("findings", 1, FindingReader::read);
+  private final Part<NotJudged> notJudged = part("notJudged", 1, RunReader::notJudged);
+  private final Part<OpenQuestion> questions =
+      part("questions", FIRST_WITH_QUESTIONS, FindingReader::question);
+  private final Part<CaseKey> opened = part("opened", 1, RunReader::caseKey);
+  private final Part<CaseKey> stillOpen = part("stillOpen", 1, RunReader::caseKey);
+  private final Part<CaseKey> closed = part("closed", 1, RunReader::caseKey);
+  private final Part<Backlog> backlogs = part("backlogs", FIRST_WITH_LISTING, RunReader::backlog);
+  private final Part<CaseKey> aside = part("aside", FIRST_WITH_LISTING, RunReader::caseKey);
+  private final Part<CaseKey> settled = part("settled", FIRST_WITH_SETTLED, RunReader::caseKey);
+  private final Part<Life> lives = part("lives", FIRST_WITH_LIVES, LifeJson::read);
+
+  /** One of the run's lists, and since which version there is such a one. */
+  private record Part<T>(String name, int since, Function<Fields, T> reader, List<T> values) {
+
+    void read(JsonParser json, Recurring recurring) {
+      expect(JsonToken.START_ARRAY, json.currentToken());
+      while (json.nextToken() != JsonToken.END_ARRAY) {
+        values.add(reader.apply(new Fields(json.readValueAsTree(), recurring)));
+      }
+    }
+  }
+
+  private <T> Part<T> part(String name, int since, Function<Fields, T> reader) {
+    Part<T> part = new Part<>(name, since, reader, new ArrayList<>());
+    parts.put(name, part);
+    return part;
+  }
+
+  /**
+   * The run that a text holds, and nothing else.
+   *
+   * @throws IllegalArgumentException when it is none, or of a later version
+   */
+  RunResult read(JsonParser json) {
+    expect(JsonToken.START_OBJECT, json.nextToken());
+    while (json.nextToken() == JsonToken.PROPERTY_NAME) {
+      readNext(json.currentName(), json);
+    }
+    if (json.nextToken() != null) {
+      throw new IllegalArgumentException("Expected the end after a run, but found more");
+    }
+    return run(new Fields(words, recurring));
+  }
+
+  private void readNext(String name, JsonParser json) {
+    json.nextToken();
+    Part<?> part = parts.get(name);
+    if (part == null) {
+      words.set(name, json.<JsonNode>readValueAsTree());
+    } else {
+      part.read(json, recurring);
+      read.add(name);
+    }
+  }
+
+  private static void expect(JsonToken token, JsonToken found) {
+    if (found != token) {
+      throw new IllegalArgumentException("Expected %s, but found %s".formatted(token, found));
+    }
+  }
+
+  private RunResult run(Fields run) {
+    long version = run.number("version");
+    if (version < 1 || version > RunJson.VERSION) {
+      throw new IllegalArgumentException(
+          "Expected version 1 to %d, but found %d".formatted(RunJson.VERSION, version));
+    }
+    return new RunResult(
+        run.text("id"),
+        run.day("asOf"),
+        run.optionalDay("knownBy"),
+        run.number("animals"),
+        list(findings, version),
+        list(notJudged, version),
+        list(questions, version),
+        list(opened, version),
+        list(stillOpen, version),
+        list(closed, version),
+        list(backlogs, version),
+        list(aside, version),
+        list(settled, version),
+        list(lives, version));
+  }
+
+  private <T> List<T> list(Part<T> part, long version) {
+    if (version < part.since()) {
+      return List.of();
+    }
+    if (!read.contains(part.name())) {
+      throw new IllegalArgumentException("Expected a list \"%s\"".formatted(part.name()));
+    }
+    return part.values();
+  }
+
+  private static NotJudged notJudged(Fields one) {
+    return new NotJudged(
+        one.chip("anchor"),
+        one.organisation("registry"),
+        Words.read(NotJudged.Reason.class, one.text("reason")));
+  }
+
+  private static Backlog backlog(Fields backlog) {
+    return new Backlog(
+        backlog.organisation("organisation"),
+        backlog.day("since"),
+        backlog.each("followUps", RunReader::caseKey),
+        backlog.each("waiting", RunReader::caseKey));
+  }
+
+  static CaseKey caseKey(Fields key) {
+    return key.one(
+        new CaseKey(
+            key.one(key.text("rule")),
+            FindingReader.anchor(key),
+            key.organisation("actor"),
+            key.one(key.text("recordKey"))));
+  }
+}
