@@ -7,12 +7,17 @@ import java.util.Optional;
  *
  * @param reminderDays days after which a list is sent again although nothing on it is new, from 1
  * @param details whether lists stand in mails
+ * @param overview whether the coordinator is sent the overview
  * @param largestKib the largest mail that carries its list, in units of 1024 bytes, from 1; a
  *     larger one is a summary
  * @param server who takes the mails; empty when none are sent
  */
 public record MailSettings(
-    int reminderDays, Details details, int largestKib, Optional<MailServer> server) {
+    int reminderDays,
+    Details details,
+    Overview overview,
+    int largestKib,
+    Optional<MailServer> server) {
 
   public static final int DEFAULT_REMINDER_DAYS = 28;
 
@@ -22,7 +27,11 @@ public record MailSettings(
   /** Those of a workspace that states none. */
   public static final MailSettings DEFAULT =
       new MailSettings(
-          DEFAULT_REMINDER_DAYS, Details.INCLUDED, DEFAULT_LARGEST_KIB, Optional.empty());
+          DEFAULT_REMINDER_DAYS,
+          Details.INCLUDED,
+          Overview.MAILED,
+          DEFAULT_LARGEST_KIB,
+          Optional.empty());
 
   /** Whether details of clients and animals go out by mail. */
   public enum Details {
@@ -30,5 +39,13 @@ public record MailSettings(
     INCLUDED,
     /** A mail says how much there is to do, and that the list is to be fetched. */
     LEFT_OUT
+  }
+
+  /** What becomes of the overview. */
+  public enum Overview {
+    /** It is the coordinator's mail, with the coordinator's own list if there is one. */
+    MAILED,
+    /** It lies beside the lists, and nowhere else. */
+    KEPT
   }
 }

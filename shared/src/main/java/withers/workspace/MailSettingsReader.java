@@ -21,6 +21,7 @@ final class MailSettingsReader {
         fields.wholeNumber(
             "reminder-days", MailSettings.DEFAULT_REMINDER_DAYS, 1, LONGEST_INTERVAL),
         fields.choice("details", MailSettings.Details.INCLUDED),
+        fields.choice("overview", MailSettings.Overview.MAILED),
         fields.wholeNumber("largest-kib", MailSettings.DEFAULT_LARGEST_KIB, 1, LARGEST_KIB),
         fields.map("server", MailSettingsReader::server));
   }

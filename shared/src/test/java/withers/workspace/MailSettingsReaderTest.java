@@ -40,6 +40,7 @@ class MailSettingsReaderTest {
             new MailSettings(
                 14,
                 MailSettings.Details.LEFT_OUT,
+                MailSettings.Overview.MAILED,
                 512,
                 Optional.of(
                     new MailServer(

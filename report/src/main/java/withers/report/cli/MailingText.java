@@ -29,8 +29,10 @@ record MailingText(Consumer<String> lines) {
   }
 
   private static String counts(Listed list) {
-    return "%,d (%,d new, %,d still open), %,d settled"
-        .formatted(list.size(), list.fresh(), list.stillOpen(), list.settled());
+    return list.size() == 0
+        ? "the overview"
+        : "%,d (%,d new, %,d still open), %,d settled"
+            .formatted(list.size(), list.fresh(), list.stillOpen(), list.settled());
   }
 
   private static String why(Due due) {

@@ -3,10 +3,11 @@ package withers.report.html;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import withers.organisation.Directory;
+import withers.report.chart.Chart;
 import withers.report.chart.Drawing;
 import withers.report.list.FollowUpList;
 import withers.report.overview.Overview;
@@ -47,17 +48,29 @@ public final class Pages {
   /** The coordinator's page, with charts in it. */
   public String overview(Overview overview, Directory directory) {
     Drawing drawing = new Drawing(texts.locale());
-    List<Figure> figures =
-        Trends.of(overview, texts).stream()
-            .map(chart -> new Figure(chart, drawing.svg(chart)))
-            .toList();
+    return overview(
+        overview, directory, chart -> new Figure(chart, drawing.svg(chart), Optional.empty()));
+  }
+
+  /**
+   * The same for a mail, which shows charts as pictures.
+   *
+   * @param pictures the address of a chart's picture, if there is one
+   */
+  public String mailed(
+      Overview overview, Directory directory, Function<Chart, Optional<String>> pictures) {
+    return overview(
+        overview, directory, chart -> new Figure(chart, Optional.empty(), pictures.apply(chart)));
+  }
+
+  private String overview(Overview overview, Directory directory, Function<Chart, Figure> figure) {
     return render(
         "overview.jte",
         Map.of(
             "overview",
             overview,
             "figures",
-            figures,
+            Trends.of(overview, texts).stream().map(figure).toList(),
             "names",
             new Names(directory),
             "texts",

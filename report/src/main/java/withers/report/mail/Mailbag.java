@@ -3,11 +3,14 @@ package withers.report.mail;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import withers.id.OrganisationId;
+import withers.organisation.Directory;
 import withers.organisation.Organisation;
 import withers.report.list.FollowUpList;
+import withers.report.overview.Overview;
 import withers.report.text.Texts;
 import withers.workspace.MailSettings;
 
@@ -22,18 +25,24 @@ public final class Mailbag {
     ReadyMail keep(OrganisationId recipient, ReadyMail mail);
   }
 
+  private final Organisation coordinator;
+  private final MailAddress from;
+  private final Texts texts;
+  private final MailSettings settings;
   private final MailMaker maker;
   private final Keeping keeping;
   private final SortedMap<OrganisationId, ReadyMail> ready = new TreeMap<>();
   private final List<Organisation> unaddressed = new ArrayList<>();
+  private Optional<OverviewLetter> overview = Optional.empty();
 
   /**
    * An empty one.
    *
-   * @param sender from whose configured address the mails come
+   * @param sender the coordinator, from whose configured address the mails come
    * @param network the name beside that address
    * @param written when the mails are made
-   * @param settings whether lists stand in mails, and how large a mail may be
+   * @param settings whether lists stand in mails, how large a mail may be, and whether the overview
+   *     is mailed
    * @throws IllegalArgumentException when the sender has no address that mail can be sent from
    */
   public Mailbag(
@@ -43,25 +52,49 @@ public final class Mailbag {
       Texts texts,
       MailSettings settings,
       Keeping keeping) {
-    MailAddress from =
+    this.coordinator = sender;
+    this.from =
         Mails.address(sender)
             .orElseThrow(
                 () ->
                     new IllegalArgumentException(
                         "Expected a mail address of %s, but found none".formatted(sender.id())));
     this.maker = new MailMaker(new Envelope(sender, network, from, written), texts, settings);
+    this.texts = texts;
+    this.settings = settings;
     this.keeping = keeping;
   }
 
-  /** Makes a list's mail, if it has something to say and its reader has an address. */
+  /** Makes the coordinator's mail, unless the settings say that the overview is not mailed. */
+  public void add(Overview run, Directory directory) {
+    if (settings.overview() == MailSettings.Overview.MAILED) {
+      OverviewLetter letter = new OverviewLetter(run, directory, coordinator, from.domain(), texts);
+      overview = Optional.of(letter);
+      keep(coordinator, maker.mail(letter, Optional.empty(), from));
+    }
+  }
+
+  /**
+   * Makes a list's mail, if it has something to say and its reader has an address. The
+   * coordinator's comes with the overview that was added before: a run is one mail to each.
+   */
   public void add(FollowUpList list) {
     if (list.size() > 0) {
       Organisation to = list.organisation();
       Mails.address(to)
-          .ifPresentOrElse(
-              address -> ready.put(to.id(), keeping.keep(to.id(), maker.mail(list, address))),
-              () -> unaddressed.add(to));
+          .ifPresentOrElse(address -> keep(to, mail(list, address)), () -> unaddressed.add(to));
     }
+  }
+
+  private ReadyMail mail(FollowUpList list, MailAddress to) {
+    return overview
+        .filter(with -> list.organisation().id().equals(coordinator.id()))
+        .map(letter -> maker.mail(letter, Optional.of(list), to))
+        .orElseGet(() -> maker.mail(list, to));
+  }
+
+  private void keep(Organisation to, ReadyMail mail) {
+    ready.put(to.id(), keeping.keep(to.id(), mail));
   }
 
   /** The mails so far. */

@@ -73,6 +73,7 @@ public final class Publisher {
     try (FreshFolder listsFolder = FreshFolder.in(lists);
         FreshFolder outboxFolder = FreshFolder.in(outbox)) {
       Optional<Mailbag> bag = bag(outboxFolder, outbox);
+      bag.ifPresent(mails -> mails.add(overview, workspace.directory()));
       List<Listed> listed = writeLists(run, listsFolder, bag);
       listsFolder.write(
           "overview.html", utf8(new Pages(texts).overview(overview, workspace.directory())));
@@ -80,7 +81,8 @@ public final class Publisher {
       writePictures(overview, listsFolder);
       listsFolder.putInPlace();
       outboxFolder.putInPlace();
-      return new Published(overview, listed, lists, outbox, bag.map(Mailbag::mails));
+      return new Published(
+          workspace.coordinator(), overview, listed, lists, outbox, bag.map(Mailbag::mails));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -1,7 +1,9 @@
 package withers.report.send;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import withers.delivery.Delivery;
@@ -19,25 +21,29 @@ import withers.report.publish.Published;
 public record Planned(Listed list, ReadyMail mail, Due due) {
 
   /**
-   * All mails that are ready, in the order of the lists.
+   * All mails that are ready, in the order of their recipients' ids.
    *
    * @param interval days between mails that bring nothing new, from 1
    */
   public static List<Planned> of(
       Published published, Mailings mailings, LocalDate today, int interval) {
     return published.mails().stream()
-        .flatMap(mails -> planned(published.lists(), mails))
+        .flatMap(mails -> planned(published, mails))
         .map(one -> one.judged(mailings, today, interval))
         .toList();
   }
 
-  private static Stream<Planned> planned(List<Listed> lists, Mails mails) {
-    return lists.stream()
-        .flatMap(
-            list ->
-                Optional.ofNullable(mails.ready().get(list.organisation().id()))
-                    .map(mail -> new Planned(list, mail, new Due.First()))
-                    .stream());
+  /** Whom no list is made for is the coordinator: the overview is the whole mail. */
+  private static Stream<Planned> planned(Published published, Mails mails) {
+    Map<OrganisationId, Listed> lists = new HashMap<>();
+    published.lists().forEach(list -> lists.put(list.organisation().id(), list));
+    return mails.ready().entrySet().stream()
+        .map(
+            one ->
+                new Planned(
+                    lists.getOrDefault(one.getKey(), published.none()),
+                    one.getValue(),
+                    new Due.First()));
   }
 
   private Planned judged(Mailings mailings, LocalDate today, int interval) {

@@ -36,12 +36,17 @@ record MailingWorkspace(Path folder) {
         "organisations.yaml",
         "'+1 212 555 0120']}",
         "'+1 212 555 0120'], mail: post@dune-shelter.example.org}");
-    workspace.setMail("server: {host: localhost, port: %d, security: none}".formatted(port));
+    workspace.setMail("overview: kept\n  " + server(port));
     WorkspacePaths paths = new WorkspacePaths(folder);
     OwnerOnly.folder(paths.log());
     VaultKeyFile.create(paths.vaultKey(), new VaultKey(1, new byte[VaultKey.LENGTH]));
     workspace.keep(workspace.sample());
     return workspace;
+  }
+
+  /** What is to be known of mail where a server listens on this machine. */
+  static String server(int port) {
+    return "server: {host: localhost, port: %d, security: none}".formatted(port);
   }
 
   /** The sample run, its people in the vault of this workspace. */

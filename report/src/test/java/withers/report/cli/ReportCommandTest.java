@@ -42,7 +42,7 @@ class ReportCommandTest {
               Dune Shelter: 1 (0 new, 1 still open), 0 settled: lists/2026-03-01-0123abcd/dune-shelter/list.html
               Harbour Vets: 7 (5 new, 2 still open), 1 settled: lists/2026-03-01-0123abcd/harbour-vets/list.html
             Overview: lists/2026-03-01-0123abcd/overview.html
-            Mail: 1 ready in outbox/2026-03-01-0123abcd
+            Mail: 2 ready in outbox/2026-03-01-0123abcd
             """);
     assertThat(report.err())
         .isEqualTo(

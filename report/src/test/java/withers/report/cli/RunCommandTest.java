@@ -78,7 +78,7 @@ class RunCommandTest {
             Run RUN, as of 2026-03-01: 1 follow-up
               Harbour Vets: 1 (1 new, 0 still open), 0 settled: lists/RUN/harbour-vets/list.html
             Overview: lists/RUN/overview.html
-            Mail: 1 ready in outbox/RUN
+            Mail: 2 ready in outbox/RUN
             """
                 .replace("RUN", id));
     assertThat(run.code()).isZero();
@@ -147,7 +147,7 @@ class RunCommandTest {
 
                 Run RUN, as of 2026-03-01: 0 follow-ups
                 Overview: lists/RUN/overview.html
-                Mail: 0 ready in outbox/RUN
+                Mail: 1 ready in outbox/RUN
                 """
                     .replace("RUN", onlyRun()),
                 ""));

@@ -217,10 +217,27 @@ class SendingTest {
   }
 
   @Test
+  void the_coordinator_gets_the_overview_at_first_and_then_when_the_interval_is_over()
+      throws IOException {
+    workspace.setMail(MailingWorkspace.server(server.port()));
+    assertThat(send("--yes").out())
+        .contains("Mail: 3 of 3 to be sent\n  coast-network: the overview; its first mail\n");
+    assertThat(server.taken().get(0).to()).isEqualTo("post@coast-network.example.org");
+    assertThat(server.taken().get(0).content())
+        .contains("Subject: Overview of Coast Network, 1 March");
+    workspace.keep(MailingWorkspace.next(workspace.sample(), 7));
+
+    assertThat(CommandRun.after(7, command("--yes")).out())
+        .contains(
+            "coast-network: the overview; not sent: nothing new since its mail of 2026-03-01, a reminder is due on 2026-03-29\n");
+    assertThat(CommandRun.after(28, command("--yes")).out())
+        .contains("coast-network: the overview; a reminder, as its last mail is of 2026-03-01\n");
+  }
+
+  @Test
   void details_can_stay_at_home() throws IOException {
     workspace.setMail(
-        "details: left-out\n  server: {host: localhost, port: %d, security: none}"
-            .formatted(server.port()));
+        "details: left-out\n  overview: kept\n  " + MailingWorkspace.server(server.port()));
 
     assertThat(send("--yes").out())
         .contains(

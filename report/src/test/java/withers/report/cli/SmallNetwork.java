@@ -77,6 +77,7 @@ record SmallNetwork(Path folder, Map<Export, TreeMap<String, String>> rows) {
       list-cap: 4
       mail:
         reminder-days: 45
+        overview: kept
         server: {host: localhost, port: %d, security: none}
       """;
 

@@ -3,6 +3,7 @@ package withers.report.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 import static withers.report.Coast.BEACON;
 import static withers.report.Coast.CLINIC;
+import static withers.report.Coast.COORDINATOR;
 import static withers.report.Coast.SHELTER;
 import static withers.report.Coast.TIDELINE;
 
@@ -76,13 +77,14 @@ class PublisherTest {
             "lists/2026-03-01-0123abcd/overview.json",
             "lists/2026-03-01-0123abcd/trend-changes.png",
             "lists/2026-03-01-0123abcd/trend-open.png",
+            "outbox/2026-03-01-0123abcd/coast-network.eml",
             "outbox/2026-03-01-0123abcd/harbour-vets.eml");
     for (Path path : everything()) {
       assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(path)))
           .as(path.toString())
           .isEqualTo(Files.isDirectory(path) ? "rwx------" : "rw-------");
     }
-    assertThat(published.mailed()).containsExactly(CLINIC);
+    assertThat(published.mailed()).containsExactly(COORDINATOR, CLINIC);
     assertThat(published.mails().orElseThrow().unaddressed())
         .map(organisation -> organisation.id())
         .containsExactly(SHELTER);
