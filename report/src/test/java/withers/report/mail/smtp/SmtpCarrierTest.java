@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static withers.report.Coast.CLINIC;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.net.InetSocketAddress;
 import java.net.Socket;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
