@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -20,6 +21,7 @@ import withers.cli.Console;
 
 /** The benchmark on a few rows: that it runs and adds up. Times are not looked at. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+@Tag("benchmark")
 class BenchTest {
 
   private static final Instant NOW = Instant.parse("2026-10-05T08:00:00Z");
