@@ -9,10 +9,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import withers.contact.ContactVault.RecordName;
 import withers.fact.Locator;
 import withers.id.ImportId;
+import withers.id.RecordKey;
 import withers.id.SourceId;
 import withers.ingest.change.ChangeDetector;
 import withers.ingest.change.Disappearances;
@@ -42,12 +45,14 @@ final class ImportAttempt {
   private final ImportObserver observer;
   private final Optional<Recognised> recognised;
   private final Keeping keeping;
+  private final Set<RecordName> forgotten;
   private final ChangeDetector detector;
   private final List<QuarantinedRow> rejected = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
   private Map<String, Long> joinedRows = Map.of();
   private long read;
   private long applied;
+  private long keptOut;
 
   ImportAttempt(
       ExportSet set,
@@ -58,7 +63,8 @@ final class ImportAttempt {
       Clock clock,
       ImportObserver observer,
       Optional<Recognised> recognised,
-      Keeping keeping) {
+      Keeping keeping,
+      Set<RecordName> forgotten) {
     this.set = set;
     this.snapshot = snapshot;
     this.id = id;
@@ -68,6 +74,7 @@ final class ImportAttempt {
     this.observer = observer;
     this.recognised = recognised;
     this.keeping = keeping;
+    this.forgotten = forgotten;
     this.detector = detector();
   }
 
@@ -92,9 +99,18 @@ final class ImportAttempt {
     } else if (translation instanceof Translation.Rejected no) {
       int index = set.files().indexOf(file);
       no.key().ifPresent(key -> detector.unreadable(key, new Locator(index, row.line())));
-      rejected.add(QuarantinedRow.of(file.name(), header, row, no.reject()));
+      if (no.key().filter(this::isForgotten).isPresent()) {
+        keptOut++;
+      } else {
+        rejected.add(QuarantinedRow.of(file.name(), header, row, no.reject()));
+      }
     }
     writer.flushIfFull();
+  }
+
+  /** Such a row may hold details of somebody who asked to be forgotten: it is counted, not kept. */
+  private boolean isForgotten(RecordKey key) {
+    return forgotten.contains(new RecordName(set.profile().id(), key));
   }
 
   private void take(Translation.Stated stated) {
@@ -155,8 +171,9 @@ final class ImportAttempt {
   }
 
   private Tally tally(long missing) {
-    long unchanged = read - applied - rejected.size();
-    return new Tally(read, applied, unchanged, rejected.size(), missing, writer.count());
+    long refused = rejected.size() + keptOut;
+    long unchanged = read - applied - refused;
+    return new Tally(read, applied, unchanged, refused, missing, writer.count());
   }
 
   /**

@@ -186,7 +186,16 @@ public final class Importer {
         new BatchWriter(log, vault, set.profile().id(), id, observer, batch)) {
       ImportAttempt attempt =
           new ImportAttempt(
-              set, snapshot, id, writer, quarantine, clock, observer, known, new Keeping(keeping));
+              set,
+              snapshot,
+              id,
+              writer,
+              quarantine,
+              clock,
+              observer,
+              known,
+              new Keeping(keeping),
+              vault.erasures().records());
       attempt.read(reader);
       if (!newRecords) {
         attempt.requireOldKeys();

@@ -177,6 +177,11 @@ public record Cast(People people, Sources sources, Settlements settlements) {
     return isNamed(one) && isNamed(other) && verdict(one, other).isClose();
   }
 
+  /** Whether it is a person whose details are not there any more. */
+  public boolean isForgotten(Who who) {
+    return who.person().filter(person -> !people.isKnown(person)).isPresent();
+  }
+
   /** Whether records name somebody here, person or organisation. */
   public static boolean isNamed(Who who) {
     return !(who instanceof Who.Nobody);

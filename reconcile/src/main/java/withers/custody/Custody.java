@@ -103,6 +103,20 @@ public record Custody(
     return earlier(start).map(one -> cast.verdict(who, one)).anyMatch(Verdict::isClose);
   }
 
+  /** Whether of those who had or gave it before somebody was forgotten. */
+  public boolean isBeforeForgotten(LocalDate start) {
+    return earlier(start).anyMatch(cast::isForgotten);
+  }
+
+  /** Whether of those whom the last day's handovers name somebody was forgotten. */
+  public boolean isLastForgotten() {
+    return trail.last().candidates().stream()
+        .map(Handover::day)
+        .flatMap(day -> trail.handovers().stream().filter(told -> told.day().equals(day)))
+        .flatMap(told -> Stream.of(told.giver(), told.receiver()))
+        .anyMatch(cast::isForgotten);
+  }
+
   private Stream<Who> earlier(LocalDate start) {
     Stream<Who> givers = trail.handovers().stream().map(Handover::giver);
     Stream<Who> receivers =

@@ -56,6 +56,11 @@ public record Versions(List<Version> all, Cast cast) {
         .filter(version -> Cast.isNamed(version.who()));
   }
 
+  /** Whether details of some version are not there any more. */
+  public boolean areForgotten() {
+    return all.stream().anyMatch(version -> cast.isForgotten(version.who()));
+  }
+
   /** The best verdict that somebody gets from any version. */
   public Verdict verdict(Who other) {
     return all.stream()

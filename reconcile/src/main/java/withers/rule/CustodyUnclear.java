@@ -1,6 +1,7 @@
 package withers.rule;
 
 import java.util.List;
+import java.util.Set;
 import withers.custody.Handover;
 import withers.finding.FindingKind;
 
@@ -20,7 +21,12 @@ final class CustodyUnclear implements Rule {
     if (dossier.deaths().areAllContradicted()) {
       return new Judgement.Holds(dossier.deaths().contradicted().get(0));
     }
-    return dossier.custody().isInDoubt() ? last(dossier) : Judgement.CLEAR;
+    return dossier.custody().isInDoubt() ? unlessForgotten(dossier) : Judgement.CLEAR;
+  }
+
+  /** Two may have been one, if one of them can't be told any more. */
+  private static Judgement unlessForgotten(Dossier dossier) {
+    return dossier.custody().isLastForgotten() ? new Judgement.Undecided(Set.of()) : last(dossier);
   }
 
   private static Judgement last(Dossier dossier) {

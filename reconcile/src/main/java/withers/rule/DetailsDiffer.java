@@ -2,6 +2,7 @@ package withers.rule;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import withers.custody.Versions;
 import withers.finding.FindingKind;
@@ -27,6 +28,9 @@ final class DetailsDiffer extends KeeperRule {
     if (differing.isEmpty() || isSomebodyElse(dossier, keeper)) {
       return Judgement.CLEAR;
     }
+    if (keeper.versions().areForgotten() || isSomebodyForgotten(dossier)) {
+      return new Judgement.Undecided(Set.of()); // there may be a newer version, or somebody else
+    }
     LocalDate known = keeper.versions().newestSince();
     LocalDate since = known.isAfter(keeper.since()) ? known : keeper.since();
     return unlessLacking(dossier.lagging(since), () -> holds(differing, keeper));
@@ -35,6 +39,12 @@ final class DetailsDiffer extends KeeperRule {
   private static boolean isSomebodyElse(Dossier dossier, Keeper keeper) {
     return dossier.live().stream()
         .anyMatch(r -> keeper.versions().verdict(r.primary()) == Verdict.DIFFERENT);
+  }
+
+  private static boolean isSomebodyForgotten(Dossier dossier) {
+    return dossier.live().stream()
+        .map(LiveRegistration::primary)
+        .anyMatch(dossier.cast()::isForgotten);
   }
 
   private static List<LiveRegistration> differing(Dossier dossier, Keeper keeper) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import withers.custody.Cast;
 import withers.custody.Handover;
+import withers.custody.Tenure;
 import withers.fact.Basis;
 import withers.fact.Fact;
 import withers.finding.FindingKind;
@@ -88,6 +89,10 @@ final class LostUnreachable implements Rule {
             && mayBeItsOwn(primary, loss, dossier);
   }
 
+  private static boolean isCustodianForgotten(Dossier dossier) {
+    return dossier.custodian().map(Tenure::who).filter(dossier.cast()::isForgotten).isPresent();
+  }
+
   /** Somebody who is known to be different from the keeper and the reporter misses no animal. */
   private static boolean mayBeItsOwn(Who primary, Statement loss, Dossier dossier) {
     Who reporter = dossier.cast().who(loss, ((Fact.Lost) loss.fact()).reporter());
@@ -96,6 +101,6 @@ final class LostUnreachable implements Rule {
     Stream<Verdict> byReporter =
         reporter.person().map(person -> dossier.cast().verdict(person, primary)).stream();
     Set<Verdict> verdicts = Stream.concat(byKeeper, byReporter).collect(Collectors.toSet());
-    return !verdicts.equals(Set.of(Verdict.DIFFERENT));
+    return !verdicts.equals(Set.of(Verdict.DIFFERENT)) || isCustodianForgotten(dossier);
   }
 }

@@ -22,6 +22,7 @@ record Questions(Dossier dossier) {
     }
     return dossier
         .keeper()
+        .filter(keeper -> !keeper.versions().areForgotten())
         .filter(keeper -> !dossier.standings(keeper).contains(Standing.ACCEPTABLE))
         .flatMap(keeper -> about(keeper, untold(keeper)));
   }

@@ -26,6 +26,9 @@ final class RecordsBehind extends KeeperRule {
     if (!standings.equals(EnumSet.of(Standing.LATER))) {
       return Judgement.CLEAR;
     }
+    if (dossier.custody().isBeforeForgotten(keeper.since())) {
+      return new Judgement.Undecided(Set.of()); // the stranger may be somebody from before
+    }
     LocalDate registered = dossier.latestRegistrationDay().orElseThrow();
     Set<NotJudged> lacking = new HashSet<>(dossier.lagging(registered));
     lacking.addAll(ownLag(dossier, keeper, registered));

@@ -2,6 +2,7 @@ package withers.codec;
 
 import java.util.List;
 import java.util.Optional;
+import withers.audit.AuditEvent;
 import withers.cases.CaseEvent;
 import withers.chip.ChipNumber;
 import withers.delivery.Delivery;
@@ -30,6 +31,10 @@ public final class Streams {
   public static final LogStream<Delivery> DELIVERIES =
       new LogStream<>("deliveries", 1, new BinaryChunks<>(WireTable.DELIVERIES));
 
+  /** Who saw, and who had removed, what is held on people. */
+  public static final LogStream<AuditEvent> AUDIT =
+      new LogStream<>("audit", 1, new BinaryChunks<>(WireTable.AUDIT));
+
   /** The name of the stream of import markers, which every log keeps in its own way. */
   public static final String IMPORTS = "imports";
 
@@ -37,7 +42,7 @@ public final class Streams {
 
   /** All streams of events. */
   public static List<LogStream<?>> all() {
-    return List.of(CHIPS, SUPPLY, UNPLACED, CASES, DELIVERIES);
+    return List.of(CHIPS, SUPPLY, UNPLACED, CASES, DELIVERIES, AUDIT);
   }
 
   /** A partition of a stream. */

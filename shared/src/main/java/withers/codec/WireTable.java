@@ -17,6 +17,9 @@ import static withers.codec.WireType.shapeOf;
 
 import java.util.List;
 import java.util.Optional;
+import withers.audit.AuditEvent;
+import withers.audit.Disclosed;
+import withers.audit.Erased;
 import withers.cases.Anchor;
 import withers.cases.Answered;
 import withers.cases.CaseEvent;
@@ -25,6 +28,7 @@ import withers.cases.CaseStep;
 import withers.cases.Settled;
 import withers.cases.Settlement;
 import withers.chip.NumberRange;
+import withers.contact.ContactVault.RecordName;
 import withers.delivery.Delivery;
 import withers.fact.ChipEvent;
 import withers.fact.Fact;
@@ -287,6 +291,34 @@ final class WireTable {
                   v ->
                       new Delivery(v.at(0), v.at(1), v.at(2), v.at(3), v.at(4), v.at(5), v.at(6))));
 
+  static final Family<RecordName> RECORDS =
+      Family.of(
+          "record",
+          RecordName.class,
+          Shape.of(1, "record", RecordName.class)
+              .field("source", SOURCE, RecordName::source)
+              .field("key", RECORD_KEY, RecordName::key)
+              .makes(v -> new RecordName(v.at(0), v.at(1))));
+
+  static final Family<AuditEvent> AUDIT =
+      Family.of(
+          "audit",
+          AuditEvent.class,
+          Shape.of(1, "disclosed", Disclosed.class)
+              .field("on", BASE_DAY, Disclosed::on)
+              .field("by", TEXT, Disclosed::by)
+              .field("reason", TEXT, Disclosed::reason)
+              .field("command", TEXT, Disclosed::command)
+              .field("references", REFERENCE.list(), Disclosed::references)
+              .makes(v -> new Disclosed(v.at(0), v.at(1), v.at(2), v.at(3), v.at(4))),
+          Shape.of(2, "erased", Erased.class)
+              .field("on", BASE_DAY, Erased::on)
+              .field("by", TEXT, Erased::by)
+              .field("reason", TEXT, Erased::reason)
+              .field("references", REFERENCE.list(), Erased::references)
+              .field("records", shapeOf(RECORDS).list(), Erased::records)
+              .makes(v -> new Erased(v.at(0), v.at(1), v.at(2), v.at(3), v.at(4))));
+
   static final List<Family<?>> FAMILIES =
       List.of(
           SUBJECTS,
@@ -298,7 +330,9 @@ final class WireTable {
           CLIENTS,
           SETTLEMENTS,
           CASES,
-          DELIVERIES);
+          DELIVERIES,
+          RECORDS,
+          AUDIT);
 
   /** The event family around a table of facts, which a test may extend by versions of its own. */
   static Family<ChipEvent> eventsOf(Family<Fact> facts) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import withers.id.RecordKey;
 import withers.id.SourceId;
 
@@ -64,6 +65,16 @@ public interface ContactVault extends AutoCloseable {
    * these records state is stored again.
    */
   void forget(Collection<ContactRef> references, Collection<RecordName> records);
+
+  /** What is kept out from now on, and always was since. */
+  Erasures erasures();
+
+  /**
+   * Shows every contact that is stored, in no order. Nobody may write to the vault meanwhile.
+   *
+   * @throws VaultDamagedException when one is not as it was written
+   */
+  void visit(BiConsumer<ContactRef, Contact> visitor);
 
   /** How many contacts are stored. */
   long size();

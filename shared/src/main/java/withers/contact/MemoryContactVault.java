@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 
 /** A vault that keeps everything in memory, for tests and trials. */
 public final class MemoryContactVault implements ContactVault {
@@ -64,6 +65,18 @@ public final class MemoryContactVault implements ContactVault {
     contacts.keySet().removeAll(Set.copyOf(references));
     forgotten.addAll(references);
     forgottenRecords.addAll(records);
+  }
+
+  @Override
+  public synchronized Erasures erasures() {
+    requireOpen();
+    return new Erasures(forgotten, forgottenRecords);
+  }
+
+  @Override
+  public synchronized void visit(BiConsumer<ContactRef, Contact> visitor) {
+    requireOpen();
+    contacts.forEach(visitor);
   }
 
   @Override

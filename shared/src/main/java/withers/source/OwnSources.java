@@ -21,8 +21,11 @@ public final class OwnSources {
   /** What organisations answered on the sheets of their lists. */
   public static final SourceId ANSWERS = new SourceId("answers");
 
+  /** Who saw, and who had removed, what is held on people. */
+  public static final SourceId AUDIT = new SourceId("audit");
+
   private static final Set<SourceId> ALL =
-      Set.of(LOOK_UPS, FOLLOW_UPS, DELIVERIES, SETTLEMENTS, ANSWERS);
+      Set.of(LOOK_UPS, FOLLOW_UPS, DELIVERIES, SETTLEMENTS, ANSWERS, AUDIT);
 
   private OwnSources() {}
 

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -191,6 +192,43 @@ public abstract class ContactVaultContract {
   }
 
   @Test
+  void lists_what_is_kept_out() {
+    ContactVault vault = open();
+    assertThat(vault.erasures().isEmpty()).isTrue();
+    Contact person = random.contact();
+    vault.store(List.of(by(CLINIC, "P-1", person), by(CLINIC, "P-2", random.contact())));
+    vault.forget(
+        List.of(vault.reference(person)), List.of(record(CLINIC, "P-1"), record(SHELTER, "S-1")));
+    vault = reopened(vault);
+    vault.store(List.of(by(CLINIC, "P-1", random.contact())));
+    assertThat(vault.erasures())
+        .isEqualTo(
+            new Erasures(
+                Set.of(vault.reference(person)),
+                Set.of(record(CLINIC, "P-1"), record(SHELTER, "S-1"))));
+    vault.close();
+  }
+
+  @Test
+  void shows_every_contact_once_and_none_that_was_forgotten() {
+    ContactVault vault = open();
+    List<Contact> contacts = random.contacts(300);
+    vault.store(contacts.stream().map(c -> by(CLINIC, "P-1", c)).toList());
+    vault.forget(List.of(vault.reference(contacts.get(0))), List.of());
+    vault = reopened(vault);
+    List<Contact> shown = new ArrayList<>();
+    Map<ContactRef, Contact> known = new HashMap<>();
+    vault.visit(
+        (reference, contact) -> {
+          shown.add(contact);
+          known.put(reference, contact);
+        });
+    assertThat(shown).containsExactlyInAnyOrderElementsOf(contacts.subList(1, 300));
+    assertThat(known).isEqualTo(vault.findAll(known.keySet()));
+    vault.close();
+  }
+
+  @Test
   void many_threads_store_and_find_at_once() throws Exception {
     try (ContactVault vault = open()) {
       List<Contact> contacts = random.contacts(400);
@@ -220,6 +258,8 @@ public abstract class ContactVaultContract {
     assertClosed(() -> vault.stored(List.of(reference)));
     assertClosed(() -> vault.isForgotten(reference));
     assertClosed(() -> vault.forget(List.of(reference), List.of()));
+    assertClosed(vault::erasures);
+    assertClosed(() -> vault.visit((shown, contact) -> {}));
     assertClosed(vault::size);
   }
 

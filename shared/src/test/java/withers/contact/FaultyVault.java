@@ -4,6 +4,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
 
 /** A vault with one fault, for testing the contract suite itself. */
 final class FaultyVault implements ContactVault {
@@ -19,11 +21,14 @@ final class FaultyVault implements ContactVault {
     IGNORES_RECORDS,
     FORGETS_NOTHING,
     CALLS_NOTHING_FORGOTTEN,
+    LISTS_NO_RECORDS,
+    SHOWS_ALL_BUT_ONE,
     WORKS_WHEN_CLOSED
   }
 
   private final Fault fault;
   private final MemoryContactVault vault;
+  private Optional<ContactRef> left = Optional.empty();
 
   FaultyVault(Fault fault, VaultKey key) {
     this.fault = fault;
@@ -85,6 +90,32 @@ final class FaultyVault implements ContactVault {
       case IGNORES_RECORDS -> vault.forget(references, List.of());
       case STORES_THE_FORGOTTEN_AGAIN -> vault.forget(List.of(), records);
       default -> vault.forget(references, records);
+    }
+  }
+
+  @Override
+  public Erasures erasures() {
+    return fault == Fault.DOES_NOTHING || fault == Fault.LISTS_NO_RECORDS
+        ? new Erasures(vault.erasures().references(), Set.of())
+        : vault.erasures();
+  }
+
+  @Override
+  public void visit(BiConsumer<ContactRef, Contact> visitor) {
+    if (fault == Fault.SHOWS_ALL_BUT_ONE) {
+      vault.visit((reference, contact) -> showUnlessFirst(reference, contact, visitor));
+    } else if (fault != Fault.DOES_NOTHING) {
+      vault.visit(visitor);
+    }
+  }
+
+  private void showUnlessFirst(
+      ContactRef reference, Contact contact, BiConsumer<ContactRef, Contact> visitor) {
+    if (left.isEmpty()) {
+      left = Optional.of(reference);
+    }
+    if (!left.equals(Optional.of(reference))) {
+      visitor.accept(reference, contact);
     }
   }
 

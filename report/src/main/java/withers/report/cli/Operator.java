@@ -28,13 +28,18 @@ public interface Operator {
 
   /** Whoever started this process. */
   static Operator ofThisProcess() {
-    return Boolean.getBoolean(PRESENT) ? Operator::typed : NOBODY;
+    if (!Boolean.getBoolean(PRESENT)) {
+      return NOBODY;
+    }
+    // One for all questions: what was typed ahead waits in it.
+    BufferedReader typed =
+        new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+    return () -> next(typed);
   }
 
-  private static Optional<String> typed() {
+  private static Optional<String> next(BufferedReader typed) {
     try {
-      String line =
-          new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)).readLine();
+      String line = typed.readLine();
       return Optional.of(line == null ? "" : line);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -37,6 +37,7 @@ import withers.report.schedule.cli.ScheduleCommand;
       SettleCommand.class,
       SnoozeCommand.class,
       ScheduleCommand.class,
+      ForgetCommand.class,
       DemoCommand.class
     },
     description =

@@ -12,6 +12,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.apache.james.mime4j.MimeException;
@@ -71,8 +72,30 @@ final class Canary {
   }
 
   private static String unpacked(byte[] bytes) throws IOException {
-    String text = new String(bytes, StandardCharsets.UTF_8);
-    return text.startsWith("PK") ? text + entries(bytes) : text;
+    String text = new String(bytes, StandardCharsets.UTF_8) + wide(bytes);
+    if (text.startsWith("PK")) {
+      return text + entries(bytes);
+    }
+    boolean isGzip = bytes.length > 1 && bytes[0] == 0x1f && (bytes[1] & 0xff) == 0x8b;
+    return isGzip ? text + unpacked(gunzipped(bytes)) : text;
+  }
+
+  /** Text in UTF-16, as far as it is ASCII, from either end and at any place. */
+  private static String wide(byte[] bytes) {
+    ByteArrayOutputStream narrow = new ByteArrayOutputStream();
+    for (byte one : bytes) {
+      if (one != 0) {
+        narrow.write(one);
+      }
+    }
+    boolean isNarrow = narrow.size() == bytes.length;
+    return isNarrow ? "" : "\n" + narrow.toString(StandardCharsets.ISO_8859_1);
+  }
+
+  private static byte[] gunzipped(byte[] bytes) throws IOException {
+    try (InputStream in = new GZIPInputStream(new ByteArrayInputStream(bytes))) {
+      return in.readAllBytes();
+    }
   }
 
   private static String entries(byte[] bytes) throws IOException {

@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,15 +12,21 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
+import withers.contact.ContactVault.RecordName;
+import withers.contact.Erasures;
 import withers.contact.TaggedFields;
 import withers.contact.VaultDamagedException;
 import withers.contact.VaultKey;
+import withers.id.RecordKey;
+import withers.id.SourceId;
 
 /** Looks contacts up by reference, and makes sure that each is the one that the reference means. */
 final class Finder {
 
+  private final Connection connection;
   private final VaultKey key;
   private final PreparedStatement find;
   private final ManyReferences findMany;
@@ -27,6 +34,7 @@ final class Finder {
   private final PreparedStatement forgotten;
 
   Finder(Connection connection, VaultKey key) throws SQLException {
+    this.connection = connection;
     this.key = key;
     this.find = connection.prepareStatement("SELECT fields FROM any_contact WHERE reference = ?");
     this.findMany =
@@ -75,6 +83,41 @@ final class Finder {
     forgotten.setBytes(1, References.bytes(reference));
     try (ResultSet row = forgotten.executeQuery()) {
       return row.getBoolean(1);
+    }
+  }
+
+  Erasures erasures() throws SQLException {
+    Set<ContactRef> references = new HashSet<>();
+    Set<RecordName> records = new HashSet<>();
+    try (Statement statement = connection.createStatement()) {
+      try (ResultSet rows = statement.executeQuery("SELECT reference FROM forgotten")) {
+        while (rows.next()) {
+          references.add(References.read(Objects.requireNonNull(rows.getBytes(1))));
+        }
+      }
+      try (ResultSet rows = statement.executeQuery("SELECT source, key FROM forgotten_record")) {
+        while (rows.next()) {
+          records.add(record(rows));
+        }
+      }
+    }
+    return new Erasures(references, records);
+  }
+
+  private static RecordName record(ResultSet row) throws SQLException {
+    return new RecordName(
+        new SourceId(Objects.requireNonNull(row.getString(1))),
+        new RecordKey(Objects.requireNonNull(row.getString(2))));
+  }
+
+  void visit(BiConsumer<ContactRef, Contact> visitor) throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet rows = statement.executeQuery("SELECT reference, fields FROM any_contact")) {
+      while (rows.next()) {
+        ContactRef reference = References.read(Objects.requireNonNull(rows.getBytes(1)));
+        byte[] fields = Objects.requireNonNullElse(rows.getBytes(2), new byte[0]);
+        visitor.accept(reference, checked(reference, fields));
+      }
     }
   }
 

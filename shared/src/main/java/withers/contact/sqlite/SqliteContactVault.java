@@ -2,15 +2,19 @@ package withers.contact.sqlite;
 
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault;
+import withers.contact.Erasures;
 import withers.contact.VaultKey;
 import withers.contact.VaultUnavailableException;
 import withers.sqlite.SqliteFile;
@@ -149,11 +153,30 @@ public final class SqliteContactVault implements ContactVault {
 
   // What was forgotten also stands in the write-ahead log until that is emptied.
   private void emptyWriteAheadLog() {
+    if (reading(this::isWriteAheadLogLeft)) {
+      throw new VaultUnavailableException(
+          "The contacts are forgotten, but another program is reading the contact vault, and their bytes are still on the disk: repeat this once that has ended");
+    }
+  }
+
+  private boolean isWriteAheadLogLeft() throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet row = statement.executeQuery("PRAGMA wal_checkpoint(TRUNCATE)")) {
+      return row.getBoolean(1); // whether somebody's reading kept it from being emptied
+    }
+  }
+
+  @Override
+  public synchronized Erasures erasures() {
+    return reading(() -> finder.erasures());
+  }
+
+  @Override
+  public synchronized void visit(BiConsumer<ContactRef, Contact> visitor) {
     reading(
         () -> {
-          try (Statement statement = connection.createStatement()) {
-            return statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
-          }
+          finder.visit(visitor);
+          return closed;
         });
   }
 
