@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -63,7 +64,25 @@ public record QuarantineRemoval(Profiles profiles) {
 
   /** Takes the rows out; a file of which nothing is left goes. */
   public void remove(Path file, Predicate<String> wanted) {
-    List<List<String>> left = rows(file).stream().filter(row -> !wanted.test(text(row))).toList();
+    List<List<String>> rows = rows(file);
+    keep(file, rows, rows.stream().filter(row -> !wanted.test(text(row))).toList());
+  }
+
+  /** Takes rows of these records out. */
+  public void removeOf(Path file, Set<RecordName> records) {
+    List<List<String>> rows = rows(file);
+    keep(
+        file,
+        rows,
+        rows.stream()
+            .filter(row -> record(rows.get(0), row).filter(records::contains).isEmpty())
+            .toList());
+  }
+
+  private static void keep(Path file, List<List<String>> rows, List<List<String>> left) {
+    if (left.size() == rows.size()) {
+      return;
+    }
     try {
       if (left.size() > 1) {
         String text = left.stream().map(CsvText::line).collect(Collectors.joining());

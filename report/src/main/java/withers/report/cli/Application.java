@@ -12,7 +12,9 @@ import withers.contact.VaultDamagedException;
 import withers.contact.VaultUnavailableException;
 import withers.report.demo.Home;
 import withers.report.schedule.cli.Commands;
+import withers.report.backup.BackupRefusedException;
 import withers.report.send.Pause;
+import withers.sqlite.SqliteCopy;
 
 /** All commands, put together with what they are given from outside. */
 public final class Application {
@@ -36,7 +38,9 @@ public final class Application {
         console,
         ErrorHandler.standard()
             .and(VaultUnavailableException.class, ExitCode.STORAGE)
-            .and(VaultDamagedException.class, ExitCode.STORAGE));
+            .and(VaultDamagedException.class, ExitCode.STORAGE)
+            .and(SqliteCopy.FailedException.class, ExitCode.STORAGE)
+            .and(BackupRefusedException.class, ExitCode.STORAGE));
   }
 
   /** What the schedule starts: the same commands, with nobody to be asked. */

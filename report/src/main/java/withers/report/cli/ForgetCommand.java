@@ -1,13 +1,10 @@
 package withers.report.cli;
 
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,7 +18,6 @@ import withers.cli.ExitCode;
 import withers.cli.WorkspaceOption;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
-import withers.report.privacy.Match;
 import withers.report.privacy.Request;
 import withers.workspace.Workspace;
 
@@ -72,7 +68,7 @@ public final class ForgetCommand implements Callable<Integer> {
     SettleText text = new SettleText(workspace, this::refusal);
     Erasing erasing =
         new Erasing(workspace, text.role(said.role()), text.reason(said.reason()), withInbox);
-    Set<ContactRef> named = named();
+    Set<ContactRef> named = Choice.named(agreed, this::refusal);
     Contact wanted = person.read().orElseThrow(this::nobodyToAsk);
     if (wanted.isNobody()) {
       throw refusal("Expected a name, a phone, an e-mail or an address, but found none");
@@ -103,13 +99,14 @@ public final class ForgetCommand implements Callable<Integer> {
       return Optional.of(Set.of());
     }
     if (!named.isEmpty()) {
-      requireFound(named, found);
-      return Optional.of(named);
+      return Optional.of(new Choice(found, this::refusal).requireFound(named));
     }
     show(found, erasing);
     console.say(
         "Which of them are the person? Numbers with blanks between, or \"all\"; nothing to leave it. What you name is deleted for good.");
-    return read(operator.answer().orElseThrow(this::nobodyToAsk).strip(), found);
+    String answer = operator.answer().orElseThrow(this::nobodyToAsk).strip();
+    return Optional.of(new Choice(found, this::refusal).read(answer))
+        .filter(chosen -> !chosen.isEmpty());
   }
 
   private void show(Request found, Erasing erasing) {
@@ -123,56 +120,6 @@ public final class ForgetCommand implements Callable<Integer> {
                 "forget",
                 found.references().stream().sorted().toList()));
     new RequestText(found).lines().forEach(console::print);
-  }
-
-  private Optional<Set<ContactRef>> read(String answer, Request found) {
-    if (answer.isEmpty()) {
-      return Optional.empty();
-    }
-    if (answer.equalsIgnoreCase("all")) {
-      return Optional.of(found.references());
-    }
-    Set<ContactRef> chosen = new HashSet<>();
-    for (String number : answer.split("[\\s,]+")) {
-      chosen.add(numbered(number, found).reference());
-    }
-    return Optional.of(chosen);
-  }
-
-  private Match numbered(String number, Request found) {
-    boolean isOne = number.matches("[1-9][0-9]{0,5}");
-    if (!isOne || Integer.parseInt(number) > found.matches().size()) {
-      throw refusal(
-          "Expected numbers from 1 to %d, or \"all\", but found something else: nothing was forgotten"
-              .formatted(found.matches().size()));
-    }
-    return found.matches().get(Integer.parseInt(number) - 1);
-  }
-
-  private Set<ContactRef> named() {
-    List<ContactRef> read = new ArrayList<>();
-    for (String text : agreed) {
-      try {
-        read.add(ContactRef.parse(text.strip()));
-      } catch (IllegalArgumentException wrong) {
-        throw refusal("--yes: " + wrong.getMessage());
-      }
-    }
-    return Set.copyOf(read);
-  }
-
-  private void requireFound(Set<ContactRef> named, Request found) {
-    Set<ContactRef> unknown = new HashSet<>(named);
-    unknown.removeAll(found.references());
-    if (!unknown.isEmpty()) {
-      throw refusal(
-          "Expected --yes with references that this person's details lead to, but found others (%s): run it without --yes to see them; nothing was forgotten"
-              .formatted(
-                  unknown.stream()
-                      .map(String::valueOf)
-                      .sorted()
-                      .collect(Collectors.joining(", "))));
-    }
   }
 
   private ParameterException nobodyToAsk() {

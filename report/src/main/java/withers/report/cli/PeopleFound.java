@@ -48,8 +48,11 @@ record PeopleFound(Workspace workspace) {
     }
   }
 
-  /** Writes to the audit. The caller holds no lock. */
+  /** Writes to the audit, unless it is about nobody. The caller holds no lock. */
   void write(String command, AuditEvent event) {
+    if (event.references().isEmpty()) {
+      return;
+    }
     workspace.whileLocked(
         command,
         () -> {

@@ -37,7 +37,11 @@ import withers.report.schedule.cli.ScheduleCommand;
       SettleCommand.class,
       SnoozeCommand.class,
       ScheduleCommand.class,
+      AboutCommand.class,
       ForgetCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class,
+      VerifyCommand.class,
       DemoCommand.class
     },
     description =

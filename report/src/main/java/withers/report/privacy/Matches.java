@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import withers.contact.Contact;
 import withers.contact.ContactVault;
+import withers.matching.Level;
 import withers.matching.Matcher;
 import withers.matching.Trait;
 import withers.matching.Weighing;
@@ -45,8 +46,8 @@ public record Matches(NormalForms forms, Matcher matcher) {
       return Optional.of("the same person");
     }
     return Stream.of(
-            said(agrees(weighing, Trait.PHONE), "the same phone"),
-            said(agrees(weighing, Trait.EMAIL), "the same e-mail"),
+            said(isSame(weighing, Trait.PHONE), "the same phone"),
+            said(isSame(weighing, Trait.EMAIL), "the same e-mail"),
             said(
                 agrees(weighing, Trait.GIVEN_NAME) && agrees(weighing, Trait.FAMILY_NAME),
                 "the same name"))
@@ -56,6 +57,11 @@ public record Matches(NormalForms forms, Matcher matcher) {
 
   private static Optional<String> said(boolean is, String words) {
     return is ? Optional.of(words) : Optional.empty();
+  }
+
+  /** A digit or letter apart is another line, or a neighbour's. */
+  private static boolean isSame(Weighing weighing, Trait trait) {
+    return agrees(weighing, trait) && weighing.level(trait) != Level.CLOSE;
   }
 
   private static boolean agrees(Weighing weighing, Trait trait) {

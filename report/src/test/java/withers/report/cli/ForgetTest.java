@@ -271,6 +271,35 @@ class ForgetTest {
   }
 
   @Test
+  void about_tells_all_that_is_held_to_whom_the_person_says_and_writes_it_down(@TempDir Path place)
+      throws IOException {
+    Path person = Files.writeString(place.resolve("person.yaml"), PERSON);
+    CommandRun text = run(beside, DAYS, "about", said(person));
+    assertThat(text.code()).isZero();
+    assertThat(text.out())
+        .contains(
+            "Details:",
+            Canary.STREET,
+            "pellerwick-patients, record P999001 (pellerwick-clinic): 999010330999001, clinic's client",
+            "record R999002",
+            "primary contact",
+            "contact-behind, on the list of pellerwick-clinic",
+            "shown by about by privacy officer: asked by letter",
+            "quarantine/pellerwick-patients",
+            "inbox/" + CLINIC.formatted("09-30"),
+            "lists/2026-11-01")
+        .doesNotContain("Aldous");
+    CommandRun json = run(beside, DAYS, "about", said(person, "--json"));
+    assertThat(json.out()).contains("\"phones\" : [ \"" + Canary.PHONE + "\" ]");
+    String first = REFERENCE.matcher(shown.out()).results().findFirst().orElseThrow().group();
+    CommandRun one = run(beside, DAYS, "about", said(person, "--only", first));
+    assertThat(one.out()).doesNotContain("R999002");
+    CommandRun nobody = run(folder, MONTH_LATER, "about", said(person));
+    assertThat(nobody.code()).isEqualTo(1);
+    assertThat(nobody.out()).isEqualTo("Nobody like that is held here.\n");
+  }
+
+  @Test
   void somebody_who_is_not_held_is_said_not_to_be(@TempDir Path place) throws IOException {
     Path person = Files.writeString(place.resolve("person.yaml"), PERSON);
     CommandRun again = run(folder, MONTH_LATER, "forget", said(person));
@@ -283,7 +312,7 @@ class ForgetTest {
     Path person = Files.writeString(place.resolve("person.yaml"), PERSON);
     CommandRun wrong = run(beside, DAYS, "forget", said(person, "--yes", "01:" + "0".repeat(32)));
     assertThat(wrong.code()).isEqualTo(2);
-    assertThat(wrong.err()).contains("nothing was forgotten");
+    assertThat(wrong.err()).contains("nothing was done");
   }
 
   private static List<Path> files(Path at) throws IOException {

@@ -71,6 +71,11 @@ class WithersCommandTest {
             "settle",
             "snooze",
             "schedule",
+            "about",
+            "forget",
+            "backup",
+            "restore",
+            "verify",
             "demo");
     UsageCheck.everyCommandShowsAnExample(command);
   }

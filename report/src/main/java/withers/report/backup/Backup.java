@@ -1,0 +1,85 @@
+package withers.report.backup;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import withers.contact.ContactVault;
+import withers.contact.Erasures;
+import withers.sqlite.SqliteCopy;
+import withers.workspace.OwnerOnly;
+import withers.workspace.Workspace;
+import withers.workspace.WorkspacePaths;
+
+/**
+ * A copy of a workspace, taken while others use it. First the files, then the log, then the vault:
+ * whatever the log's copy refers to was in the vault before, and a receipt that is older than the
+ * log costs one reading. What can be made again is left out.
+ */
+public record Backup(Workspace workspace) {
+
+  /** Made again: normal forms, unchanged records, lists and mails. */
+  private static final Set<String> MADE_AGAIN = Set.of("cache", "lists", "outbox");
+
+  /**
+   * Takes one, whole or not at all.
+   *
+   * @param to a new or empty folder
+   * @return how many files it holds, without the manifest
+   * @throws BackupRefusedException when something is there
+   */
+  public int write(Path to) {
+    requireOutside(to);
+    try {
+      Folders.make(to, this::fill);
+      return Manifest.read(to).digests().size();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private void requireOutside(Path to) {
+    if (to.toAbsolutePath().normalize().startsWith(workspace.paths().root())) {
+      throw new BackupRefusedException(
+          "Expected a folder outside the workspace, but found one in it: what happens to the workspace would happen to its backup");
+    }
+  }
+
+  private void fill(Path to) throws IOException {
+    WorkspacePaths from = workspace.paths();
+    WorkspacePaths copy = new WorkspacePaths(to);
+    Folders.copy(from.root(), to, Backup::isCopied);
+    OwnerOnly.folder(copy.log());
+    copyDatabase(from.eventLog(), copy.eventLog());
+    copyDatabase(from.contactVault(), copy.contactVault());
+    OwnerOnly.writeNew(to.resolve(ErasureList.NAME), ErasureList.write(erasures(workspace)));
+    Manifest.of(to).write(to, workspace.clock().instant());
+  }
+
+  /** Hidden files are what is being written, or another program's. */
+  private static boolean isCopied(Path place) {
+    String top = place.getName(0).toString();
+    String name = place.getFileName().toString();
+    boolean isUnderWay = top.startsWith(".") || name.startsWith(".") || name.endsWith(".new");
+    boolean isOpen = name.contains(".lock") || top.equals("log") && !name.equals("vault.key");
+    return !MADE_AGAIN.contains(top) && !isUnderWay && !isOpen;
+  }
+
+  private static void copyDatabase(Path from, Path to) throws IOException {
+    if (Files.exists(from)) {
+      OwnerOnly.file(to); // for its owner only, from the start
+      SqliteCopy.write(from, to);
+    }
+  }
+
+  /** What a workspace has forgotten. */
+  public static Erasures erasures(Workspace workspace) {
+    if (!Files.exists(workspace.paths().contactVault())) {
+      return new Erasures(Set.of(), Set.of());
+    }
+    try (ContactVault vault = workspace.openVault()) {
+      return vault.erasures();
+    }
+  }
+}
