@@ -174,8 +174,7 @@ public final class Examination {
     for (int from = 0; from < all.size(); from += TOGETHER) {
       List<ContactRef> some = all.subList(from, Math.min(all.size(), from + TOGETHER));
       Set<ContactRef> stored = vault.stored(some);
-      lost +=
-          some.stream().filter(one -> !stored.contains(one) && !vault.isForgotten(one)).count();
+      lost += some.stream().filter(one -> !stored.contains(one) && !vault.isForgotten(one)).count();
     }
     if (lost > 0) {
       damages.add(

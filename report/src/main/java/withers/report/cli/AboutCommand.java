@@ -3,7 +3,6 @@ package withers.report.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -60,7 +59,8 @@ public final class AboutCommand implements Callable<Integer> {
       names = "--only",
       paramLabel = "REFERENCE",
       split = ",",
-      description = "Tell of these contacts only. Default: you are asked, or all that may be meant.")
+      description =
+          "Tell of these contacts only. Default: you are asked, or all that may be meant.")
   private List<String> only = List.of();
 
   AboutCommand(Console console, Operator operator) {
@@ -98,7 +98,8 @@ public final class AboutCommand implements Callable<Integer> {
 
   private Request asked(Request found, Choice choice) {
     new RequestText(found).lines().forEach(console::say);
-    console.say("Which of them are the person? Numbers with blanks between; all if you say nothing.");
+    console.say(
+        "Which of them are the person? Numbers with blanks between; all if you say nothing.");
     return operator
         .answer()
         .map(answer -> choice.read(answer.strip()))
@@ -121,9 +122,7 @@ public final class AboutCommand implements Callable<Integer> {
   private static Held held(Request request, Workspace workspace) {
     try (EventLog log = workspace.openLog()) {
       return new HeldReader(
-              log.snapshot(),
-              new RunStore(workspace.paths().runs()).latest(),
-              workspace.paths())
+              log.snapshot(), new RunStore(workspace.paths().runs()).latest(), workspace.paths())
           .read(request, files(request, workspace));
     }
   }
@@ -131,8 +130,7 @@ public final class AboutCommand implements Callable<Integer> {
   private static List<Path> files(Request request, Workspace workspace) {
     Profiles profiles = Profiles.read(workspace.paths().sources(), workspace.directory());
     Copies copies = new Copies(workspace.paths(), profiles, request.traces());
-    Stream<Path> quarantined =
-        copies.quarantined().stream().map(QuarantineRemoval.Removed::file);
+    Stream<Path> quarantined = copies.quarantined().stream().map(QuarantineRemoval.Removed::file);
     return Stream.of(copies.exports().stream(), quarantined, copies.left().stream())
         .flatMap(all -> all)
         .distinct()

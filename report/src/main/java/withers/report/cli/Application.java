@@ -10,9 +10,9 @@ import withers.cli.ExitCode;
 import withers.cli.WithersCommandLine;
 import withers.contact.VaultDamagedException;
 import withers.contact.VaultUnavailableException;
+import withers.report.backup.BackupRefusedException;
 import withers.report.demo.Home;
 import withers.report.schedule.cli.Commands;
-import withers.report.backup.BackupRefusedException;
 import withers.report.send.Pause;
 import withers.sqlite.SqliteCopy;
 

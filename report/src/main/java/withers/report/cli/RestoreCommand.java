@@ -50,7 +50,8 @@ public final class RestoreCommand implements Callable<Integer> {
     @Option(
         names = "--erasures",
         paramLabel = "FILE|DIR",
-        description = "What was forgotten: the workspace that is replaced, or a list of \"backup --only-erasures\".")
+        description =
+            "What was forgotten: the workspace that is replaced, or a list of \"backup --only-erasures\".")
     private @Nullable Path erasures;
 
     @Option(

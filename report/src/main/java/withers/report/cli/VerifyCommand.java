@@ -79,8 +79,7 @@ public final class VerifyCommand implements Callable<Integer> {
           "Expected that %d contacts, which were forgotten, are kept out, but found that they are not%s."
               .formatted(returned.size(), repair ? ": they are forgotten again" : ""));
     }
-    derived.forEach(
-        one -> console.say("Damaged, and made again when it is needed: " + one + "."));
+    derived.forEach(one -> console.say("Damaged, and made again when it is needed: " + one + "."));
     if (returned.isEmpty() && derived.isEmpty()) {
       return ExitCode.DONE;
     }
@@ -141,7 +140,10 @@ public final class VerifyCommand implements Callable<Integer> {
       return List.of();
     }
     try (Stream<Path> all = Files.list(folder)) {
-      return all.filter(Files::isDirectory).map(run -> run.getFileName().toString()).sorted().toList();
+      return all.filter(Files::isDirectory)
+          .map(run -> run.getFileName().toString())
+          .sorted()
+          .toList();
     }
   }
 }

@@ -9,8 +9,8 @@ import java.util.List;
  *
  * @param contacts what sources wrote of the person
  * @param said which records named the person, and as whom
- * @param followUps follow-ups of the latest run that rest on it, and when the organisation that acts
- *     was told by mail
+ * @param followUps follow-ups of the latest run that rest on it, and when the organisation that
+ *     acts was told by mail
  * @param settled what people settled about it
  * @param audit who was shown it before, and who erased what
  * @param files files of the workspace that hold the person's details, as people read their place

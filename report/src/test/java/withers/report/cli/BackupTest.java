@@ -48,8 +48,7 @@ class BackupTest {
         SmallNetwork.Export.STAYS,
         "S1, 999010000000101, 2026-03-01, Bo Brandt, 212 555 0102, 2026-04-01, Ada Stone, 212 555 0101");
     network.state(
-        SmallNetwork.Export.TIDELINE,
-        "T1, 999010000000101, 2020-05-01, Bo Brandt, 212 555 0102");
+        SmallNetwork.Export.TIDELINE, "T1, 999010000000101, 2020-05-01, Bo Brandt, 212 555 0102");
     network.state(
         SmallNetwork.Export.PATIENTS,
         "P1, 999010000000101, , 2026-05-01, , Ada Stone, 212 555 0101");
@@ -74,8 +73,7 @@ class BackupTest {
 
   private CommandRun restore(Path backup, Path to, String... more) {
     String[] args =
-        Stream.concat(
-                Stream.of("restore", backup.toString(), to.toString()), Stream.of(more))
+        Stream.concat(Stream.of("restore", backup.toString(), to.toString()), Stream.of(more))
             .toArray(String[]::new);
     return CommandRun.on(OCTOBER, args);
   }
@@ -160,7 +158,11 @@ class BackupTest {
     };
     CommandRun shown = run(OCTOBER, folder, "forget", said);
     String references =
-        REFERENCE.matcher(shown.out()).results().map(MatchResult::group).distinct()
+        REFERENCE
+            .matcher(shown.out())
+            .results()
+            .map(MatchResult::group)
+            .distinct()
             .collect(Collectors.joining(","));
     String[] agreed =
         Stream.concat(Stream.of(said), Stream.of("--yes", references)).toArray(String[]::new);
@@ -211,16 +213,18 @@ class BackupTest {
         .contains("Expected a folder outside the workspace");
     assertThat(restore(backup, place.resolve("again")).code()).isEqualTo(ExitCode.USAGE.number());
     assertThat(place.resolve("again")).doesNotExist();
-    assertThat(restore(Files.createDirectory(place.resolve("empty")), place.resolve("x"), "--no-erasures").err())
+    assertThat(
+            restore(
+                    Files.createDirectory(place.resolve("empty")),
+                    place.resolve("x"),
+                    "--no-erasures")
+                .err())
         .contains("Expected a backup with a manifest.sha256, but found none");
   }
 
   @Test
   void damage_to_the_log_and_the_vault_is_found() throws IOException, SQLException {
-    assertDamage(
-        "events.db",
-        "UPDATE chunk SET body = zeroblob(length(body))",
-        "damaged");
+    assertDamage("events.db", "UPDATE chunk SET body = zeroblob(length(body))", "damaged");
     assertDamage(
         "contacts.db",
         "DELETE FROM recent_contact WHERE rowid = 1",
@@ -231,8 +235,7 @@ class BackupTest {
         "is not as it was written");
   }
 
-  private void assertDamage(String file, String sql, String told)
-      throws IOException, SQLException {
+  private void assertDamage(String file, String sql, String told) throws IOException, SQLException {
     Path database = folder.resolve("log").resolve(file);
     byte[] whole = Files.readAllBytes(database);
     change(database, sql);
@@ -274,7 +277,8 @@ class BackupTest {
     Files.write(vault, before);
     CommandRun found = run(OCTOBER, folder, "verify", "--repair");
     assertThat(found.code()).isEqualTo(ExitCode.ATTENTION.number());
-    assertThat(found.err()).contains("Expected that 1 contacts, which were forgotten, are kept out");
+    assertThat(found.err())
+        .contains("Expected that 1 contacts, which were forgotten, are kept out");
     assertThat(holds(folder.resolve("log"), "Brandt")).isFalse();
     assertThat(run(OCTOBER, folder, "verify").code()).isZero();
   }
