@@ -9,6 +9,7 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -82,7 +83,7 @@ final class Folders {
   }
 
   private static void copyFile(Path from, Path to) throws IOException {
-    OwnerOnly.folder(to.getParent());
+    OwnerOnly.folder(Objects.requireNonNull(to.getParent()));
     OwnerOnly.file(to);
     try {
       Files.copy(from, to, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);

@@ -27,7 +27,7 @@ record Choice(Request found, Function<String, ParameterException> refusal) {
       try {
         read.add(ContactRef.parse(text.strip()));
       } catch (IllegalArgumentException wrong) {
-        throw refusal.apply(wrong.getMessage());
+        throw refusal.apply(String.valueOf(wrong.getMessage()));
       }
     }
     return Set.copyOf(read);

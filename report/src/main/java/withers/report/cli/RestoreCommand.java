@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -80,10 +81,10 @@ public final class RestoreCommand implements Callable<Integer> {
   }
 
   private Erasures erasures() throws IOException {
-    Path from = since.erasures;
-    if (from == null) {
+    if (since.none) {
       return new Erasures(Set.of(), Set.of());
     }
+    Path from = Objects.requireNonNull(since.erasures); // one of the two is given
     return Files.isDirectory(from)
         ? Backup.erasures(Workspace.open(from, clock))
         : ErasureList.read(from);
