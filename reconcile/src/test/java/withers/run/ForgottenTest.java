@@ -20,7 +20,7 @@ import withers.world.World;
  */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class ForgottenTest {
-  private static final int SEEDS = Integer.getInteger("forgotten.seeds", 60);
+  private static final int SEEDS = Integer.getInteger("forgotten.seeds", 40);
 
   /** Each a person, in some or all of the spellings that records have. */
   private static final List<List<String>> PEOPLE =

@@ -90,12 +90,13 @@ class ForgetTest {
     before = Canary.placesIn(folder);
     forget(place);
     for (Path network : List.of(folder, beside)) {
-      for (Path export : files(next)) {
-        run(network, MONTH_LATER, "ingest", "--settled", export.toString());
-      }
+      List<String> exports = files(next).stream().map(Path::toString).toList();
+      List<String> words = new ArrayList<>(List.of("--settled"));
+      words.addAll(exports);
+      run(network, MONTH_LATER, "ingest", words.toArray(String[]::new));
       run(network, MONTH_LATER, "reconcile", "--as-of", "2026-11-01");
-      run(network, MONTH_LATER, "report");
     }
+    run(folder, MONTH_LATER, "report");
     run(folder, MONTH_LATER, "check", "--at-least", "1");
   }
 
@@ -212,7 +213,6 @@ class ForgetTest {
         .anyMatch(place -> place.endsWith(".eml"))
         .anyMatch(place -> place.endsWith(".csv.gz"));
     assertThat(Canary.placesIn(next)).hasSize(2);
-    assertThat(Canary.placesIn(beside)).anyMatch(place -> place.contains("2026-11-01"));
     assertThat(Canary.placesIn(folder)).isEmpty();
   }
 
@@ -287,7 +287,7 @@ class ForgetTest {
             "shown by about by privacy officer: asked by letter",
             "quarantine/pellerwick-patients",
             "inbox/" + CLINIC.formatted("09-30"),
-            "lists/2026-11-01")
+            "lists/2026-10-02")
         .doesNotContain("Aldous");
     CommandRun json = run(beside, DAYS, "about", said(person, "--json"));
     assertThat(json.out()).contains("\"phones\" : [ \"" + Canary.PHONE + "\" ]");
