@@ -40,8 +40,7 @@ public final class PasswordFile {
           .filter(line -> !line.isEmpty())
           .orElseThrow(() -> refused(file, "a password in its first line", "none", ""));
     } catch (NoSuchFileException none) {
-      throw refused(
-          file, "a file with the mail server's password", "none", "make it, with mode 600");
+      throw refused(file, "a file with a password", "none", "make it, with mode 600");
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import withers.id.OrganisationId;
+import withers.kafka.KafkaSettings;
 import withers.organisation.PeriodDays;
 import withers.schedule.ScheduledJob;
 
@@ -31,6 +32,7 @@ import withers.schedule.ScheduledJob;
  * @param matching the file of the workspace's own parameters of matching, within the workspace;
  *     empty when the built-in ones count
  * @param schedule what is done by itself, in the order of the file
+ * @param kafka where the event log is on Apache Kafka; empty for the embedded log
  * @param mail what goes out by mail, when, and how
  */
 public record Settings(
@@ -49,6 +51,7 @@ public record Settings(
     UnchangedRecords unchangedRecords,
     Optional<String> matching,
     List<ScheduledJob> schedule,
+    Optional<KafkaSettings> kafka,
     MailSettings mail) {
 
   /**

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import withers.id.OrganisationId;
 import withers.organisation.NameSpelling;
 import withers.organisation.PeriodDays;
@@ -65,6 +66,7 @@ final class SettingsReader {
         fields.choice("unchanged-records", UnchangedRecords.RECOGNISED),
         fields.optionalText("matching"),
         new ScheduleReader(zone, canSend(mail, fields)).read(fields),
+        fields.map("log", KafkaSettingsReader::log).flatMap(Function.identity()),
         mail.orElse(MailSettings.DEFAULT));
   }
 

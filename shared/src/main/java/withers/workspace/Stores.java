@@ -3,13 +3,17 @@ package withers.workspace;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.util.Optional;
 import withers.contact.ContactVault;
 import withers.contact.FormStore;
 import withers.contact.VaultKey;
 import withers.contact.VaultKeyFile;
 import withers.contact.sqlite.SqliteContactVault;
 import withers.contact.sqlite.SqliteFormStore;
+import withers.kafka.KafkaCluster;
+import withers.kafka.KafkaSettings;
 import withers.log.EventLog;
+import withers.log.kafka.KafkaEventLog;
 import withers.log.sqlite.SqliteEventLog;
 
 /** Opens what a workspace keeps for good. */
@@ -17,14 +21,45 @@ final class Stores {
   private static final int FIRST_KEY = 1;
 
   private final WorkspacePaths paths;
+  private final Optional<KafkaSettings> kafka;
 
-  Stores(WorkspacePaths paths) {
+  /**
+   * @param kafka where the event log is on Apache Kafka; empty for the embedded log
+   */
+  Stores(WorkspacePaths paths, Optional<KafkaSettings> kafka) {
     this.paths = paths;
+    this.kafka = kafka;
   }
 
   EventLog log() {
+    return kafka.map(this::kafkaLog).orElseGet(this::embeddedLog);
+  }
+
+  private EventLog embeddedLog() {
     folder();
     return SqliteEventLog.open(paths.eventLog());
+  }
+
+  private EventLog kafkaLog(KafkaSettings settings) {
+    return KafkaEventLog.open(new KafkaCluster(settings, paths.root(), PasswordFile::read));
+  }
+
+  /** The log, if it may hold imports; else nothing is made. */
+  Optional<EventLog> filledLog() {
+    if (kafka.isEmpty()) {
+      return Files.exists(paths.eventLog()) ? Optional.of(log()) : Optional.empty();
+    }
+    EventLog log = log();
+    try {
+      if (!log.snapshot().markers().isEmpty()) {
+        return Optional.of(log);
+      }
+    } catch (RuntimeException failed) {
+      log.close();
+      throw failed;
+    }
+    log.close();
+    return Optional.empty();
   }
 
   ContactVault vault() {
@@ -60,10 +95,11 @@ final class Stores {
   }
 
   private boolean isLogEmpty() {
-    if (!Files.exists(paths.eventLog())) {
+    Optional<EventLog> filled = filledLog();
+    if (filled.isEmpty()) {
       return true;
     }
-    try (EventLog log = log()) {
+    try (EventLog log = filled.get()) {
       return log.snapshot().markers().isEmpty();
     }
   }

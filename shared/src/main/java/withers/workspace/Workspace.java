@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Optional;
 import withers.contact.ContactVault;
 import withers.contact.FormStore;
 import withers.log.EventLog;
@@ -102,7 +103,16 @@ public final class Workspace {
    * @throws withers.log.LogDamagedException when it is damaged
    */
   public EventLog openLog() {
-    return new Stores(paths).log();
+    return stores().log();
+  }
+
+  /** Opens the event log as {@link #openLog} does, if it may hold imports; else nothing is made. */
+  public Optional<EventLog> openFilledLog() {
+    return stores().filledLog();
+  }
+
+  private Stores stores() {
+    return new Stores(paths, settings.kafka());
   }
 
   /**
@@ -114,7 +124,7 @@ public final class Workspace {
    * @throws withers.contact.VaultDamagedException when it is damaged
    */
   public ContactVault openVault() {
-    return new Stores(paths).vault();
+    return stores().vault();
   }
 
   /**
@@ -124,7 +134,7 @@ public final class Workspace {
    * @param stamp of what makes normal forms: those of another stamp are outdated
    */
   public FormStore openForms(String stamp) {
-    return new Stores(paths).forms(stamp);
+    return stores().forms(stamp);
   }
 
   /** Something to be done while nobody else writes. */
@@ -187,7 +197,7 @@ public final class Workspace {
 
   private WorkspaceLock prepared(WorkspaceLock lock) {
     try {
-      new Stores(paths).makeFirstKey();
+      stores().makeFirstKey();
       return lock;
     } catch (RuntimeException failed) {
       lock.close();

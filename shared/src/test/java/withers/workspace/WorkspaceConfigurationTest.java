@@ -71,6 +71,7 @@ class WorkspaceConfigurationTest {
                 UnchangedRecords.RECOGNISED,
                 Optional.empty(),
                 List.of(),
+                Optional.empty(),
                 MailSettings.DEFAULT));
   }
 

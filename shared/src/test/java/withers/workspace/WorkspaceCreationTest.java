@@ -64,6 +64,7 @@ class WorkspaceCreationTest {
                 UnchangedRecords.RECOGNISED,
                 Optional.empty(),
                 List.of(),
+                Optional.empty(),
                 MailSettings.DEFAULT));
     assertThat(workspace.coordinator().name()).isEqualTo("Coast & Dunes: the 'Network'");
   }

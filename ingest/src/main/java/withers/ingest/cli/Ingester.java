@@ -130,7 +130,7 @@ public final class Ingester {
   public Ingested run(Request request) {
     Optional<SourceProfile> named = request.source().map(this::profile);
     Contents contents = contents(request, named);
-    try (Stores stores = Stores.open(workspace.paths())) {
+    try (Stores stores = Stores.open(workspace)) {
       stores.log().sweep();
       Function<InboxFile, Optional<Receipt>> known = known(request, stores);
       AnswerFiles answers =
@@ -301,7 +301,7 @@ public final class Ingester {
         new ExportSorter(profiles, named, request.exportDate(), request.window())
             .sort(request.files());
     sorted.refusals().stream().findFirst().ifPresent(Ingester::refuse);
-    try (Stores stores = Stores.open(workspace.paths())) {
+    try (Stores stores = Stores.open(workspace)) {
       Rekeyer rekeyer =
           new Rekeyer(
               stores.log(),
@@ -326,7 +326,7 @@ public final class Ingester {
    */
   public void confirm(SourceId source, LocalDate exportDate) {
     SourceProfile profile = profile(source);
-    try (Stores stores = Stores.open(workspace.paths())) {
+    try (Stores stores = Stores.open(workspace)) {
       Confirmation.confirm(
           stores.log(),
           profile,

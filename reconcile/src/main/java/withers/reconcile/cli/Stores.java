@@ -1,6 +1,5 @@
 package withers.reconcile.cli;
 
-import java.nio.file.Files;
 import java.util.Collection;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -29,11 +28,13 @@ final class Stores implements AutoCloseable {
    * @throws InputRefusedException when nothing was imported yet
    */
   static Stores open(Workspace workspace) {
-    if (!Files.exists(workspace.paths().eventLog())) {
-      throw new InputRefusedException(
-          "Expected imports on the log, but found none: import exports first, with \"withers ingest\"");
-    }
-    return new Stores(workspace, workspace.openLog());
+    return workspace
+        .openFilledLog()
+        .map(log -> new Stores(workspace, log))
+        .orElseThrow(
+            () ->
+                new InputRefusedException(
+                    "Expected imports on the log, but found none: import exports first, with \"withers ingest\""));
   }
 
   EventLog log() {

@@ -6,13 +6,17 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import withers.cli.Console;
 import withers.cli.ExitCode;
+import withers.log.EventLog;
 import withers.report.demo.DemoFixtures;
 import withers.report.demo.DemoFolder;
 import withers.report.demo.Home;
+import withers.report.demo.KafkaOfDemo;
 import withers.report.demo.Round;
+import withers.source.InputRefusedException;
 import withers.workspace.Workspace;
 
 /** Plays two months of an invented network. */
@@ -24,7 +28,10 @@ import withers.workspace.Workspace;
       "Everything in it is made up; its numbers are under the test code that no real animal carries."
     },
     footerHeading = "%nExample:%n",
-    footer = "  withers demo --workspace my-demo")
+    footer = {
+      "  withers demo --workspace my-demo",
+      "  withers demo --log kafka --bootstrap localhost:9092"
+    })
 public final class DemoCommand implements Callable<Integer> {
   private static final String DEFAULT_FOLDER = "withers-demo";
 
@@ -41,6 +48,8 @@ public final class DemoCommand implements Callable<Integer> {
       })
   private @Nullable Path folder;
 
+  @Mixin private DemoLog log;
+
   DemoCommand(Console console, Clock clock, Home home) {
     this.console = console;
     this.clock = clock;
@@ -49,11 +58,14 @@ public final class DemoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Optional<KafkaOfDemo> kafka = log.onKafka(clock);
     DemoFixtures fixtures = DemoFixtures.of(home);
     DemoFolder demo =
         DemoFolder.fresh(
             Optional.ofNullable(folder).orElseGet(DemoCommand::defaultFolder),
             fixtures.workspace());
+    kafka.ifPresent(demo::keepLogOn);
+    requireEmptyLog(Workspace.open(demo.path(), clock));
     Optional<MonthlyRun.Done> last = Optional.empty();
     for (Round round : fixtures.rounds()) {
       demo.receive(fixtures.exports(round));
@@ -61,6 +73,16 @@ public final class DemoCommand implements Callable<Integer> {
     }
     last.ifPresent(done -> text(demo).tellWhereToLook(done));
     return ExitCode.DONE.number();
+  }
+
+  private static void requireEmptyLog(Workspace workspace) {
+    Optional<EventLog> filled = workspace.openFilledLog();
+    if (filled.isPresent()) {
+      filled.get().close();
+      throw new InputRefusedException(
+          "Expected topics that are new, but found imports on those of the prefix %s: leave out --topic-prefix, or name another"
+              .formatted(workspace.settings().kafka().orElseThrow().topicPrefix()));
+    }
   }
 
   private MonthlyRun.Done play(Round round, DemoFolder demo) {

@@ -5,6 +5,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import withers.cli.InitCommand;
+import withers.cli.LogCommand;
 import withers.ingest.cli.IngestCommand;
 import withers.ingest.cli.InspectCommand;
 import withers.ingest.cli.LookUpCommand;
@@ -42,6 +43,7 @@ import withers.report.schedule.cli.ScheduleCommand;
       BackupCommand.class,
       RestoreCommand.class,
       VerifyCommand.class,
+      LogCommand.class,
       DemoCommand.class
     },
     description =

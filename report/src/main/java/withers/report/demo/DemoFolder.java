@@ -2,12 +2,14 @@ package withers.report.demo;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import withers.workspace.OwnerOnly;
+import withers.workspace.WorkspacePaths;
 import withers.yaml.ConfigException;
 import withers.yaml.ConfigProblem;
 import withers.yaml.Place;
@@ -73,6 +75,17 @@ public final class DemoFolder {
     }
     for (Path file : files) {
       copy(file, folder.resolve(source.relativize(file).toString()));
+    }
+  }
+
+  /** Has the events go to Kafka. */
+  public void keepLogOn(KafkaOfDemo kafka) {
+    Path settings = new WorkspacePaths(folder).settings();
+    try {
+      String stated = Files.readString(settings) + kafka.settings();
+      OwnerOnly.replace(settings, stated.getBytes(StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

@@ -12,6 +12,7 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -46,10 +47,14 @@ final class SixMonths {
   CommandRun putOff;
   CommandRun arrived;
 
-  SixMonths(Path folder, FaultyServer server) throws IOException {
+  /**
+   * @param log the key {@code log} of the settings, or nothing
+   */
+  SixMonths(Path folder, FaultyServer server, String log) throws IOException {
     this.folder = folder;
     this.server = server;
     this.network = SmallNetwork.in(folder, server.port());
+    Files.writeString(folder.resolve("withers.yaml"), log, StandardOpenOption.APPEND);
   }
 
   /** What began years ago: everybody gets a first list. */

@@ -6,6 +6,7 @@ import static withers.report.cli.SixMonths.AUGUST;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -27,8 +28,8 @@ import withers.cases.Reference;
 import withers.codec.Streams;
 import withers.finding.RunResult;
 import withers.log.EventLog;
-import withers.log.sqlite.SqliteEventLog;
 import withers.report.mail.smtp.FaultyServer;
+import withers.workspace.Workspace;
 
 /**
  * Six months of a small network: lists go out, sheets come back, the mail server is away, the
@@ -47,7 +48,7 @@ class SixMonthsTest {
   void lives_through_them(@TempDir Path place) throws IOException {
     folder = place;
     server = FaultyServer.plain();
-    months = new SixMonths(folder, server);
+    months = new SixMonths(folder, server, log());
     months.march();
     months.april();
     months.may();
@@ -55,6 +56,11 @@ class SixMonthsTest {
     months.july();
     months.august();
     mails = months.lists();
+  }
+
+  /** What the settings say of the log. */
+  String log() {
+    return "";
   }
 
   @AfterAll
@@ -155,7 +161,7 @@ class SixMonthsTest {
   @Test
   void each_answer_is_on_the_log_once_though_one_sheet_came_twice() {
     List<CaseEvent> answers = new ArrayList<>();
-    try (EventLog log = SqliteEventLog.open(folder.resolve("log/events.db"))) {
+    try (EventLog log = Workspace.open(folder, Clock.systemUTC()).openLog()) {
       log.snapshot()
           .<CaseEvent>replay(
               Streams.CASES,

@@ -76,6 +76,7 @@ class WithersCommandTest {
             "backup",
             "restore",
             "verify",
+            "log",
             "demo");
     UsageCheck.everyCommandShowsAnExample(command);
   }

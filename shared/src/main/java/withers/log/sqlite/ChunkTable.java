@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import withers.id.ImportId;
+import withers.log.Contents;
 
 /** The rows that hold events. */
 final class ChunkTable {

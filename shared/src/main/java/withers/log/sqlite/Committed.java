@@ -1,5 +1,6 @@
 package withers.log.sqlite;
 
+import withers.log.Contents;
 import withers.log.ImportMarker;
 
 /** A visible import and what it brought. */

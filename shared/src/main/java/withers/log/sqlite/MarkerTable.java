@@ -14,6 +14,7 @@ import java.util.Optional;
 import withers.codec.MarkerJson;
 import withers.id.ImportId;
 import withers.id.SourceId;
+import withers.log.Contents;
 import withers.log.ImportMarker;
 import withers.log.LogDamagedException;
 

@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.function.Predicate;
+import withers.log.Contents;
 import withers.log.ImportMarker;
 import withers.log.LogDamagedException;
 import withers.log.LogSnapshot;

@@ -1,38 +1,37 @@
-package withers.log.sqlite;
+package withers.log;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.StringJoiner;
-import withers.log.LogDamagedException;
 
 /**
  * What an import brought to each place, written into its marker: so a chunk that is missing is
  * noticed, and places without any are not looked at.
  */
-record Contents(Map<Place, Count> counts) {
+public record Contents(Map<Place, Count> counts) {
 
   /** A partition of a stream. */
-  record Place(String stream, int partition) {}
+  public record Place(String stream, int partition) {}
 
   /** How many chunks, and how many events in them. */
-  record Count(long chunks, long events) {
-    static final Count NONE = new Count(0, 0);
+  public record Count(long chunks, long events) {
+    public static final Count NONE = new Count(0, 0);
 
-    Count plus(long moreEvents) {
+    public Count plus(long moreEvents) {
       return new Count(chunks + 1, events + moreEvents);
     }
   }
 
-  Contents {
+  public Contents {
     counts = Map.copyOf(counts);
   }
 
-  Count at(String stream, int partition) {
+  public Count at(String stream, int partition) {
     return counts.getOrDefault(new Place(stream, partition), Count.NONE);
   }
 
   /** One place a line: stream, partition, chunks, events. */
-  String text() {
+  public String text() {
     StringJoiner lines = new StringJoiner("\n");
     counts.forEach(
         (place, count) ->
@@ -42,7 +41,12 @@ record Contents(Map<Place, Count> counts) {
     return lines.toString();
   }
 
-  static Contents parse(String text) {
+  /**
+   * Reads what {@link #text} wrote.
+   *
+   * @throws LogDamagedException when it is anything else
+   */
+  public static Contents parse(String text) {
     Map<Place, Count> counts = new LinkedHashMap<>();
     text.lines().map(line -> line.split(" ")).forEach(parts -> parse(parts, counts));
     return new Contents(counts);

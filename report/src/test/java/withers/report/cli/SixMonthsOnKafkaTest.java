@@ -1,0 +1,28 @@
+package withers.report.cli;
+
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import withers.kafka.Broker;
+
+/** The same six months with the log on Kafka. */
+@EnabledIfSystemProperty(
+    named = "withers.kafka",
+    matches = "true",
+    disabledReason = "asked for by -Pkafka: it takes as long as all other tests of Kafka together")
+@Timeout(value = 10, unit = TimeUnit.MINUTES)
+class SixMonthsOnKafkaTest extends SixMonthsTest {
+
+  @RegisterExtension static final Broker BROKER = new Broker();
+
+  @Override
+  String log() {
+    return """
+
+        log:
+          kafka: {bootstrap-servers: '%s', topic-prefix: %s, security: none}
+        """
+        .formatted(BROKER.address(), BROKER.newPrefix());
+  }
+}

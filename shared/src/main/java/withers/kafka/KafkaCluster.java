@@ -1,0 +1,132 @@
+package withers.kafka;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.apache.kafka.clients.admin.Admin;
+import org.apache.kafka.clients.admin.AdminClientConfig;
+import org.apache.kafka.clients.consumer.Consumer;
+import org.apache.kafka.clients.consumer.ConsumerConfig;
+import org.apache.kafka.clients.consumer.KafkaConsumer;
+import org.apache.kafka.clients.producer.KafkaProducer;
+import org.apache.kafka.clients.producer.Producer;
+import org.apache.kafka.clients.producer.ProducerConfig;
+import org.apache.kafka.common.serialization.ByteArrayDeserializer;
+import org.apache.kafka.common.serialization.ByteArraySerializer;
+
+/** Makes clients of one cluster. Safe for several threads; whoever makes a client closes it. */
+public final class KafkaCluster {
+
+  /** Long enough for a broker that is busy, short enough for a person who waits. */
+  private static final int SECONDS = 15;
+
+  private static final int LARGEST_REQUEST = 16 << 20;
+  private static final int BATCH_BYTES = 256 << 10;
+  private static final int FETCH_BYTES = 4 << 20;
+
+  /**
+   * Readers stop at a known end. Clients fetch ahead, though, and a fetch that waits at the end for
+   * records to come would hold up the consumer's next use.
+   */
+  private static final int FETCH_WAIT_MILLIS = 5;
+
+  private final KafkaSettings settings;
+  private final Map<String, Object> security;
+  private final Duration patience;
+
+  /**
+   * @param folder what the settings' files are named from
+   * @param password reads the password file
+   * @param patience how long to wait for a broker before giving up
+   */
+  public KafkaCluster(
+      KafkaSettings settings, Path folder, Function<Path, String> password, Duration patience) {
+    this.settings = settings;
+    this.security = Map.copyOf(new SecurityProperties(folder, password).of(settings));
+    this.patience = patience;
+  }
+
+  /** Waits for a broker for {@value #SECONDS} seconds. */
+  public KafkaCluster(KafkaSettings settings, Path folder, Function<Path, String> password) {
+    this(settings, folder, password, Duration.ofSeconds(SECONDS));
+  }
+
+  public KafkaSettings settings() {
+    return settings;
+  }
+
+  /** How long to wait for a broker before giving up. */
+  public Duration patience() {
+    return patience;
+  }
+
+  public Admin admin() {
+    Map<String, Object> config = common();
+    config.put(AdminClientConfig.DEFAULT_API_TIMEOUT_MS_CONFIG, millis(patience));
+    return Admin.create(config);
+  }
+
+  /** A producer whose records arrive once each and in order, all replicas having them. */
+  public Producer<byte[], byte[]> producer() {
+    return new KafkaProducer<>(producing(Optional.empty()));
+  }
+
+  /** A producer that shuts out earlier ones of the same id, once its transactions have begun. */
+  public Producer<byte[], byte[]> producer(String transactionalId) {
+    return new KafkaProducer<>(producing(Optional.of(transactionalId)));
+  }
+
+  /**
+   * A consumer of partitions that its caller assigns and positions. It shows no transaction that
+   * isn't committed, and never makes up a position.
+   */
+  public Consumer<byte[], byte[]> consumer() {
+    Map<String, Object> config = common();
+    config.put(ConsumerConfig.DEFAULT_API_TIMEOUT_MS_CONFIG, millis(patience));
+    config.put(ConsumerConfig.ISOLATION_LEVEL_CONFIG, "read_committed");
+    config.put(ConsumerConfig.AUTO_OFFSET_RESET_CONFIG, "none");
+    config.put(ConsumerConfig.ENABLE_AUTO_COMMIT_CONFIG, false);
+    config.put(ConsumerConfig.ALLOW_AUTO_CREATE_TOPICS_CONFIG, false);
+    config.put(ConsumerConfig.MAX_PARTITION_FETCH_BYTES_CONFIG, FETCH_BYTES);
+    config.put(ConsumerConfig.FETCH_MAX_WAIT_MS_CONFIG, FETCH_WAIT_MILLIS);
+    config.put(ConsumerConfig.KEY_DESERIALIZER_CLASS_CONFIG, ByteArrayDeserializer.class);
+    config.put(ConsumerConfig.VALUE_DESERIALIZER_CLASS_CONFIG, ByteArrayDeserializer.class);
+    return new KafkaConsumer<>(config);
+  }
+
+  private Map<String, Object> producing(Optional<String> transactionalId) {
+    Map<String, Object> config = common();
+    config.put(ProducerConfig.ACKS_CONFIG, "all");
+    config.put(ProducerConfig.ENABLE_IDEMPOTENCE_CONFIG, true);
+    config.put(ProducerConfig.COMPRESSION_TYPE_CONFIG, "zstd");
+    config.put(ProducerConfig.BATCH_SIZE_CONFIG, BATCH_BYTES);
+    config.put(ProducerConfig.MAX_REQUEST_SIZE_CONFIG, LARGEST_REQUEST);
+    config.put(ProducerConfig.MAX_BLOCK_MS_CONFIG, millis(patience));
+    config.put(ProducerConfig.DELIVERY_TIMEOUT_MS_CONFIG, millis(patience) + 1);
+    config.put(ProducerConfig.LINGER_MS_CONFIG, 1);
+    config.put(ProducerConfig.KEY_SERIALIZER_CLASS_CONFIG, ByteArraySerializer.class);
+    config.put(ProducerConfig.VALUE_SERIALIZER_CLASS_CONFIG, ByteArraySerializer.class);
+    transactionalId.ifPresent(
+        id -> {
+          config.put(ProducerConfig.TRANSACTIONAL_ID_CONFIG, id);
+          config.put(ProducerConfig.TRANSACTION_TIMEOUT_CONFIG, millis(patience));
+        });
+    return config;
+  }
+
+  private Map<String, Object> common() {
+    Map<String, Object> config = new HashMap<>(security);
+    config.put(AdminClientConfig.BOOTSTRAP_SERVERS_CONFIG, settings.bootstrapServers());
+    config.put(AdminClientConfig.CLIENT_ID_CONFIG, settings.topicPrefix());
+    config.put(AdminClientConfig.REQUEST_TIMEOUT_MS_CONFIG, millis(patience));
+    config.put(AdminClientConfig.ENABLE_METRICS_PUSH_CONFIG, false);
+    return config;
+  }
+
+  private static int millis(Duration duration) {
+    return Math.toIntExact(duration.toMillis());
+  }
+}

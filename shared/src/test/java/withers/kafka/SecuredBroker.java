@@ -1,0 +1,170 @@
+package withers.kafka;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import org.apache.kafka.clients.admin.Admin;
+import org.apache.kafka.common.acl.AccessControlEntry;
+import org.apache.kafka.common.acl.AclBinding;
+import org.apache.kafka.common.acl.AclBindingFilter;
+import org.apache.kafka.common.acl.AclOperation;
+import org.apache.kafka.common.acl.AclPermissionType;
+import org.apache.kafka.common.resource.PatternType;
+import org.apache.kafka.common.resource.ResourcePattern;
+import org.apache.kafka.common.resource.ResourceType;
+import withers.kafka.KafkaSettings.Login;
+import withers.kafka.KafkaSettings.Mechanism;
+import withers.kafka.KafkaSettings.Security;
+
+/** A broker that speaks TLS only, asks for a password, and allows nothing that wasn't granted. */
+public final class SecuredBroker implements AutoCloseable {
+  private static final String ADMIN = "admin";
+  private static final String STORE_PASSWORD = "changeit";
+
+  private final Path folder;
+  private final BrokerProcess process;
+
+  private SecuredBroker(Path folder, BrokerProcess process) {
+    this.folder = folder;
+    this.process = process;
+  }
+
+  /**
+   * Starts one, and waits until it answers.
+   *
+   * @param users who may sign in, each with the password {@code NAME-secret}
+   */
+  public static SecuredBroker start(Path folder, String... users)
+      throws IOException, InterruptedException {
+    makeCertificate(folder);
+    List<String> formatting = new ArrayList<>();
+    for (String user : List.of(users)) {
+      add(formatting, user);
+    }
+    add(formatting, ADMIN);
+    return new SecuredBroker(
+        folder,
+        BrokerProcess.start(
+            folder.resolve("broker"), properties(folder), formatting, administrator(folder)));
+  }
+
+  private static void add(List<String> formatting, String user) {
+    formatting.add("--add-scram");
+    formatting.add("SCRAM-SHA-512=[name=%s,password=%s]".formatted(user, password(user)));
+  }
+
+  static String password(String user) {
+    return user + "-secret";
+  }
+
+  private static void makeCertificate(Path folder) throws IOException, InterruptedException {
+    keytool(
+        folder,
+        "-genkeypair -alias broker -keyalg EC -dname CN=localhost -ext san=ip:127.0.0.1 -validity 2");
+    keytool(folder, "-exportcert -alias broker -rfc -file " + folder.resolve("ca.pem"));
+  }
+
+  private static void keytool(Path folder, String words) throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "keytool").toString());
+    command.addAll(List.of(words.split(" ")));
+    command.addAll(List.of("-storetype", "PKCS12", "-storepass", STORE_PASSWORD));
+    command.addAll(List.of("-keystore", folder.resolve("broker.p12").toString()));
+    Process keytool =
+        new ProcessBuilder(command)
+            .redirectErrorStream(true)
+            .redirectOutput(folder.resolve("keytool.txt").toFile())
+            .start();
+    if (!keytool.waitFor(1, TimeUnit.MINUTES) || keytool.exitValue() != 0) {
+      throw new IllegalStateException(Files.readString(folder.resolve("keytool.txt")));
+    }
+  }
+
+  private static Map<String, String> properties(Path folder) {
+    Map<String, String> all = new HashMap<>();
+    String addresses = "SASL_SSL://127.0.0.1:{port},CONTROLLER://127.0.0.1:{controller}";
+    all.put("listeners", addresses);
+    all.put("advertised.listeners", addresses);
+    all.put("listener.security.protocol.map", "SASL_SSL:SASL_SSL,CONTROLLER:PLAINTEXT");
+    all.put("inter.broker.listener.name", "SASL_SSL");
+    all.put("sasl.enabled.mechanisms", "SCRAM-SHA-512");
+    all.put("sasl.mechanism.inter.broker.protocol", "SCRAM-SHA-512");
+    all.put("listener.name.sasl_ssl.scram-sha-512.sasl.jaas.config", jaas());
+    all.put("ssl.keystore.type", "PKCS12");
+    all.put("ssl.keystore.location", folder.resolve("broker.p12").toString());
+    all.put("ssl.keystore.password", STORE_PASSWORD);
+    all.put("ssl.truststore.type", "PEM");
+    all.put("ssl.truststore.location", folder.resolve("ca.pem").toString());
+    all.put("authorizer.class.name", "org.apache.kafka.metadata.authorizer.StandardAuthorizer");
+    all.put("super.users", "User:admin;User:ANONYMOUS"); // the controller's own listener
+    return all;
+  }
+
+  private static String jaas() {
+    return "org.apache.kafka.common.security.scram.ScramLoginModule required username=\"%s\" password=\"%s\";"
+        .formatted(ADMIN, password(ADMIN));
+  }
+
+  private static Map<String, Object> administrator(Path folder) {
+    return Map.of(
+        "security.protocol", "SASL_SSL",
+        "sasl.mechanism", "SCRAM-SHA-512",
+        "sasl.jaas.config", jaas(),
+        "ssl.truststore.type", "PEM",
+        "ssl.truststore.location", folder.resolve("ca.pem").toString());
+  }
+
+  public KafkaCluster cluster(String prefix, String user) {
+    return cluster(prefix, user, password(user), Optional.of("ca.pem"));
+  }
+
+  /** The cluster as a user's program sees it. */
+  public KafkaCluster cluster(
+      String prefix, String user, String password, Optional<String> certificates) {
+    KafkaSettings settings =
+        new KafkaSettings(
+            List.of(process.address()),
+            prefix,
+            Optional.of(1),
+            Security.TLS,
+            Optional.of(new Login(user, "password", Mechanism.SCRAM_SHA_512)),
+            certificates,
+            Optional.empty());
+    return new KafkaCluster(settings, folder, file -> password, Duration.ofSeconds(20));
+  }
+
+  public String address() {
+    return process.address();
+  }
+
+  /** Allows a user some operations on whatever of a kind begins with a prefix. */
+  public void grant(String user, ResourceType type, String prefix, AclOperation... operations)
+      throws Exception {
+    ResourcePattern pattern = new ResourcePattern(type, prefix, PatternType.PREFIXED);
+    List<AclBinding> bindings = new ArrayList<>();
+    for (AclOperation operation : operations) {
+      bindings.add(
+          new AclBinding(
+              pattern,
+              new AccessControlEntry("User:" + user, "*", operation, AclPermissionType.ALLOW)));
+    }
+    try (Admin admin = process.admin()) {
+      admin.createAcls(bindings).all().get(30, TimeUnit.SECONDS);
+      while (!admin.describeAcls(AclBindingFilter.ANY).values().get().containsAll(bindings)) {
+        Thread.onSpinWait();
+      }
+    }
+  }
+
+  @Override
+  public void close() {
+    process.close();
+  }
+}
