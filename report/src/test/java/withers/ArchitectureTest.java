@@ -145,6 +145,14 @@ class ArchitectureTest {
       only("withers.report.schedule..", "org.quartz..");
 
   @ArchTest
+  static final ArchRule metrics_stay_where_they_are_watched =
+      only(
+          "withers.report.watch..",
+          "io.micrometer..",
+          "io.prometheus..",
+          "com.sun.net.httpserver..");
+
+  @ArchTest
   static final ArchRule templates_stay_in_pages = only("withers.report.html..", "gg.jte..");
 
   @ArchTest

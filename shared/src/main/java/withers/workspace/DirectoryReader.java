@@ -101,7 +101,7 @@ final class DirectoryReader {
     return fields.optionalText(key).orElse("");
   }
 
-  private static String mail(String text) {
+  static String mail(String text) {
     if (ADDRESS.matcher(text).matches()) {
       return text;
     }

@@ -33,6 +33,7 @@ import withers.schedule.ScheduledJob;
  *     empty when the built-in ones count
  * @param schedule what is done by itself, in the order of the file
  * @param kafka where the event log is on Apache Kafka; empty for the embedded log
+ * @param watch who may see how the schedule goes, and how
  * @param mail what goes out by mail, when, and how
  */
 public record Settings(
@@ -52,6 +53,7 @@ public record Settings(
     Optional<String> matching,
     List<ScheduledJob> schedule,
     Optional<KafkaSettings> kafka,
+    WatchSettings watch,
     MailSettings mail) {
 
   /**

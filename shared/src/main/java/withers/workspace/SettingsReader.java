@@ -43,6 +43,7 @@ final class SettingsReader {
     String network = fields.text("network");
     ZoneId zone = fields.value("zone", Values::zone, ZoneOffset.UTC);
     Optional<MailSettings> mail = fields.map("mail", MailSettingsReader::read);
+    boolean canSend = canSend(mail, fields);
     return new Settings(
         network,
         zone,
@@ -65,8 +66,9 @@ final class SettingsReader {
         fields.wholeNumber("settle-seconds", Settings.DEFAULT_SETTLE_SECONDS, 0, LONGEST_SETTLING),
         fields.choice("unchanged-records", UnchangedRecords.RECOGNISED),
         fields.optionalText("matching"),
-        new ScheduleReader(zone, canSend(mail, fields)).read(fields),
+        new ScheduleReader(zone, canSend).read(fields),
         fields.map("log", KafkaSettingsReader::log).flatMap(Function.identity()),
+        fields.map("watch", new WatchReader(canSend)::read).orElse(WatchSettings.NONE),
         mail.orElse(MailSettings.DEFAULT));
   }
 

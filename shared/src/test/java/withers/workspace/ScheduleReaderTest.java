@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -80,6 +81,31 @@ class ScheduleReaderTest {
               Expected report beside send, but found none (withers.yaml, line 8, column 37): mails are made by a report: add it
               Expected a mail server to send through, but found none (withers.yaml, line 8, column 37): state it as "mail: {server: {host: ...}}", or leave send out
               Expected a job's name of 1 to 40 lower-case letters, digits and dashes, but found another (withers.yaml, line 9, column 13)""");
+  }
+
+  @Test
+  void who_watches_is_read_and_nobody_is_told_by_mail_without_a_server() throws IOException {
+    read("watch: {port: 9464}\n");
+    assertThat(settings().watch())
+        .isEqualTo(new WatchSettings("127.0.0.1", Optional.of(9464), Optional.empty()));
+    read(
+        """
+        mail: {server: {host: smtp.example.org}}
+        watch: {port: 9464, address: '::1', operator: night@example.org}
+        """);
+    assertThat(settings().watch())
+        .isEqualTo(new WatchSettings("::1", Optional.of(9464), Optional.of("night@example.org")));
+    assertThatThrownBy(() -> read("watch: {port: 0, address: a b, operator: night@example.org}\n"))
+        .hasMessage(
+            """
+            The configuration has 3 mistakes:
+              Expected a whole number from 1 to 65535, but found "0" (withers.yaml, line 4, column 15)
+              Expected an address of this machine such as 127.0.0.1, but found other characters (withers.yaml, line 4, column 27)
+              Expected a mail server to send through, but found none (withers.yaml, line 4, column 42): state it as "mail: {server: {host: ...}}", or leave operator out""");
+  }
+
+  private Settings settings() {
+    return Workspace.open(folder, Clock.systemUTC()).settings();
   }
 
   private static DueTimes times(String cron, String zone) {

@@ -72,6 +72,7 @@ class WorkspaceConfigurationTest {
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
+                WatchSettings.NONE,
                 MailSettings.DEFAULT));
   }
 

@@ -65,6 +65,7 @@ class WorkspaceCreationTest {
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
+                WatchSettings.NONE,
                 MailSettings.DEFAULT));
     assertThat(workspace.coordinator().name()).isEqualTo("Coast & Dunes: the 'Network'");
   }

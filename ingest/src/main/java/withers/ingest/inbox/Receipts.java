@@ -8,8 +8,11 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Comparator;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import withers.codec.receipt.ReceiptJson;
 import withers.ingest.receipt.Receipt;
 import withers.workspace.OwnerOnly;
@@ -30,6 +33,33 @@ public record Receipts(Path folder) {
       return ReceiptJson.read(Files.readString(path(file)))
           .filter(receipt -> receipt.file().equals(file));
     } catch (NoSuchFileException none) {
+      return Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** All receipts that can be read, by the names of their files. */
+  public List<Receipt> all() {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .filter(file -> file.toString().endsWith(".json"))
+          .flatMap(file -> read(file).stream())
+          .sorted(Comparator.comparing(Receipt::file))
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Empty, too, for one that was replaced just now. */
+  private static Optional<Receipt> read(Path file) {
+    try {
+      return ReceiptJson.read(Files.readString(file));
+    } catch (NoSuchFileException gone) {
       return Optional.empty();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -15,6 +15,7 @@ import withers.reconcile.cli.CheckCommand;
 import withers.reconcile.cli.ReconcileCommand;
 import withers.reconcile.cli.TraceCommand;
 import withers.report.schedule.cli.ScheduleCommand;
+import withers.report.schedule.cli.StatusCommand;
 
 /** The root of the command line: every other command is a subcommand of this one. */
 @Command(
@@ -44,6 +45,8 @@ import withers.report.schedule.cli.ScheduleCommand;
       RestoreCommand.class,
       VerifyCommand.class,
       LogCommand.class,
+      StatusCommand.class,
+      ConfigCommand.class,
       DemoCommand.class
     },
     description =

@@ -3,10 +3,12 @@ package withers.report.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.TestInstance.Lifecycle.PER_CLASS;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -25,10 +27,15 @@ import withers.log.EventLog;
 import withers.log.LogSnapshot;
 import withers.log.LogStream;
 import withers.log.sqlite.SqliteEventLog;
+import withers.organisation.Organisation;
 import withers.report.demo.DemoFixtures;
 import withers.report.demo.DemoFolder;
 import withers.report.demo.Home;
 import withers.report.mail.smtp.FaultyServer;
+import withers.report.schedule.cli.SchedulingProcess;
+import withers.report.schedule.cli.Standings;
+import withers.report.watch.Metrics;
+import withers.workspace.Workspace;
 
 /**
  * The demo's network, with one person more in one clinic's export: in a row that makes a follow-up,
@@ -149,6 +156,9 @@ class CanaryTest {
         "--reason",
         "they live together");
     withers("reconcile", "--as-of", "2026-10-03");
+    withers("status");
+    withers("status", "--json");
+    runs.add(CommandRun.after(DAYS, "config", "show", "--workspace", folder.toString()));
   }
 
   private void withers(String command, String... more) {
@@ -200,6 +210,50 @@ class CanaryTest {
     for (CommandRun run : runs) {
       assertThat(Canary.sings(run.out() + run.err())).as(run.toString()).isFalse();
     }
+  }
+
+  @Test
+  void no_number_that_is_watched_names_the_person() {
+    Workspace workspace = Workspace.open(folder, Clock.systemUTC());
+    String metrics = new Metrics(new Standings(workspace).read()).text();
+
+    assertThat(metrics).contains("withers_run_findings{kind=\"contact-behind\"}");
+    assertThat(Canary.sings(metrics)).isFalse();
+    for (Organisation organisation : workspace.directory().all()) {
+      assertThat(metrics).doesNotContain(organisation.id().value(), organisation.name());
+    }
+  }
+
+  @Test
+  void no_line_of_a_schedule_s_log_names_the_person() throws IOException {
+    Path settings = folder.resolve("withers.yaml");
+    String before = Files.readString(settings);
+    Files.writeString(
+        settings,
+        before + "schedule: {nightly: {cron: 30 2 * * *, actions: [ingest, reconcile, report]}}\n");
+    List<String> log = new ArrayList<>();
+    Process schedule =
+        AnotherJava.running(
+            SchedulingProcess.class,
+            "2026-10-05T02:29:58Z",
+            "schedule",
+            "--json-log",
+            "--workspace",
+            folder.toString());
+    try (BufferedReader lines = schedule.inputReader(StandardCharsets.UTF_8)) {
+      String line = "";
+      while (line != null && !line.contains("the latest run is")) {
+        log.add(line);
+        line = lines.readLine();
+      }
+    } finally {
+      schedule.destroyForcibly();
+      Files.writeString(settings, before);
+    }
+    assertThat(log)
+        .hasSizeGreaterThan(10)
+        .noneMatch(Canary::sings)
+        .anyMatch(line -> line.contains("\"command\":\"reconcile\""));
   }
 
   @Test

@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +16,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -143,6 +149,75 @@ class ScheduleCommandTest {
       TimeUnit.MILLISECONDS.sleep(500);
     } catch (InterruptedException e) {
       throw new IllegalStateException(e);
+    }
+  }
+
+  @Test
+  void it_is_seen_from_outside_and_the_operator_is_told_of_a_job_that_fails() throws Exception {
+    int port = freePort();
+    setSchedule(
+        """
+          nightly: {cron: 30 2 * * *, actions: [ingest, report]}
+          weekly: {cron: 0 3 * * 1, actions: [report]}
+        watch: {port: %d, operator: night@example.org}
+        """
+            .formatted(port));
+    Process process = schedule("2026-03-01T02:29:57Z");
+    try (BufferedReader lines = process.inputReader(StandardCharsets.UTF_8)) {
+      readUntil("seen at 127.0.0.1, port " + port, lines);
+      assertThat(get(port, "livez")).isEqualTo("200 alive\n");
+      assertThat(get(port, "readyz")).isEqualTo("200 ready\n");
+      assertThat(get(port, "other")).startsWith("404");
+      Files.delete(folder.resolve("sources"));
+      readUntil("nightly: ended with 6 (STORAGE), next on 2026-03-02", lines);
+      readUntil("nightly: the operator's mail was accepted", lines);
+    }
+    waitFor(() -> get(port, "readyz").equals("503 failed last: nightly\n"));
+
+    assertThat(get(port, "metrics"))
+        .contains("withers_job_last_exit_code{job=\"nightly\"} 6.0")
+        .contains("withers_job_last_success_seconds{job=\"nightly\"} 0.0")
+        .contains("withers_job_next_due_seconds{job=\"nightly\"} 1.7724186E9") // 2 March, 02:30
+        .contains("withers_command_seconds_count{command=\"ingest\"} 1")
+        .contains("withers_run_findings{kind=\"contact-behind\"}")
+        .doesNotContain("withers_command_seconds_count{command=\"report\"}");
+    terminate(process);
+
+    assertThat(server.taken()).hasSize(1);
+    FaultyServer.Taken mail = server.taken().get(0);
+    assertThat(mail.to()).isEqualTo("night@example.org");
+    assertThat(Canary.mail(mail.content().getBytes(StandardCharsets.UTF_8)))
+        .contains("the job nightly failed (STORAGE)")
+        .contains("The job nightly ended with 6 (STORAGE): Something can't be read or written")
+        .contains("  withers: Expected a file, but found none")
+        .contains("  withers ingest --workspace " + folder)
+        .contains("By itself it is due next on 2026-03-02 02:30:00 (UTC).");
+  }
+
+  private static int freePort() throws IOException {
+    try (ServerSocket socket = new ServerSocket(0)) {
+      return socket.getLocalPort();
+    }
+  }
+
+  private static String get(int port, String page) {
+    try {
+      HttpResponse<String> answer =
+          HttpClient.newHttpClient()
+              .send(
+                  HttpRequest.newBuilder(URI.create("http://127.0.0.1:%d/%s".formatted(port, page)))
+                      .build(),
+                  HttpResponse.BodyHandlers.ofString());
+      return answer.statusCode() + " " + answer.body();
+    } catch (IOException | InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The test's time limit ends the waiting. */
+  private static void waitFor(BooleanSupplier come) throws InterruptedException {
+    while (!come.getAsBoolean()) {
+      TimeUnit.MILLISECONDS.sleep(50);
     }
   }
 

@@ -77,6 +77,8 @@ class WithersCommandTest {
             "restore",
             "verify",
             "log",
+            "status",
+            "config",
             "demo");
     UsageCheck.everyCommandShowsAnExample(command);
   }

@@ -1,10 +1,13 @@
 package withers.report.schedule.cli;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import withers.cli.Console;
 import withers.report.schedule.cli.ScheduleLog.About;
 import withers.schedule.Action;
@@ -14,8 +17,14 @@ import withers.schedule.Action;
  *
  * @param workspace its folder
  * @param stop ends them early
+ * @param took told how long a command took
  */
-record JobCommands(Commands commands, String workspace, ScheduleLog log, Stop stop) {
+record JobCommands(
+    Commands commands,
+    String workspace,
+    ScheduleLog log,
+    Stop stop,
+    BiConsumer<String, Duration> took) {
   private static final int MOST_MESSAGES = 20;
 
   /** The command lines of actions, without the workspace. */
@@ -57,7 +66,9 @@ record JobCommands(Commands commands, String workspace, ScheduleLog log, Stop st
     if (stop.isAsked()) {
       return new Outcome(Outcome.DONE.code(), words, List.of(), true);
     }
+    Instant begin = log.clock().instant();
     int code = run(words, about, messages);
+    took.accept(line.get(0), Duration.between(begin, log.clock().instant()));
     boolean isStopped = stop.isAsked() && code != Outcome.DONE.code();
     return new Outcome(code, words, List.copyOf(messages), isStopped);
   }

@@ -5,7 +5,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.function.BiConsumer;
-import withers.cli.ExitCode;
 import withers.report.schedule.Alarm;
 import withers.report.schedule.JobState;
 import withers.report.schedule.cli.ScheduleLog.About;
@@ -92,19 +91,9 @@ record JobRunner(
     log.info(
         about.ended(null, outcome.code()),
         "ended with %d (%s), next on %s"
-            .formatted(
-                outcome.code(), name(outcome.code()), told(state.next(job.times(), now), job)));
+            .formatted(outcome.code(), outcome.name(), told(state.next(job.times(), now), job)));
     ended.accept(job, outcome);
     return next(job, state, now);
-  }
-
-  private static String name(int code) {
-    for (ExitCode exit : ExitCode.values()) {
-      if (exit.number() == code) {
-        return exit.name();
-      }
-    }
-    return "unknown";
   }
 
   private String told(Optional<Instant> next, ScheduledJob job) {

@@ -1,6 +1,8 @@
 package withers.report.schedule.cli;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import withers.cli.ExitCode;
 
 /**
@@ -21,6 +23,25 @@ record Outcome(int code, List<String> command, List<String> messages, boolean is
   Outcome {
     command = List.copyOf(command);
     messages = List.copyOf(messages);
+  }
+
+  /** The code's name; {@code UNKNOWN} of one that no command of ours ends with. */
+  String name() {
+    return exit().map(ExitCode::name).orElse("UNKNOWN");
+  }
+
+  /** What the code tells, in sentences. */
+  String meaning() {
+    return exit().map(ExitCode::meaning).orElse("");
+  }
+
+  private Optional<ExitCode> exit() {
+    return Stream.of(ExitCode.values()).filter(exit -> exit.number() == code).findFirst();
+  }
+
+  /** Whether somebody has to look after it before its next time. */
+  boolean isFailure() {
+    return !isStopped && code > ExitCode.ATTENTION.number();
   }
 
   boolean isBusy() {

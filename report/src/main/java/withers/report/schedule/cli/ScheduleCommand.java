@@ -84,10 +84,12 @@ public final class ScheduleCommand implements Callable<Integer> {
   private void keep(Workspace workspace, List<ScheduledJob> jobs) {
     Stop stop = new Stop();
     ScheduleLog log = new ScheduleLog(workspace.clock(), isJson, console::print);
-    JobRunner runner = runner(workspace, log, stop);
+    Watch watch = Watch.of(workspace, log);
+    JobRunner runner = runner(workspace, log, stop, watch);
     jobs.forEach(job -> tell(job, runner.book(), log));
     Runtime.getRuntime().addShutdownHook(new Thread(() -> stop.ask(PATIENCE), "stop"));
-    try (Timetable waking = Timetable.start(jobs, clock, runner)) {
+    try (Watch seen = watch.open();
+        Timetable waking = Timetable.start(jobs, clock, seen.over(runner))) {
       log.info(About.NOTHING, "up, process " + ProcessHandle.current().pid());
       waking.until(stop::await);
     }
@@ -95,14 +97,16 @@ public final class ScheduleCommand implements Callable<Integer> {
     stop.ended();
   }
 
-  private JobRunner runner(Workspace workspace, ScheduleLog log, Stop stop) {
-    JobCommands work = new JobCommands(commands, workspace.paths().root().toString(), log, stop);
+  private JobRunner runner(Workspace workspace, ScheduleLog log, Stop stop, Watch watch) {
+    JobCommands work =
+        new JobCommands(
+            commands, workspace.paths().root().toString(), log, stop, watch.metrics()::took);
     return new JobRunner(
         new JobBook(workspace.paths().schedule()),
         clock,
         (job, about) -> work.perform(job.actions(), about),
         log,
-        (job, outcome) -> {});
+        watch::ended);
   }
 
   private void tell(ScheduledJob job, JobBook book, ScheduleLog log) {
