@@ -60,7 +60,7 @@ public final class AboutCommand implements Callable<Integer> {
       paramLabel = "REFERENCE",
       split = ",",
       description =
-          "Tell of these contacts only. Default: you are asked, or all that may be meant.")
+          "Tell of these contacts only. Default: you are asked, or those judged the same person.")
   private List<String> only = List.of();
 
   AboutCommand(Console console, Operator operator) {
@@ -93,19 +93,21 @@ public final class AboutCommand implements Callable<Integer> {
     if (!named.isEmpty()) {
       return found.of(choice.requireFound(named));
     }
-    return found.matches().size() < 2 || json.isJson() ? found : asked(found, choice);
+    Request likely = found.likely();
+    return likely.equals(found) ? found : asked(found, likely, choice);
   }
 
-  private Request asked(Request found, Choice choice) {
+  /** Who might be somebody else is told of only when a person says so. */
+  private Request asked(Request found, Request likely, Choice choice) {
     new RequestText(found).lines().forEach(console::say);
     console.say(
-        "Which of them are the person? Numbers with blanks between; all if you say nothing.");
+        "Which of them are the person? Numbers with blanks between, or \"all\"; those that are judged the same person if you say nothing.");
     return operator
         .answer()
         .map(answer -> choice.read(answer.strip()))
         .filter(references -> !references.isEmpty())
         .map(found::of)
-        .orElse(found);
+        .orElse(likely);
   }
 
   private int tell(Request request, Workspace workspace) {

@@ -27,9 +27,10 @@ public record Matches(NormalForms forms, Matcher matcher) {
     vault.visit(
         (reference, contact) -> {
           Weighing weighing = matcher.weigh(form, forms.of(contact));
+          boolean isSame = weighing.verdict().isSamePerson();
           why(weighing)
-              .ifPresent(
-                  why -> found.add(new Weighed(new Match(reference, contact, why), weighing)));
+              .map(why -> new Match(reference, contact, isSame, why))
+              .ifPresent(match -> found.add(new Weighed(match, weighing)));
         });
     return found.stream().sorted(LIKELIEST).map(Weighed::match).toList();
   }

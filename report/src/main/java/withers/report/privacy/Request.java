@@ -34,6 +34,12 @@ public record Request(Contact wanted, List<Match> matches, List<Mention> mention
         mentions.stream().filter(mention -> chosen.contains(mention.reference())).toList());
   }
 
+  /** The same, for those that are judged to be this person: never a namesake by default. */
+  public Request likely() {
+    return of(
+        matches.stream().filter(Match::isSame).map(Match::reference).collect(Collectors.toSet()));
+  }
+
   public Set<ContactRef> references() {
     return matches.stream().map(Match::reference).collect(Collectors.toSet());
   }

@@ -15,6 +15,7 @@ final class AnotherJava {
     command.addAll(
         List.of(
             "-XX:TieredStopAtLevel=1",
+            "-Dslf4j.internal.verbosity=ERROR",
             "-XX:+IgnoreUnrecognizedVMOptions",
             "--enable-native-access=ALL-UNNAMED",
             "--sun-misc-unsafe-memory-access=allow",
