@@ -28,6 +28,7 @@ record Crowd(int clinics, int animals) {
       coordinator: long-coast
       test-numbers: accepted
       mail:
+        overview: kept
         server: {host: localhost, port: %d, security: none}
       """;
 
