@@ -1,18 +1,15 @@
 package withers.report.backup;
 
 import java.io.IOException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
+import withers.workspace.FolderTree;
 import withers.workspace.OwnerOnly;
 
 /** Folders that are filled out of sight and stand whole, or not at all. */
@@ -34,14 +31,14 @@ final class Folders {
     Path whole = place.toAbsolutePath().normalize();
     requireFree(whole);
     Path fresh = whole.resolveSibling("." + whole.getFileName() + ".new");
-    delete(fresh);
+    FolderTree.delete(fresh);
     try {
       OwnerOnly.folder(fresh);
       filling.fill(fresh);
       Files.deleteIfExists(whole);
       Files.move(fresh, whole, StandardCopyOption.ATOMIC_MOVE);
     } finally {
-      delete(fresh);
+      FolderTree.delete(fresh);
     }
   }
 
@@ -89,30 +86,6 @@ final class Folders {
       Files.copy(from, to, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
     } catch (NoSuchFileException gone) {
       Files.deleteIfExists(to);
-    }
-  }
-
-  private static void delete(Path folder) throws IOException {
-    if (Files.exists(folder)) {
-      Files.walkFileTree(folder, new Deleting());
-    }
-  }
-
-  private static final class Deleting extends SimpleFileVisitor<Path> {
-    @Override
-    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-      Files.delete(file);
-      return FileVisitResult.CONTINUE;
-    }
-
-    @Override
-    public FileVisitResult postVisitDirectory(Path folder, @Nullable IOException failed)
-        throws IOException {
-      if (failed != null) {
-        throw failed;
-      }
-      Files.delete(folder);
-      return FileVisitResult.CONTINUE;
     }
   }
 }

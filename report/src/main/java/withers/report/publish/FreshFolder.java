@@ -1,13 +1,10 @@
 package withers.report.publish;
 
 import java.io.IOException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.BasicFileAttributes;
-import org.jspecify.annotations.Nullable;
+import withers.workspace.FolderTree;
 import withers.workspace.OwnerOnly;
 
 /**
@@ -29,8 +26,8 @@ final class FreshFolder implements AutoCloseable {
   /** Starts a folder that is to stand in this place; nothing is to be seen there yet. */
   static FreshFolder in(Path place) throws IOException {
     FreshFolder folder = new FreshFolder(place);
-    delete(folder.fresh);
-    delete(folder.former);
+    FolderTree.delete(folder.fresh);
+    FolderTree.delete(folder.former);
     OwnerOnly.folder(folder.fresh);
     return folder;
   }
@@ -56,36 +53,12 @@ final class FreshFolder implements AutoCloseable {
       Files.move(place, former, StandardCopyOption.ATOMIC_MOVE);
     }
     Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE);
-    delete(former);
+    FolderTree.delete(former);
   }
 
   /** Clears away what was not put in place. */
   @Override
   public void close() throws IOException {
-    delete(fresh);
-  }
-
-  private static void delete(Path folder) throws IOException {
-    if (Files.exists(folder)) {
-      Files.walkFileTree(folder, new Deleting());
-    }
-  }
-
-  private static final class Deleting extends SimpleFileVisitor<Path> {
-    @Override
-    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-      Files.delete(file);
-      return FileVisitResult.CONTINUE;
-    }
-
-    @Override
-    public FileVisitResult postVisitDirectory(Path folder, @Nullable IOException failed)
-        throws IOException {
-      if (failed != null) {
-        throw failed;
-      }
-      Files.delete(folder);
-      return FileVisitResult.CONTINUE;
-    }
+    FolderTree.delete(fresh);
   }
 }
