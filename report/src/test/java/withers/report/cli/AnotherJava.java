@@ -4,9 +4,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 
 /** Programs in a Java of their own, which can be killed. */
 final class AnotherJava {
+  private static final int LONGEST_MINUTES = 2;
+
   private AnotherJava() {}
 
   static Process running(Class<?> main, String... arguments) throws IOException {
@@ -23,6 +27,10 @@ final class AnotherJava {
             System.getProperty("java.class.path"),
             main.getName()));
     command.addAll(List.of(arguments));
-    return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+    Process process =
+        new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+    CompletableFuture.delayedExecutor(LONGEST_MINUTES, TimeUnit.MINUTES)
+        .execute(process::destroyForcibly); // who waits for its words waits no longer
+    return process;
   }
 }

@@ -235,7 +235,7 @@ class CanaryTest {
     Process schedule =
         AnotherJava.running(
             SchedulingProcess.class,
-            "2026-10-05T02:29:58Z",
+            "2026-10-05T02:29:54Z",
             "schedule",
             "--json-log",
             "--workspace",

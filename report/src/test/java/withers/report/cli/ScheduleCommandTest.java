@@ -89,7 +89,7 @@ class ScheduleCommandTest {
   void what_is_due_is_done_in_time_and_what_was_missed_at_start_and_a_signal_ends_it()
       throws Exception {
     setSchedule("  nightly: {cron: 30 2 * * *, actions: [ingest, report]}\n");
-    Process first = schedule("2026-03-01T02:29:57Z");
+    Process first = schedule("2026-03-01T02:29:54Z");
     try (BufferedReader lines = first.inputReader(StandardCharsets.UTF_8)) {
       readUntil("nightly: ended with 0 (DONE), next on 2026-03-02 02:30:00 (UTC)", lines);
       assertThat(log)
@@ -122,7 +122,7 @@ class ScheduleCommandTest {
   @Test
   void a_signal_ends_it_between_two_mails_and_the_next_start_sends_the_rest() throws Exception {
     setSchedule("  monthly: {cron: 0 3 1 * *, actions: [report, send]}\n");
-    Process sending = schedule("2026-03-01T02:59:57Z");
+    Process sending = schedule("2026-03-01T02:59:54Z");
     server.atTheEnd(() -> signal(sending));
     try (BufferedReader lines = sending.inputReader(StandardCharsets.UTF_8)) {
       readUntil("monthly: stopped: it is begun again", lines);
@@ -162,7 +162,7 @@ class ScheduleCommandTest {
         watch: {port: %d, operator: night@example.org}
         """
             .formatted(port));
-    Process process = schedule("2026-03-01T02:29:57Z");
+    Process process = schedule("2026-03-01T02:29:54Z");
     try (BufferedReader lines = process.inputReader(StandardCharsets.UTF_8)) {
       readUntil("seen at 127.0.0.1, port " + port, lines);
       assertThat(get(port, "livez")).isEqualTo("200 alive\n");

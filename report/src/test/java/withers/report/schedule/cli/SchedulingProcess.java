@@ -3,9 +3,11 @@ package withers.report.schedule.cli;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import withers.cli.Console;
 import withers.cli.Environment;
 import withers.report.cli.Application;
@@ -13,22 +15,54 @@ import withers.report.cli.Operator;
 import withers.report.demo.Home;
 import withers.report.send.Pause;
 
-/** The application, on a clock that shows a given time when it starts, and goes on from there. */
+/**
+ * The application, on a clock that shows a given time when it is first looked at, and goes on from
+ * there: however long Java takes to start.
+ */
 public final class SchedulingProcess {
   private SchedulingProcess() {}
 
   /** The time first, then a command line. */
   public static void main(String... args) {
-    Clock system = Clock.systemUTC();
-    Clock clock = Clock.offset(system, Duration.between(system.instant(), Instant.parse(args[0])));
+    Clock clock = new Begun(Instant.parse(args[0]), ZoneOffset.UTC, new AtomicReference<>());
     System.exit(
         Application.commandLine(
                 Console.ofThisProcess(),
-                clock.withZone(ZoneOffset.UTC),
+                clock,
                 new Environment(Map.of()),
                 new Home(Optional.empty()),
                 Operator.NOBODY,
                 Pause::real)
             .execute(java.util.Arrays.copyOfRange(args, 1, args.length)));
+  }
+
+  /** Whatever zones it is read in, it began once. */
+  private static final class Begun extends Clock {
+    private final Instant shown;
+    private final ZoneId zone;
+    private final AtomicReference<Instant> first;
+
+    private Begun(Instant shown, ZoneId zone, AtomicReference<Instant> first) {
+      this.shown = shown;
+      this.zone = zone;
+      this.first = first;
+    }
+
+    @Override
+    public Instant instant() {
+      Instant now = Instant.now();
+      first.compareAndSet(null, now);
+      return shown.plus(Duration.between(first.get(), now));
+    }
+
+    @Override
+    public ZoneId getZone() {
+      return zone;
+    }
+
+    @Override
+    public Clock withZone(ZoneId other) {
+      return new Begun(shown, other, first);
+    }
   }
 }
