@@ -112,7 +112,9 @@ class BackupTest {
             .collect(Collectors.joining("\n")));
     network.export(OCTOBER);
     CompletableFuture<CommandRun> importing =
-        CompletableFuture.supplyAsync(() -> run(OCTOBER, folder, "ingest", "--settled"));
+        CompletableFuture.supplyAsync(
+            () -> run(OCTOBER, folder, "ingest", "--settled"),
+            task -> new Thread(task).start()); // an import needs the common pool itself
     List<Path> backups = new ArrayList<>();
     while (!importing.isDone() || backups.isEmpty()) {
       Path backup = place.resolve("backup-" + backups.size());
