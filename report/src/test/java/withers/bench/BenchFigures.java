@@ -66,6 +66,7 @@ final class BenchFigures {
     counts.put("log-bytes", 60_000L);
     counts.put("vault-bytes", 75_000L);
     counts.put("findings", 40L);
+    counts.put("chips", 400L);
     return counts;
   }
 }

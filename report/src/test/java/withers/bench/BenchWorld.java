@@ -49,7 +49,11 @@ record BenchWorld(Path folder) {
 
   /** The exports of a month, in the order of their names. */
   List<Path> exports(Month month) {
-    return list(folder.resolve(month.folder)).sorted().toList();
+    return list(folder(month)).sorted().toList();
+  }
+
+  Path folder(Month month) {
+    return folder.resolve(month.folder);
   }
 
   Workspace workspace() {

@@ -7,11 +7,22 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import withers.bench.BenchWorld.Month;
 
 /** The stages, in the order in which they run; each but the yardsticks stands beside another. */
 enum Stage {
   READ_LINES("read the bytes, count lines", Unit.ROWS, () -> Yardsticks::readLines),
   PARSE("parse with Commons CSV", Unit.ROWS, () -> Yardsticks::parse, READ_LINES),
+  ASK_BY_ARG_MAX(
+      "DuckDB: the core question",
+      Unit.ROWS,
+      () -> CoreQuestion.of(Month.FIRST, "newest_by_arg_max"),
+      PARSE),
+  ASK_BY_WINDOW(
+      "... the newest by a window",
+      Unit.ROWS,
+      () -> CoreQuestion.of(Month.FIRST, "newest_by_window"),
+      PARSE),
   FIRST_IMPORT("first import", Unit.ROWS, () -> Imports::first, PARSE),
   IMPORT_UNCHANGED("import the same rows again", Unit.ROWS, () -> Imports::unchanged, PARSE),
   IMPORT_AGAIN("import the same files again", Unit.ROWS, () -> Imports::again, READ_LINES),

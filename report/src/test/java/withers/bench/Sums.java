@@ -14,6 +14,8 @@ record Sums(BenchRun run) {
     Measured first = run.of(Stage.FIRST_IMPORT);
     long rows = run.of(Stage.READ_LINES).count();
     same("parsed rows", rows, run.of(Stage.PARSE).count());
+    long chips = run.of(Stage.ASK_BY_ARG_MAX).counted("chips");
+    same("chips by a window", chips, run.of(Stage.ASK_BY_WINDOW).counted("chips"));
     same("imported rows", rows, first.counted("read"));
     imports();
     same("rows read again", rows, run.of(Stage.IMPORT_UNCHANGED).counted("read"));

@@ -42,6 +42,11 @@ class SumsTest {
     refuses(Stage.JUDGE_KEPT, "findings", 39, "Expected 40 findings of judge-kept, but found 39");
   }
 
+  @Test
+  void nor_do_two_ways_to_ask_that_know_other_chips() {
+    refuses(Stage.ASK_BY_WINDOW, "chips", 399, "Expected 400 chips by a window, but found 399");
+  }
+
   private static void refuses(Stage stage, String name, long count, String message) {
     BenchRun run = BenchFigures.counting(stage, name, count);
     assertThatThrownBy(() -> new Sums(run).require())
