@@ -14,6 +14,8 @@ import org.apache.kafka.clients.admin.Admin;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.ExtensionContext.Namespace;
+import withers.kafka.broker.BrokerPlan;
+import withers.kafka.broker.LocalBroker;
 import withers.log.EventLog;
 import withers.log.kafka.KafkaEventLog;
 
@@ -27,12 +29,12 @@ public final class Broker implements BeforeAllCallback {
   private Shared shared;
 
   /** A broker with the folder that it keeps its data in. */
-  private record Shared(Path folder, BrokerProcess process) implements AutoCloseable {
+  private record Shared(Path folder, LocalBroker process) implements AutoCloseable {
 
     static Shared start() {
       try {
         Path folder = Files.createTempDirectory("withers-broker");
-        return new Shared(folder, BrokerProcess.start(folder));
+        return new Shared(folder, LocalBroker.start(BrokerPlan.alone(folder, TestJars.all())));
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }

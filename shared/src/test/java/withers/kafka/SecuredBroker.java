@@ -22,6 +22,8 @@ import org.apache.kafka.common.resource.ResourceType;
 import withers.kafka.KafkaSettings.Login;
 import withers.kafka.KafkaSettings.Mechanism;
 import withers.kafka.KafkaSettings.Security;
+import withers.kafka.broker.BrokerPlan;
+import withers.kafka.broker.LocalBroker;
 
 /** A broker that speaks TLS only, asks for a password, and allows nothing that wasn't granted. */
 public final class SecuredBroker implements AutoCloseable {
@@ -29,9 +31,9 @@ public final class SecuredBroker implements AutoCloseable {
   private static final String STORE_PASSWORD = "changeit";
 
   private final Path folder;
-  private final BrokerProcess process;
+  private final LocalBroker process;
 
-  private SecuredBroker(Path folder, BrokerProcess process) {
+  private SecuredBroker(Path folder, LocalBroker process) {
     this.folder = folder;
     this.process = process;
   }
@@ -49,10 +51,10 @@ public final class SecuredBroker implements AutoCloseable {
       add(formatting, user);
     }
     add(formatting, ADMIN);
+    BrokerPlan open = BrokerPlan.alone(folder.resolve("broker"), TestJars.all());
     return new SecuredBroker(
         folder,
-        BrokerProcess.start(
-            folder.resolve("broker"), properties(folder), formatting, administrator(folder)));
+        LocalBroker.start(open.with(properties(folder), formatting), administrator(folder)));
   }
 
   private static void add(List<String> formatting, String user) {

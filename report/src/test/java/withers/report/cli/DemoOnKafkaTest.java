@@ -19,6 +19,7 @@ import java.util.zip.ZipFile;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.Timeout;
@@ -28,6 +29,7 @@ import withers.kafka.Broker;
 
 /** Plays the demo on both logs: nobody who reads its lists can tell which it was. */
 @TestInstance(PER_CLASS)
+@Tag("kafka")
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 @Timeout(value = 5, unit = TimeUnit.MINUTES)
 class DemoOnKafkaTest {

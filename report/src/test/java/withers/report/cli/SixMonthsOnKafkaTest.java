@@ -1,12 +1,14 @@
 package withers.report.cli;
 
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import withers.kafka.Broker;
 
 /** The same six months with the log on Kafka. */
+@Tag("kafka")
 @EnabledIfSystemProperty(
     named = "withers.kafka",
     matches = "true",

@@ -1,5 +1,6 @@
 package withers.log.kafka;
 
+import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
@@ -25,6 +26,7 @@ import withers.log.LogUnavailableException;
 final class Commits {
   private static final int TRIES = 20;
   private static final int STEP_MILLIS = 13;
+  private static final Duration CLOSING = Duration.ofSeconds(5);
 
   private final KafkaTroubles troubles;
   private final String transactionalId;
@@ -55,7 +57,8 @@ final class Commits {
 
   private boolean appended(Supplier<Optional<ProducerRecord<byte[], byte[]>>> decision)
       throws ExecutionException, InterruptedException {
-    try (Producer<byte[], byte[]> producer = troubles.cluster().producer(transactionalId)) {
+    Producer<byte[], byte[]> producer = troubles.cluster().producer(transactionalId);
+    try {
       producer.initTransactions();
       Optional<ProducerRecord<byte[], byte[]>> record = decision.get();
       if (record.isPresent()) {
@@ -70,6 +73,8 @@ final class Commits {
         return false;
       }
       throw e;
+    } finally {
+      producer.close(CLOSING); // one that has no broker to end its transaction with never ends
     }
   }
 

@@ -11,6 +11,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -31,6 +32,7 @@ import withers.log.SampleMarkers;
 import withers.log.memory.MemoryEventLog;
 import withers.log.sqlite.SqliteEventLog;
 
+@Tag("kafka")
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 @Timeout(value = 2, unit = TimeUnit.MINUTES)
 class LogCopyTest {

@@ -23,6 +23,7 @@ import org.apache.kafka.common.config.ConfigResource;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -42,6 +43,7 @@ import withers.log.Replayed;
 import withers.log.SampleMarkers;
 
 /** Each trouble is told in words that say where it is and what to do. */
+@Tag("kafka")
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 @Timeout(value = 2, unit = TimeUnit.MINUTES)
 class KafkaLogTroubleTest {

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,6 +32,7 @@ import withers.log.Replayed;
 import withers.log.SampleMarkers;
 
 /** The rights that docs/kafka.md names are enough, and none too many, on a broker that asks. */
+@Tag("kafka")
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 @Timeout(value = 3, unit = TimeUnit.MINUTES)
 class KafkaRightsTest {
