@@ -8,7 +8,6 @@ import java.sql.Statement;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
 import withers.id.ImportId;
 import withers.log.Contents;
 
@@ -35,42 +34,6 @@ final class ChunkTable {
       }
       insert.executeBatch();
     }
-  }
-
-  /** Hands over the chunks of an import in one partition, batch by batch, piece by piece. */
-  static void read(
-      Connection connection,
-      String stream,
-      int partition,
-      ImportId importId,
-      Consumer<Chunk> consumer)
-      throws SQLException {
-    try (PreparedStatement select =
-        connection.prepareStatement(
-            """
-            SELECT sequence, piece, events, length, checksum, body FROM chunk
-            WHERE stream = ? AND partition = ? AND import = ? ORDER BY sequence, piece""")) {
-      select.setString(1, stream);
-      select.setInt(2, partition);
-      select.setBytes(3, Ids.bytes(importId));
-      try (ResultSet rows = select.executeQuery()) {
-        while (rows.next()) {
-          consumer.accept(chunk(rows, stream, partition, importId));
-        }
-      }
-    }
-  }
-
-  private static Chunk chunk(ResultSet row, String stream, int partition, ImportId importId)
-      throws SQLException {
-    ChunkPlace place = new ChunkPlace(stream, partition, importId, row.getLong(1), row.getLong(2));
-    byte[] body = row.getBytes(6);
-    return new Chunk(
-        place,
-        row.getInt(3),
-        row.getInt(4),
-        row.getLong(5),
-        new Chunk.Body(body == null ? new byte[0] : body));
   }
 
   /** What the import has brought so far. */

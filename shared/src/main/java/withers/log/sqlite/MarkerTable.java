@@ -101,23 +101,34 @@ final class MarkerTable {
     }
   }
 
-  /** All markers with what their imports hold, checked, in the order of their commits. */
-  static List<Committed> all(Connection connection) throws SQLException {
-    List<Committed> all = new ArrayList<>();
+  /**
+   * All markers with what their imports hold, checked, in the order of their commits.
+   *
+   * @param known the first of them, from an earlier reading: they are not read again
+   */
+  static List<Committed> withNewer(Connection connection, List<Committed> known)
+      throws SQLException {
+    long count = count(connection);
+    if (count == known.size()) {
+      return known;
+    }
+    List<Committed> all = new ArrayList<>(known);
     try (PreparedStatement select =
-            connection.prepareStatement(
-                """
-                SELECT position, hex(id), chain, hex(parent), contents, body, checksum
-                FROM marker ORDER BY position""");
-        ResultSet rows = select.executeQuery()) {
-      while (rows.next()) {
-        all.add(committed(all.size() + 1, rows));
+        connection.prepareStatement(
+            """
+            SELECT position, hex(id), chain, hex(parent), contents, body, checksum
+            FROM marker WHERE position > ? ORDER BY position""")) {
+      select.setLong(1, known.size());
+      try (ResultSet rows = select.executeQuery()) {
+        while (rows.next()) {
+          all.add(committed(all.size() + 1, rows));
+        }
       }
     }
-    if (all.size() != count(connection)) {
+    if (all.size() != count) {
       throw damaged(all.size() + 1L);
     }
-    return all;
+    return List.copyOf(all);
   }
 
   private static Committed committed(long position, ResultSet rows) throws SQLException {

@@ -30,6 +30,10 @@ public final class SqliteEventLog implements EventLog {
 
   private final SqliteFile file;
   private final Connection writer;
+
+  /** What was read of the markers so far: they are never changed, only added to. */
+  private List<Committed> markers = List.of();
+
   private boolean closed;
 
   private SqliteEventLog(SqliteFile file, Connection writer) {
@@ -134,7 +138,12 @@ public final class SqliteEventLog implements EventLog {
   @Override
   public synchronized LogSnapshot snapshot() {
     requireOpen();
-    return new SqliteSnapshot(file, file.reading(writer, () -> MarkerTable.all(writer)));
+    return file.reading(
+        writer,
+        () -> {
+          markers = MarkerTable.withNewer(writer, markers);
+          return new SqliteSnapshot(file, StreamTable.all(writer), markers);
+        });
   }
 
   @Override

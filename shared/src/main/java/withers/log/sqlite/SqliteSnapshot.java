@@ -3,6 +3,7 @@ package withers.log.sqlite;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import withers.log.Contents;
 import withers.log.ImportMarker;
@@ -12,12 +13,16 @@ import withers.log.LogStream;
 import withers.sqlite.SqliteFile;
 
 /**
- * The markers as they were; the chunks that they make visible never change. Each replay has a
- * connection of its own.
+ * The markers as they were; the chunks that they make visible never change. Each replay that finds
+ * something to read has a connection of its own.
+ *
+ * @param streams with how many partitions each was begun
  */
-record SqliteSnapshot(SqliteFile file, List<Committed> imports) implements LogSnapshot {
+record SqliteSnapshot(SqliteFile file, Map<String, Integer> streams, List<Committed> imports)
+    implements LogSnapshot {
 
   SqliteSnapshot {
+    streams = Map.copyOf(streams);
     imports = List.copyOf(imports);
   }
 
@@ -33,17 +38,27 @@ record SqliteSnapshot(SqliteFile file, List<Committed> imports) implements LogSn
       Predicate<ImportMarker> which,
       Handler<? super E> handler) {
     stream.requirePartition(partition);
-    List<Committed> wanted = imports.stream().filter(one -> which.test(one.marker())).toList();
-    file.trying(
-        () -> {
-          try (Connection connection = file.openForReading()) {
-            StreamTable.requireSame(connection, stream);
-            for (Committed one : wanted) {
-              new ImportReplay<>(stream, partition, one, handler).run(connection);
-            }
-            return wanted;
-          }
-        });
+    StreamTable.requireSame(streams, stream);
+    List<Committed> wanted =
+        imports.stream()
+            .filter(one -> one.contents().at(stream.name(), partition).chunks() > 0)
+            .filter(one -> which.test(one.marker()))
+            .toList();
+    if (!wanted.isEmpty()) {
+      file.trying(() -> replay(stream, partition, wanted, handler));
+    }
+  }
+
+  private <E> List<Committed> replay(
+      LogStream<E> stream, int partition, List<Committed> wanted, Handler<? super E> handler)
+      throws SQLException {
+    try (Connection connection = file.openForReading();
+        ChunkReader chunks = new ChunkReader(connection, stream.name(), partition)) {
+      for (Committed one : wanted) {
+        new ImportReplay<>(stream, partition, one, handler).run(chunks);
+      }
+    }
+    return wanted;
   }
 
   /** One import in one partition. */
@@ -63,11 +78,9 @@ record SqliteSnapshot(SqliteFile file, List<Committed> imports) implements LogSn
       this.handler = handler;
     }
 
-    void run(Connection connection) throws SQLException {
-      if (expected.chunks() > 0) {
-        ChunkTable.read(connection, stream.name(), partition, marker.id(), this::replay);
-        requireAll();
-      }
+    void run(ChunkReader chunks) throws SQLException {
+      chunks.read(marker.id(), this::replay);
+      requireAll();
     }
 
     private void replay(Chunk chunk) {

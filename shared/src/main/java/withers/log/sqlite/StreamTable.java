@@ -27,14 +27,17 @@ final class StreamTable {
       insert.setInt(2, stream.partitions());
       insert.executeUpdate();
     }
-    requireSame(connection, stream);
+    requireSame(all(connection), stream);
   }
 
   /**
-   * @throws LogUnavailableException when the stream was begun with another number of partitions
+   * Makes sure that a stream is as it was begun.
+   *
+   * @param all partitions by stream
+   * @throws LogUnavailableException when it was begun with another number of partitions
    */
-  static void requireSame(Connection connection, LogStream<?> stream) throws SQLException {
-    int begun = all(connection).getOrDefault(stream.name(), stream.partitions());
+  static void requireSame(Map<String, Integer> all, LogStream<?> stream) {
+    int begun = all.getOrDefault(stream.name(), stream.partitions());
     if (begun != stream.partitions()) {
       throw new LogUnavailableException(
           "Expected %d partitions of %s, but the event log was begun with %d; only copying it changes that"
