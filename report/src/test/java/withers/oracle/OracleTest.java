@@ -94,6 +94,11 @@ class OracleTest {
     }
   }
 
+  /** The key {@code log} of the workspace's settings, or nothing. */
+  String log() {
+    return "";
+  }
+
   private static List<String> kinds() {
     return Stream.of(FindingKind.values()).map(FindingKind::word).toList();
   }
@@ -109,7 +114,7 @@ class OracleTest {
 
   /** Judges each month when its exports came in, and at last looks back. */
   private List<String> differences(Path world, List<Month> months) throws Exception {
-    Pipeline pipeline = new Pipeline(world, folder.resolve("workspace"));
+    Pipeline pipeline = new Pipeline(world, folder.resolve("workspace"), log());
     List<String> differences = new ArrayList<>();
     for (Month month : months) {
       pipeline.receive(world.resolve(month.folder()), month.asOf());

@@ -48,8 +48,9 @@ final class Pipeline {
    *
    * @param world with the scenario's {@code workspace}
    * @param root where the workspace is made
+   * @param log the key {@code log} of its settings, or nothing
    */
-  Pipeline(Path world, Path root) throws IOException {
+  Pipeline(Path world, Path root, String log) throws IOException {
     this.root = root;
     Path origin = world.resolve("workspace");
     try (Stream<Path> files = Files.walk(origin)) {
@@ -59,6 +60,7 @@ final class Pipeline {
         Files.copy(file, copy);
       }
     }
+    Files.writeString(root.resolve("withers.yaml"), log, StandardOpenOption.APPEND);
     for (Path profile : ExportFile.in(root.resolve("sources"))) {
       Files.writeString(profile, MANY_REJECTS, StandardOpenOption.APPEND);
     }

@@ -74,7 +74,7 @@ class ScorecardOracleTest {
   }
 
   private void agrees(Path world, List<Month> months) throws Exception {
-    Pipeline pipeline = new Pipeline(world, folder.resolve("workspace"));
+    Pipeline pipeline = new Pipeline(world, folder.resolve("workspace"), "");
     for (Month month : months) {
       pipeline.receive(world.resolve(month.folder()), month.asOf());
     }

@@ -11,10 +11,11 @@ import picocli.CommandLine.Option;
 import withers.cli.Console;
 import withers.cli.ExitCode;
 import withers.log.EventLog;
+import withers.report.demo.BrokerJars;
+import withers.report.demo.DemoBroker;
 import withers.report.demo.DemoFixtures;
 import withers.report.demo.DemoFolder;
 import withers.report.demo.Home;
-import withers.report.demo.KafkaOfDemo;
 import withers.report.demo.Round;
 import withers.source.InputRefusedException;
 import withers.workspace.Workspace;
@@ -30,6 +31,7 @@ import withers.workspace.Workspace;
     footerHeading = "%nExample:%n",
     footer = {
       "  withers demo --workspace my-demo",
+      "  withers demo --log kafka",
       "  withers demo --log kafka --bootstrap localhost:9092"
     })
 public final class DemoCommand implements Callable<Integer> {
@@ -58,21 +60,38 @@ public final class DemoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<KafkaOfDemo> kafka = log.onKafka(clock);
+    log.check();
     DemoFixtures fixtures = DemoFixtures.of(home);
+    Optional<String> jars = log.wantsBroker() ? Optional.of(BrokerJars.of(home)) : Optional.empty();
     DemoFolder demo =
         DemoFolder.fresh(
             Optional.ofNullable(folder).orElseGet(DemoCommand::defaultFolder),
             fixtures.workspace());
-    kafka.ifPresent(demo::keepLogOn);
+    if (jars.isPresent()) {
+      playOnOwnBroker(fixtures, demo, jars.get());
+    } else {
+      log.onKafka(clock, Optional.empty()).ifPresent(demo::keepLogOn);
+      playAll(fixtures, demo).ifPresent(done -> text(demo).tellWhereToLook(done));
+    }
+    return ExitCode.DONE.number();
+  }
+
+  private void playOnOwnBroker(DemoFixtures fixtures, DemoFolder demo, String jars) {
+    console.say("Starting a Kafka broker for the demo ...");
+    try (DemoBroker broker = DemoBroker.start(jars, demo.path().resolve("broker"))) {
+      log.onKafka(clock, Optional.of(broker.address())).ifPresent(demo::keepLogOn);
+      playAll(fixtures, demo).ifPresent(done -> text(demo).tellWhatStays(done));
+    }
+  }
+
+  private Optional<MonthlyRun.Done> playAll(DemoFixtures fixtures, DemoFolder demo) {
     requireEmptyLog(Workspace.open(demo.path(), clock));
     Optional<MonthlyRun.Done> last = Optional.empty();
     for (Round round : fixtures.rounds()) {
       demo.receive(fixtures.exports(round));
       last = Optional.of(play(round, demo));
     }
-    last.ifPresent(done -> text(demo).tellWhereToLook(done));
-    return ExitCode.DONE.number();
+    return last;
   }
 
   private static void requireEmptyLog(Workspace workspace) {

@@ -31,7 +31,7 @@ final class DemoLog {
       paramLabel = "embedded|kafka",
       converter = KindConverter.class,
       description = {
-        "Where the events go: a file in the workspace, or Apache Kafka, for which --bootstrap names a broker.",
+        "Where the events go: a file in the workspace, or Apache Kafka.",
         "Default: embedded."
       })
   private Kind kind = Kind.EMBEDDED;
@@ -39,7 +39,10 @@ final class DemoLog {
   @Option(
       names = "--bootstrap",
       paramLabel = "HOST:PORT",
-      description = "With --log kafka: a broker that asks for no password.")
+      description = {
+        "With --log kafka: a broker that asks for no password.",
+        "Default: one that is started for the demo and ends with it."
+      })
   private @Nullable String bootstrap;
 
   @Option(
@@ -65,26 +68,32 @@ final class DemoLog {
     }
   }
 
-  /** Where the log is on Kafka; empty for the embedded one. */
-  Optional<KafkaOfDemo> onKafka(Clock clock) {
-    Optional<String> broker = Optional.ofNullable(bootstrap);
-    if (kind == Kind.EMBEDDED) {
-      if (broker.isPresent() || prefix != null) {
-        throw refused("Expected --bootstrap and --topic-prefix with --log kafka only");
-      }
-      return Optional.empty();
+  /** Refuses options that don't go together. */
+  void check() {
+    if (kind == Kind.EMBEDDED && (bootstrap != null || prefix != null)) {
+      throw new ParameterException(
+          command.commandLine(), "Expected --bootstrap and --topic-prefix with --log kafka only");
     }
-    return Optional.of(
-        new KafkaOfDemo(
-            broker.orElseThrow(
-                () ->
-                    refused(
-                        "Expected --bootstrap HOST:PORT with --log kafka, but found none: Withers brings no broker along; docs/kafka.md says how to get one")),
-            Optional.ofNullable(prefix)
-                .orElseGet(() -> "withers-demo-" + STAMP.format(clock.instant()))));
   }
 
-  private ParameterException refused(String message) {
-    return new ParameterException(command.commandLine(), message);
+  /** Whether the demo is played on Kafka, and no broker is named. */
+  boolean wantsBroker() {
+    return kind == Kind.KAFKA && bootstrap == null;
+  }
+
+  /**
+   * Where the log is on Kafka; empty for the embedded one.
+   *
+   * @param started the broker that was started because none is named
+   */
+  Optional<KafkaOfDemo> onKafka(Clock clock, Optional<String> started) {
+    return started
+        .or(() -> Optional.ofNullable(bootstrap))
+        .map(
+            broker ->
+                new KafkaOfDemo(
+                    broker,
+                    Optional.ofNullable(prefix)
+                        .orElseGet(() -> "withers-demo-" + STAMP.format(clock.instant()))));
   }
 }

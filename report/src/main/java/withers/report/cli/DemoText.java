@@ -59,16 +59,28 @@ record DemoText(Console console, Workspace workspace) {
 
   /** Where to look, after the last round. */
   void tellWhereToLook(MonthlyRun.Done last) {
-    Published published = last.published();
+    tellFiles(last.published());
+    last.run().findings().stream()
+        .findFirst()
+        .map(Finding::anchor)
+        .ifPresent(chip -> line("one number", traceCommand(last) + chip.display()));
+  }
+
+  /** The same of a demo whose log ends with its broker. */
+  void tellWhatStays(MonthlyRun.Done last) {
+    tellFiles(last.published());
+    console.print("");
+    console.print(
+        "The broker was the demo's own and ends with it, so other commands find no log here.");
+    console.print("On one that stays they do: withers demo --log kafka --bootstrap HOST:PORT");
+  }
+
+  private void tellFiles(Published published) {
     console.print("Where to look:");
     longest(published).ifPresent(list -> place("one list", file(published, list)));
     place("the overview", published.folder().resolve("overview.html"));
     place("all lists", published.folder());
     place("the mails", published.outbox());
-    last.run().findings().stream()
-        .findFirst()
-        .map(Finding::anchor)
-        .ifPresent(chip -> line("one number", traceCommand(last) + chip.display()));
   }
 
   private static Optional<Listed> longest(Published published) {

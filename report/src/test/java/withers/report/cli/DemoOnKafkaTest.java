@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
@@ -16,6 +17,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -26,6 +28,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import withers.kafka.Broker;
+import withers.kafka.TestJars;
 
 /** Plays the demo on both logs: nobody who reads its lists can tell which it was. */
 @TestInstance(PER_CLASS)
@@ -121,12 +124,53 @@ class DemoOnKafkaTest {
   }
 
   @Test
-  void without_a_broker_it_says_what_is_missing() {
-    CommandRun run = CommandRun.at(HOME, "demo", "--log", "kafka");
-    assertThat(run.code()).isEqualTo(2);
+  void without_a_broker_it_starts_one_and_ends_it() throws IOException {
+    CommandRun own = CommandRun.at(homeWithBroker(), ownBroker("own"));
+    assertThat(own.err()).isEqualTo("Starting a Kafka broker for the demo ...\n");
+    assertThat(own.code()).isZero();
+    assertThat(own.out())
+        .startsWith(embedded.out().substring(0, embedded.out().indexOf("Where to look:")))
+        .endsWith("On one that stays they do: withers demo --log kafka --bootstrap HOST:PORT\n");
+    assertThat(files("own", "lists")).isEqualTo(files("embedded", "lists"));
+    assertThat(ProcessHandle.current().children().map(ProcessHandle::info))
+        .noneMatch(child -> child.toString().contains(folder("own")));
+  }
+
+  @Test
+  void without_a_broker_and_its_jars_it_says_what_to_do_and_touches_nothing() throws IOException {
+    CommandRun run = CommandRun.at(homeWithoutBroker("bare"), ownBroker("none"));
+    assertThat(run.code()).isEqualTo(4);
     assertThat(run.err())
-        .startsWith(
-            "withers: Expected --bootstrap HOST:PORT with --log kafka, but found none: Withers brings no broker along; docs/kafka.md says how to get one\n");
+        .isEqualTo(
+            "withers: Expected the jars of a Kafka broker, but this Withers has none: start the demo with the launcher of a whole copy of the project, or name a broker with --bootstrap HOST:PORT (docs/kafka.md)\n");
+    assertThat(place.resolve("none")).doesNotExist();
+  }
+
+  private String[] ownBroker(String name) {
+    return new String[] {"demo", "--workspace", folder(name), "--log", "kafka"};
+  }
+
+  /** The project's folder as the launcher leaves it: with a list of the broker's jars. */
+  private Path homeWithBroker() throws IOException {
+    Path home = homeWithoutBroker("home");
+    Path list = home.resolve("shared/broker/target/launcher/jars");
+    Files.createDirectories(list.getParent());
+    Files.writeString(list, TestJars.all());
+    return home;
+  }
+
+  @AfterAll
+  void removes_the_links() throws IOException {
+    for (String home : List.of("home", "bare")) {
+      Files.deleteIfExists(place.resolve(home).resolve("fixtures"));
+    }
+  }
+
+  /** One that nobody has started anything from. */
+  private Path homeWithoutBroker(String name) throws IOException {
+    Path home = Files.createDirectories(place.resolve(name));
+    Files.createSymbolicLink(home.resolve("fixtures"), HOME.resolve("fixtures"));
+    return home;
   }
 
   private Map<String, String> files(String folder, String part) throws IOException {
