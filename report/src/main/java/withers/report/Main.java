@@ -4,8 +4,8 @@ import java.time.Clock;
 import java.time.ZoneId;
 import withers.cli.Console;
 import withers.cli.Environment;
+import withers.cli.Operator;
 import withers.report.cli.Application;
-import withers.report.cli.Operator;
 import withers.report.demo.Home;
 import withers.report.send.Pause;
 

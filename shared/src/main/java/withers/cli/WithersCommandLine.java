@@ -12,6 +12,7 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.TypeConversionException;
+import withers.workspace.FirstSchedule;
 import withers.workspace.TestNumbers;
 import withers.yaml.Choices;
 import withers.yaml.Values;
@@ -39,6 +40,8 @@ public final class WithersCommandLine {
     line.registerConverter(ZoneId.class, reading(Values::zone));
     line.registerConverter(
         TestNumbers.class, reading(text -> Choices.read(TestNumbers.class, text)));
+    line.registerConverter(
+        FirstSchedule.class, reading(text -> Choices.read(FirstSchedule.class, text)));
     line.setUsageHelpWidth(WIDTH);
     line.setOut(writer(console.out()));
     line.setErr(writer(console.err()));

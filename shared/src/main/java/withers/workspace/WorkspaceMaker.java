@@ -11,26 +11,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import withers.yaml.Choices;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import withers.yaml.ConfigException;
 import withers.yaml.ConfigProblem;
 import withers.yaml.Place;
 
 /** Makes the folders and first files of a workspace. */
 final class WorkspaceMaker {
+  private static final Pattern WORD = Pattern.compile("\\{([a-z-]+)\\}");
+
   private final WorkspacePaths paths;
   private final Map<String, String> words;
   private final List<String> made = new ArrayList<>();
 
   WorkspaceMaker(WorkspacePaths paths, NewWorkspace answers) {
     this.paths = paths;
-    this.words =
-        Map.of(
-            "network", answers.network(),
-            "zone", answers.zone().getId(),
-            "phone-region", answers.phoneRegion(),
-            "language", answers.language(),
-            "test-numbers", Choices.name(answers.testNumbers()));
+    this.words = new FirstTexts(answers).byWord();
   }
 
   List<String> make() {
@@ -79,17 +76,11 @@ final class WorkspaceMaker {
     }
   }
 
+  /** Each word is looked at once: what stands for one may look like another. */
   private String filled(String template) throws IOException {
-    String text = text(template);
-    for (Map.Entry<String, String> word : words.entrySet()) {
-      text = text.replace("{" + word.getKey() + "}", quoted(word.getValue()));
-    }
-    return text;
-  }
-
-  private static String quoted(String word) {
-    boolean plain = word.matches("[A-Za-z][A-Za-z0-9/_-]*");
-    return plain ? word : "'" + word.replaceAll("\\p{Cntrl}+", " ").replace("'", "''") + "'";
+    return WORD.matcher(text(template))
+        .replaceAll(
+            word -> Matcher.quoteReplacement(words.getOrDefault(word.group(1), word.group())));
   }
 
   private static String text(String template) throws IOException {

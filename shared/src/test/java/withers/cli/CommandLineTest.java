@@ -83,6 +83,7 @@ class CommandLineTest {
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
   private Map<String, String> environment = Map.of();
   private Failing failing = () -> {};
+  private Operator operator = Operator.NOBODY;
 
   @TempDir private Path temp;
 
@@ -353,6 +354,7 @@ class CommandLineTest {
 
   private CommandFactory factory() {
     return CommandFactory.handing(console(), CLOCK, new Environment(environment))
+        .and(Operator.class, operator)
         .and(Failing.class, failing);
   }
 

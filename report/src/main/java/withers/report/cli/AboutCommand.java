@@ -17,6 +17,7 @@ import withers.audit.Disclosed;
 import withers.cli.Console;
 import withers.cli.ExitCode;
 import withers.cli.JsonOption;
+import withers.cli.Operator;
 import withers.cli.WorkspaceOption;
 import withers.contact.Contact;
 import withers.contact.ContactRef;

@@ -7,6 +7,7 @@ import withers.cli.Console;
 import withers.cli.Environment;
 import withers.cli.ErrorHandler;
 import withers.cli.ExitCode;
+import withers.cli.Operator;
 import withers.cli.WithersCommandLine;
 import withers.contact.VaultDamagedException;
 import withers.contact.VaultUnavailableException;

@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
 import withers.audit.Disclosed;
 import withers.cli.Console;
 import withers.cli.ExitCode;
+import withers.cli.Operator;
 import withers.cli.WorkspaceOption;
 import withers.contact.Contact;
 import withers.contact.ContactRef;

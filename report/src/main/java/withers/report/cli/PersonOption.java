@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import withers.cli.Console;
+import withers.cli.Operator;
 import withers.contact.Contact;
 import withers.report.privacy.PersonFile;
 

@@ -12,6 +12,7 @@ import picocli.CommandLine.Spec;
 import withers.cli.Console;
 import withers.cli.ExitCode;
 import withers.cli.JsonOption;
+import withers.cli.Operator;
 import withers.cli.WorkspaceOption;
 import withers.report.publish.Published;
 import withers.report.send.Pause;

@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import withers.cli.Console;
 import withers.cli.Environment;
+import withers.cli.Operator;
 import withers.report.cli.Application;
-import withers.report.cli.Operator;
 import withers.report.demo.Home;
 import withers.report.send.Pause;
 
