@@ -14,6 +14,7 @@ import withers.reconcile.cli.CalibrateCommand;
 import withers.reconcile.cli.CheckCommand;
 import withers.reconcile.cli.ReconcileCommand;
 import withers.reconcile.cli.TraceCommand;
+import withers.report.manual.cli.ManualCommand;
 import withers.report.schedule.cli.ScheduleCommand;
 import withers.report.schedule.cli.StatusCommand;
 
@@ -47,6 +48,7 @@ import withers.report.schedule.cli.StatusCommand;
       LogCommand.class,
       StatusCommand.class,
       ConfigCommand.class,
+      ManualCommand.class,
       DemoCommand.class
     },
     description =

@@ -11,8 +11,10 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.Optional;
+import picocli.CommandLine;
 import withers.cli.Console;
 import withers.cli.Environment;
+import withers.cli.Operator;
 import withers.report.demo.Home;
 import withers.report.send.Pause;
 
@@ -71,6 +73,18 @@ record CommandRun(int code, String out, String err) {
                 pause)
             .execute(args);
     return new CommandRun(code, text(out), text(err));
+  }
+
+  /** All commands, with nobody who listens. */
+  static CommandLine commandLine() {
+    return Application.commandLine(
+        new Console(
+            stream(new ByteArrayOutputStream()), stream(new ByteArrayOutputStream()), false),
+        Clock.fixed(NOW, ZoneOffset.UTC),
+        new Environment(Map.of()),
+        new Home(Optional.empty()),
+        Operator.NOBODY,
+        time -> {});
   }
 
   private static PrintStream stream(ByteArrayOutputStream bytes) {

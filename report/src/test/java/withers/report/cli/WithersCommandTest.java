@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 import withers.cli.Console;
 import withers.cli.Environment;
+import withers.cli.Operator;
 import withers.cli.UsageCheck;
 import withers.report.demo.Home;
 
@@ -79,6 +80,7 @@ class WithersCommandTest {
             "log",
             "status",
             "config",
+            "manual",
             "demo");
     UsageCheck.everyCommandShowsAnExample(command);
   }
