@@ -81,7 +81,15 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule SQLite_stays_in_packages_of_that_name =
-      only("withers..sqlite..", "java.sql..", "javax.sql..", "org.sqlite..");
+      only("withers..sqlite..", "org.sqlite..");
+
+  @ArchTest
+  static final ArchRule PostgreSQL_stays_in_packages_of_that_name =
+      only("withers..postgres..", "org.postgresql..");
+
+  @ArchTest
+  static final ArchRule SQL_stays_with_its_databases =
+      only(List.of("withers..sqlite..", "withers..postgres.."), "java.sql..", "javax.sql..");
 
   @ArchTest
   static final ArchRule compression_stays_in_the_embedded_log =

@@ -19,6 +19,8 @@ import withers.id.RecordKey;
 import withers.id.SourceId;
 import withers.log.Batch;
 import withers.log.EventLog;
+import withers.point.Point;
+import withers.point.Points;
 
 /**
  * Gathers what an import writes and writes it in bounded batches: contacts first, so that no
@@ -33,7 +35,7 @@ final class BatchWriter implements AutoCloseable {
   private final ContactVault vault;
   private final SourceId source;
   private final ImportId id;
-  private final ImportObserver observer;
+  private final Points points;
   private final int batch;
   private final Map<Streams.Place, List<ChipEvent>> events = new HashMap<>();
   private final Map<Streams.Place, Integer> sequences = new HashMap<>();
@@ -44,17 +46,12 @@ final class BatchWriter implements AutoCloseable {
   private long handedOver;
 
   BatchWriter(
-      EventLog log,
-      ContactVault vault,
-      SourceId source,
-      ImportId id,
-      ImportObserver observer,
-      int batch) {
+      EventLog log, ContactVault vault, SourceId source, ImportId id, Points points, int batch) {
     this.log = log;
     this.vault = vault;
     this.source = source;
     this.id = id;
-    this.observer = observer;
+    this.points = points;
     this.batch = batch;
   }
 
@@ -118,18 +115,18 @@ final class BatchWriter implements AutoCloseable {
   private void write(Load load, boolean isFirst) {
     CompletableFuture<EventLog.Appending> appending =
         CompletableFuture.supplyAsync(() -> log.prepare(load.batches));
-    at(isFirst, ImportStep.BEFORE_VAULT);
+    at(isFirst, Point.IMPORT_BEFORE_VAULT);
     if (!load.deposits.isEmpty()) {
       vault.store(load.deposits);
     }
-    at(isFirst, ImportStep.AFTER_VAULT);
+    at(isFirst, Point.IMPORT_AFTER_VAULT);
     appending.join().append();
-    at(isFirst, ImportStep.AFTER_FIRST_BATCH);
+    at(isFirst, Point.IMPORT_AFTER_FIRST_BATCH);
   }
 
-  private void at(boolean isFirst, ImportStep step) {
+  private void at(boolean isFirst, Point step) {
     if (isFirst) {
-      observer.at(step);
+      points.reached(step);
     }
   }
 

@@ -31,6 +31,8 @@ import withers.log.EventLog;
 import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
 import withers.log.Tally;
+import withers.point.Point;
+import withers.point.Points;
 import withers.source.InputRefusedException;
 
 /** One attempt to bring an export into the log, compared with the log as it was at its start. */
@@ -42,7 +44,7 @@ final class ImportAttempt {
   private final BatchWriter writer;
   private final Path quarantine;
   private final Clock clock;
-  private final ImportObserver observer;
+  private final Points points;
   private final Optional<Recognised> recognised;
   private final Keeping keeping;
   private final Set<RecordName> forgotten;
@@ -61,7 +63,7 @@ final class ImportAttempt {
       BatchWriter writer,
       Path quarantine,
       Clock clock,
-      ImportObserver observer,
+      Points points,
       Optional<Recognised> recognised,
       Keeping keeping,
       Set<RecordName> forgotten) {
@@ -71,7 +73,7 @@ final class ImportAttempt {
     this.writer = writer;
     this.quarantine = quarantine;
     this.clock = clock;
-    this.observer = observer;
+    this.points = points;
     this.recognised = recognised;
     this.keeping = keeping;
     this.forgotten = forgotten;
@@ -147,13 +149,13 @@ final class ImportAttempt {
       return report(ImportReport.Result.NOTHING_NEW, tally, file, withheld, rows, notKept);
     }
     writer.flush(() -> keeping.prepare(detector));
-    observer.at(ImportStep.AFTER_LAST_BATCH);
+    points.reached(Point.IMPORT_AFTER_LAST_BATCH);
     Optional<Path> file = writeQuarantine();
-    observer.at(ImportStep.AFTER_QUARANTINE);
+    points.reached(Point.IMPORT_AFTER_QUARANTINE);
     ImportMarker marker = marker(rows, tally, withheld, confirmed);
-    observer.at(ImportStep.BEFORE_MARKER);
+    points.reached(Point.IMPORT_BEFORE_MARKER);
     log.commit(marker);
-    observer.at(ImportStep.AFTER_MARKER);
+    points.reached(Point.IMPORT_AFTER_MARKER);
     Optional<String> notKept = keeping.keep(id, date());
     return report(ImportReport.Result.IMPORTED, tally, file, withheld, rows, notKept);
   }

@@ -26,6 +26,8 @@ import withers.log.EventLog;
 import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
 import withers.log.StaleParentException;
+import withers.point.Point;
+import withers.point.Points;
 import withers.source.InputRefusedException;
 
 /**
@@ -46,7 +48,7 @@ public final class Importer {
   private final Path quarantine;
   private final Clock clock;
   private final Supplier<ImportId> ids;
-  private final ImportObserver observer;
+  private final Points points;
   private final int batch;
   private final LastExports lastExports;
 
@@ -63,9 +65,9 @@ public final class Importer {
       Path quarantine,
       Clock clock,
       Supplier<ImportId> ids,
-      ImportObserver observer,
+      Points points,
       int batch) {
-    this(log, vault, numbers, quarantine, clock, ids, observer, batch, Optional.empty());
+    this(log, vault, numbers, quarantine, clock, ids, points, batch, Optional.empty());
   }
 
   /**
@@ -79,7 +81,7 @@ public final class Importer {
       Path quarantine,
       Clock clock,
       Supplier<ImportId> ids,
-      ImportObserver observer,
+      Points points,
       int batch,
       Optional<KnownExports> known) {
     this.log = log;
@@ -88,7 +90,7 @@ public final class Importer {
     this.quarantine = quarantine;
     this.clock = clock;
     this.ids = ids;
-    this.observer = observer;
+    this.points = points;
     this.batch = batch;
     this.lastExports = new LastExports(known, numbers, vault::reference);
   }
@@ -108,7 +110,7 @@ public final class Importer {
     }
     // Rows that were put right belong to the export that they come from, however old that is.
     requireInOrder(set, before, allowed.contains(Allowance.BACKFILL) || set.isCorrections());
-    observer.at(ImportStep.BEFORE_CHECK);
+    points.reached(Point.IMPORT_BEFORE_CHECK);
     boolean newRecords = allowed.contains(Allowance.NEW_RECORDS);
     return runByTheLast(set, before, newRecords, progress)
         .orElseGet(() -> runWhole(set, newRecords, progress));
@@ -132,7 +134,7 @@ public final class Importer {
   private ImportReport run(
       ExportSet set, LogSnapshot before, UnreadRows unread, boolean newRecords) {
     Map<String, Long> rows = Check.rows(set, unread);
-    observer.at(ImportStep.AFTER_CHECK);
+    points.reached(Point.IMPORT_AFTER_CHECK);
     Recognised known = unread.recognised();
     return attempt(
         set, before, rows, unread, newRecords, Optional.of(known), Optional.of(known::prepare));
@@ -141,7 +143,7 @@ public final class Importer {
   private ImportReport runWhole(ExportSet set, boolean newRecords, LongConsumer progress) {
     Map<String, Long> rows =
         Check.rows(set, new ExportReader(set, numbers, Importer::noReference, progress));
-    observer.at(ImportStep.AFTER_CHECK);
+    points.reached(Point.IMPORT_AFTER_CHECK);
     ExportReader reader = new ExportReader(set, numbers, vault::reference, progress);
     for (int attempt = 1; ; attempt++) {
       try {
@@ -182,8 +184,7 @@ public final class Importer {
       Optional<Recognised> known,
       Optional<Keeping.Way> keeping) {
     ImportId id = ids.get();
-    try (BatchWriter writer =
-        new BatchWriter(log, vault, set.profile().id(), id, observer, batch)) {
+    try (BatchWriter writer = new BatchWriter(log, vault, set.profile().id(), id, points, batch)) {
       ImportAttempt attempt =
           new ImportAttempt(
               set,
@@ -192,7 +193,7 @@ public final class Importer {
               writer,
               quarantine,
               clock,
-              observer,
+              points,
               known,
               new Keeping(keeping),
               vault.erasures().records());

@@ -35,6 +35,8 @@ import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
 import withers.log.LogUnavailableException;
 import withers.log.memory.MemoryEventLog;
+import withers.point.Point;
+import withers.point.Points;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class BatchWriterTest {
@@ -53,7 +55,7 @@ class BatchWriterTest {
 
   @Test
   void comes_to_its_steps_once_and_in_order_and_has_written_all_when_flushed() {
-    List<ImportStep> steps = Collections.synchronizedList(new ArrayList<>());
+    List<Point> steps = Collections.synchronizedList(new ArrayList<>());
     try (BatchWriter writer = writer(log, steps::add, 10)) {
       write(writer, 35);
       writer.flush();
@@ -64,14 +66,14 @@ class BatchWriterTest {
     }
     assertThat(steps)
         .containsExactly(
-            ImportStep.BEFORE_VAULT, ImportStep.AFTER_VAULT, ImportStep.AFTER_FIRST_BATCH);
+            Point.IMPORT_BEFORE_VAULT, Point.IMPORT_AFTER_VAULT, Point.IMPORT_AFTER_FIRST_BATCH);
   }
 
   @Test
   void gathers_the_next_batch_while_one_is_written() throws InterruptedException {
     CountDownLatch begun = new CountDownLatch(1);
     CountDownLatch gathered = new CountDownLatch(1);
-    ImportObserver slow =
+    Points slow =
         step -> {
           begun.countDown();
           await(gathered);
@@ -102,8 +104,8 @@ class BatchWriterTest {
     assertThatThrownBy(writer::close).isSameAs(full);
   }
 
-  private BatchWriter writer(EventLog to, ImportObserver observer, int batch) {
-    return new BatchWriter(to, vault, SOURCE, ID, observer, batch);
+  private BatchWriter writer(EventLog to, Points points, int batch) {
+    return new BatchWriter(to, vault, SOURCE, ID, points, batch);
   }
 
   private static void write(BatchWriter writer, int rows) {

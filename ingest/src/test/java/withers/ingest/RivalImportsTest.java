@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import withers.ingest.change.InEffect;
 import withers.log.ImportMarker;
 import withers.log.StaleParentException;
+import withers.point.Point;
 
 /** Two imports of one source at a time. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -36,7 +37,7 @@ class RivalImportsTest {
         imports.take(
             february,
             step -> {
-              if (step == ImportStep.BEFORE_MARKER && overtaken.getAndIncrement() == 0) {
+              if (step == Point.IMPORT_BEFORE_MARKER && overtaken.getAndIncrement() == 0) {
                 imports.take(january);
               }
             });
@@ -63,7 +64,7 @@ class RivalImportsTest {
                 imports.take(
                     february,
                     step -> {
-                      if (step == ImportStep.BEFORE_MARKER) {
+                      if (step == Point.IMPORT_BEFORE_MARKER) {
                         imports.take(
                             List.of(
                                 imports.file(

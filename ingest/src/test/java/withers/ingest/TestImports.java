@@ -25,6 +25,7 @@ import withers.ingest.known.KnownExports;
 import withers.ingest.profile.Profiles;
 import withers.log.LogStream;
 import withers.log.memory.MemoryEventLog;
+import withers.point.Points;
 
 /** A clinic's exports, imported into a log in memory. */
 final class TestImports {
@@ -136,15 +137,15 @@ final class TestImports {
   }
 
   /** Imports files that are one export, older ones too. */
-  ImportReport take(List<Path> files, ImportObserver observer) {
+  ImportReport take(List<Path> files, Points points) {
     List<ExportSet> sets =
         new ExportSorter(profiles, Optional.empty(), Optional.empty(), Optional.empty())
             .sort(files)
             .sets();
-    return importer(observer).run(sets.get(0), Set.of(Allowance.values()), bytes -> {});
+    return importer(points).run(sets.get(0), Set.of(Allowance.values()), bytes -> {});
   }
 
-  private Importer importer(ImportObserver observer) {
+  private Importer importer(Points points) {
     return new Importer(
         log,
         vault,
@@ -152,7 +153,7 @@ final class TestImports {
         folder.resolve("quarantine"),
         Clock.fixed(Instant.EPOCH, ZoneOffset.UTC),
         () -> new ImportId(new UUID(0, ++imports)),
-        observer,
+        points,
         SMALL_BATCH,
         known);
   }

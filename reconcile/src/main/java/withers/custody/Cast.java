@@ -31,8 +31,14 @@ import withers.settled.Settlements;
  * Who the parties of statements are, and how they stand to each other. Safe for several threads.
  *
  * @param settlements what people settled: it outranks what is compared
+ * @param discretion what nothing is told of
  */
-public record Cast(People people, Sources sources, Settlements settlements) {
+public record Cast(People people, Sources sources, Settlements settlements, Discretion discretion) {
+
+  /** Of whom everything may be told. */
+  public Cast(People people, Sources sources, Settlements settlements) {
+    this(people, sources, settlements, Discretion.NONE);
+  }
 
   /** Of whom nothing was settled. */
   public Cast(People people, Sources sources) {
@@ -50,7 +56,7 @@ public record Cast(People people, Sources sources, Settlements settlements) {
       Parties.of(statement.fact())
           .forEach(party -> addVersion(party, statement.source(), clients, versions));
     }
-    return new Cast(people, sources, settlements.withVersions(versions));
+    return new Cast(people, sources, settlements.withVersions(versions), discretion);
   }
 
   private static void addVersion(

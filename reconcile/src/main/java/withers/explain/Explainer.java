@@ -13,6 +13,7 @@ import withers.cases.CaseKey;
 import withers.chip.ChipNumber;
 import withers.contact.ContactRef;
 import withers.custody.Cast;
+import withers.custody.Discretion;
 import withers.explain.Explanation.Part;
 import withers.finding.Evidence;
 import withers.finding.Finding;
@@ -28,6 +29,7 @@ import withers.registration.Registries;
 import withers.rule.Dossier;
 import withers.rule.HeldBack;
 import withers.run.AnimalReader;
+import withers.run.DiscretionReader;
 import withers.run.SettlementReader;
 import withers.settled.Settlements;
 import withers.supply.Supplies;
@@ -62,7 +64,9 @@ public final class Explainer {
     this.log = log;
     this.sources = Sources.of(log.markers(), new Scope(run.asOf(), run.knownBy()));
     this.settlements = SettlementReader.read(log, new Scope(run.asOf(), run.knownBy()));
-    this.registries = new Registries(directory, new Cast(people, sources, settlements), periods);
+    this.registries =
+        new Registries(
+            directory, new Cast(people, sources, settlements, DiscretionReader.read(log)), periods);
     this.naming = new Naming(directory, reader, names);
   }
 
@@ -86,6 +90,15 @@ public final class Explainer {
     parts.add(new Part("What would close it", List.of(Closing.of(key.rule()))));
     parts.add(new Part("What hides it", state.hiding()));
     return new Explanation(title(key, state), parts);
+  }
+
+  /** Whether nothing is told of a follow-up, because its animal is marked as confidential. */
+  public boolean isSilent(CaseKey key) {
+    Discretion discretion = registries.cast().discretion();
+    return discretion.covers(key)
+        || !discretion.isNone()
+            && key.anchor() instanceof Anchor.Chip chip
+            && discretion.covers(new AnimalReader(log, sources, settlements).read(chip.number()));
   }
 
   private static List<CaseKey> names(CaseKey key, CaseState state) {

@@ -2,6 +2,7 @@ package withers.finding;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -34,6 +35,13 @@ public record RecordFindings(
     List<Finding> all = new ArrayList<>(findings);
     all.addAll(others);
     return new RecordFindings(all, undecided, notJudged, settled);
+  }
+
+  /** The same, without some of the findings: follow-ups about them neither open nor close. */
+  public RecordFindings keeping(Predicate<Finding> isKept) {
+    Set<CaseKey> open = new HashSet<>(undecided);
+    findings.stream().filter(isKept.negate()).map(Finding::caseKey).forEach(open::add);
+    return new RecordFindings(findings.stream().filter(isKept).toList(), open, notJudged, settled);
   }
 
   /** The same, with some of the findings held back. */

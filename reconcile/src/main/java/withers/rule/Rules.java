@@ -77,6 +77,9 @@ public final class Rules {
    * @param aside takes what may belong together with another number
    */
   public Assessment assess(Animal animal, Candidates.Part aside) {
+    if (isSilent(animal)) {
+      return silence(animal);
+    }
     Dossier dossier = dossier(animal);
     if (!dossier.deaths().isDead()) {
       new Strays(dossier).putAside(aside);
@@ -86,12 +89,29 @@ public final class Rules {
 
   /** Judges an animal again, for which a registration of another number may be meant. */
   public Assessment assess(Animal animal, LiveRegistration stray) {
-    return judge(dossier(animal).with(stray));
+    return isSilent(animal) ? silence(animal) : judge(dossier(animal).with(stray));
   }
 
   /** The registration of a stray number that may be meant for an animal. */
   public Optional<LiveRegistration> meantFor(Animal animal, Animal stray, Slip slip) {
-    return new Strays(dossier(stray)).meantFor(dossier(animal), slip);
+    return isSilent(animal) || isSilent(stray)
+        ? Optional.empty()
+        : new Strays(dossier(stray)).meantFor(dossier(animal), slip);
+  }
+
+  private boolean isSilent(Animal animal) {
+    return registries.cast().discretion().covers(animal);
+  }
+
+  /** Nothing is found, asked or counted; what is open stays as it is. */
+  private static Assessment silence(Animal animal) {
+    return new Assessment(
+        animal.chips(),
+        Optional.empty(),
+        EnumSet.allOf(FindingKind.class),
+        Set.of(),
+        Optional.empty(),
+        List.of());
   }
 
   private Dossier dossier(Animal animal) {

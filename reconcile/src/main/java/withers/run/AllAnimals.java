@@ -22,7 +22,7 @@ import withers.log.LogSnapshot;
 
 /**
  * Goes once through all that the log tells of: animals, each whole with all its chips, and what is
- * said of no animal.
+ * said of no animal. Those of which nothing is told are passed over.
  *
  * @param cast who is who, the sources that are heard, and what people settled
  * @param partitionDone told, by any thread, whenever a partition was gone through
@@ -113,8 +113,7 @@ public record AllAnimals(LogSnapshot log, Cast cast, Workers workers, Runnable p
         alone.stream().filter(h -> h.statements().stream().anyMatch(question::concerns)).toList();
     cast.prepare(concerned);
     for (History history : concerned) {
-      question
-          .ask(Animal.of(List.of(history)))
+      told(Animal.of(List.of(history)), question)
           .forEach(value -> part.answers.add(new Answer<>(history.chip(), value)));
     }
   }
@@ -131,10 +130,14 @@ public record AllAnimals(LogSnapshot log, Cast cast, Workers workers, Runnable p
         chip -> LostDigits.endsInZeros(chip) && !zeros.contains(chip));
   }
 
-  private static <T> Stream<T> answers(Animal animal, Question<T> question) {
+  private <T> Stream<T> answers(Animal animal, Question<T> question) {
     return animal.statements().stream().anyMatch(question::concerns)
-        ? question.ask(animal)
+        ? told(animal, question)
         : Stream.empty();
+  }
+
+  private <T> Stream<T> told(Animal animal, Question<T> question) {
+    return cast.discretion().covers(animal) ? Stream.empty() : question.ask(animal);
   }
 
   private static <T> Stream<Folded.Kept> cut(List<Part<T>> parts) {

@@ -70,7 +70,7 @@ public final class Reconciliation {
     Settlements settlements = SettlementReader.read(log, scope);
     PartitionReader reader = new PartitionReader(log, sources, settlements);
     Unplaced unplaced = Unplaced.read(log, sources);
-    Cast cast = new Cast(people, sources, settlements);
+    Cast cast = new Cast(people, sources, settlements, DiscretionReader.read(log));
     Supplies supplies = Supplies.read(log, cast);
     Registries registries = new Registries(directory, cast, periods);
     Rules rules = new Rules(registries, supplies);
@@ -117,6 +117,7 @@ public final class Reconciliation {
         withAgain(telling(parts, late, joined.assessments), mistyped),
         new RecordsJudged(parts, judge, cast.sources())
             .findings(placement, animals)
+            .keeping(finding -> !cast.discretion().covers(finding.caseKey()))
             .holdingBack(new HeldBack(cast)::isHeldBack),
         cast.settlements().answered(),
         Map.of());

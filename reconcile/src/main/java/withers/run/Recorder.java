@@ -25,6 +25,8 @@ import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
 import withers.log.StaleParentException;
 import withers.log.Tally;
+import withers.point.Point;
+import withers.point.Points;
 import withers.run.FollowUps.RunName;
 import withers.source.Extent;
 
@@ -34,8 +36,10 @@ import withers.source.Extent;
  * @param clock when it was recorded; never part of a finding
  * @param ids a fresh id for every attempt
  * @param listing what lists show of what is found
+ * @param points told of each point of the recording
  */
-public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids, Listing listing) {
+public record Recorder(
+    EventLog log, Clock clock, Supplier<ImportId> ids, Listing listing, Points points) {
 
   /** Events that go into one batch. */
   private static final int BATCH = 10_000;
@@ -75,8 +79,11 @@ public record Recorder(EventLog log, Clock clock, Supplier<ImportId> ids, Listin
       List<CaseEvent> some =
           List.copyOf(events.subList(from, Math.min(events.size(), from + BATCH)));
       log.append(new Batch<>(Streams.CASES, 0, id, sequence, some));
+      points.reached(Point.RUN_AFTER_FIRST_BATCH);
     }
+    points.reached(Point.RUN_BEFORE_MARKER);
     log.commit(marker(id, name, before, canonical, events.size()));
+    points.reached(Point.RUN_AFTER_MARKER);
   }
 
   private ImportMarker marker(

@@ -23,6 +23,7 @@ import withers.id.OrganisationId;
  * @param oneSlipAway numbers that records know and that one slip of the hand turns into this one,
  *     in natural order; looked for only when nothing is known of the number itself
  * @param mayHold registries that may hold the number, in the order of their ids
+ * @param isSilent whether records speak of it, and nothing is told of them but whom to call
  */
 public record Trace(
     ChipNumber number,
@@ -35,7 +36,8 @@ public record Trace(
     Optional<Call> call,
     List<Supply> supplied,
     List<ChipNumber> oneSlipAway,
-    List<OrganisationId> mayHold) {
+    List<OrganisationId> mayHold,
+    boolean isSilent) {
 
   public Trace {
     chips = List.copyOf(chips);
@@ -47,9 +49,26 @@ public record Trace(
     mayHold = List.copyOf(mayHold);
   }
 
+  /** Of an animal that is marked as confidential: nothing, but whom to call. */
+  static Trace silent(ChipNumber number, OrganisationId coordinator) {
+    return new Trace(
+        number,
+        List.of(number),
+        Species.UNSTATED,
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        List.of(),
+        Optional.of(new Call(coordinator, "it answers for this number itself")),
+        List.of(),
+        List.of(),
+        List.of(),
+        true);
+  }
+
   /** Whether any record speaks of the number. */
   public boolean isKnown() {
-    return !steps.isEmpty();
+    return isSilent || !steps.isEmpty();
   }
 
   /**

@@ -53,6 +53,9 @@ public final class TraceText {
   }
 
   private static String title(Trace trace) {
+    if (trace.isSilent()) {
+      return trace.number() + ": nothing is told of this number here.";
+    }
     if (!trace.isKnown()) {
       return "No record speaks of " + trace.number() + ".";
     }

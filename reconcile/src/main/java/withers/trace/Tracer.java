@@ -17,11 +17,13 @@ import withers.history.Periods;
 import withers.history.Scope;
 import withers.history.Sources;
 import withers.history.Statement;
+import withers.id.OrganisationId;
 import withers.log.LogSnapshot;
 import withers.organisation.Directory;
 import withers.registration.Registries;
 import withers.rule.Dossier;
 import withers.run.AnimalReader;
+import withers.run.DiscretionReader;
 import withers.run.PartitionReader;
 import withers.run.SettlementReader;
 import withers.settled.Settlements;
@@ -41,17 +43,26 @@ public final class Tracer {
   private final Settlements settlements;
   private final Registries registries;
   private final Wording wording;
+  private final OrganisationId coordinator;
 
   /**
    * A tracer over a log.
    *
+   * @param coordinator who is called about numbers of which nothing is told
    * @param periods as for a run
    */
-  public Tracer(LogSnapshot log, Scope scope, Directory directory, People people, Periods periods) {
+  public Tracer(
+      LogSnapshot log,
+      Scope scope,
+      Directory directory,
+      OrganisationId coordinator,
+      People people,
+      Periods periods) {
+    this.coordinator = coordinator;
     this.log = log;
     this.sources = Sources.of(log.markers(), scope);
     this.settlements = SettlementReader.read(log, scope);
-    Cast cast = new Cast(people, sources, settlements);
+    Cast cast = new Cast(people, sources, settlements, DiscretionReader.read(log));
     this.registries = new Registries(directory, cast, periods);
     this.wording = new Wording(directory, cast);
   }
@@ -62,6 +73,9 @@ public final class Tracer {
 
   public Trace trace(ChipNumber number) {
     Animal animal = new AnimalReader(log, sources, settlements).read(number);
+    if (registries.cast().discretion().covers(animal)) {
+      return Trace.silent(number, coordinator);
+    }
     Supplies supplies = Supplies.read(log, registries.cast());
     Dossier dossier = Dossier.of(animal, registries, supplies);
     List<Supply> supplied = supplies.naming(number).map(Tracer::supply).toList();
@@ -77,7 +91,8 @@ public final class Tracer {
         new NextCall(dossier, supplied).find(),
         supplied,
         isKnown ? List.of() : oneSlipAway(number),
-        List.copyOf(registries.mayHold(animal)));
+        List.copyOf(registries.mayHold(animal)),
+        false);
   }
 
   private List<Step> steps(Animal animal) {

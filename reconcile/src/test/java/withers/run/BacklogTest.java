@@ -21,6 +21,7 @@ import withers.history.Scope;
 import withers.id.ImportId;
 import withers.log.EventLog;
 import withers.log.memory.MemoryEventLog;
+import withers.point.Points;
 import withers.world.World;
 
 /** What organisations begin with. Invented. */
@@ -55,7 +56,8 @@ class BacklogTest {
             log,
             clock,
             () -> new ImportId(new UUID(1, ids.incrementAndGet())),
-            new Listing(World.DIRECTORY, cap));
+            new Listing(World.DIRECTORY, cap),
+            Points.NONE);
     return recorder.record(world.reconciliation(1).judge(log.snapshot(), scope), scope);
   }
 

@@ -22,6 +22,7 @@ import withers.id.OrganisationId;
 import withers.id.SourceId;
 import withers.log.EventLog;
 import withers.log.memory.MemoryEventLog;
+import withers.point.Points;
 import withers.world.Chips;
 import withers.world.World;
 
@@ -268,7 +269,8 @@ class FollowUpLifeTest {
         log,
         clock,
         () -> new ImportId(new UUID(1, ids.incrementAndGet())),
-        new Listing(World.DIRECTORY, 0));
+        new Listing(World.DIRECTORY, 0),
+        Points.NONE);
   }
 
   private static CaseKey key(String rule, int chip) {

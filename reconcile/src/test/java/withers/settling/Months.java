@@ -17,6 +17,7 @@ import withers.id.ImportId;
 import withers.id.OrganisationId;
 import withers.log.EventLog;
 import withers.log.memory.MemoryEventLog;
+import withers.point.Points;
 import withers.run.Listing;
 import withers.run.Recorder;
 import withers.world.World;
@@ -49,7 +50,8 @@ public final class Months {
             log,
             clock(scope.asOf()),
             () -> new ImportId(new UUID(1, ids.incrementAndGet())),
-            new Listing(World.DIRECTORY, 0))
+            new Listing(World.DIRECTORY, 0),
+            Points.NONE)
         .record(world.reconciliation(1).judge(log.snapshot(), scope), scope);
   }
 

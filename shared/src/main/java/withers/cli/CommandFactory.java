@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.IFactory;
+import withers.point.Points;
 
 /**
  * Makes commands and their options: each is given what its only constructor asks for. Types without
@@ -21,10 +22,20 @@ public final class CommandFactory implements IFactory {
     this.things = things;
   }
 
-  /** A factory that hands these out, each by its own type. */
+  /** A factory that hands these out, each by its own type; nobody is told of points. */
   public static CommandFactory handing(Console console, Clock clock, Environment environment) {
     return new CommandFactory(
-        Map.of(Console.class, console, Clock.class, clock, Environment.class, environment));
+        Map.of(
+            Console.class,
+            console,
+            Clock.class,
+            clock,
+            Environment.class,
+            environment,
+            Points.class,
+            Points.NONE,
+            Account.class,
+            Account.ofThisProcess()));
   }
 
   /** A factory that also hands this out to those who ask for the type. */

@@ -34,6 +34,21 @@ public record Typed(Function<String, ParameterException> refusal) {
     return role;
   }
 
+  /** Why somebody acts, in a sentence of one line. */
+  public String reason(String text) {
+    String reason = text.strip().replaceAll("\\s+", " ");
+    if (reason.isEmpty() || reason.length() > Remarks.LONGEST) {
+      throw refusal.apply(
+          "Expected --reason with 1 to %d characters, but found %d: say in a sentence what was found out"
+              .formatted(Remarks.LONGEST, reason.length()));
+    }
+    if (Remarks.mayReachSomebody(reason)) {
+      throw refusal.apply(
+          "Expected --reason without a phone, a long number or an e-mail address, but found what may be one: details of people don't belong there");
+    }
+    return reason;
+  }
+
   /**
    * The day given, else today; none to come.
    *

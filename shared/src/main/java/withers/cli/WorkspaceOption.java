@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import withers.point.Points;
 import withers.workspace.Workspace;
 
 /** The option {@code --workspace}. Use as a mixin. */
@@ -15,6 +16,7 @@ public final class WorkspaceOption {
 
   private final Clock clock;
   private final Environment environment;
+  private final Points points;
 
   @Option(
       names = {"-w", "--workspace"},
@@ -22,9 +24,10 @@ public final class WorkspaceOption {
       description = "The workspace. Default: $" + VARIABLE + ", else the current folder.")
   private @Nullable Path folder;
 
-  WorkspaceOption(Clock clock, Environment environment) {
+  WorkspaceOption(Clock clock, Environment environment, Points points) {
     this.clock = clock;
     this.environment = environment;
+    this.points = points;
   }
 
   /** The folder named by the option or the variable, else the current one. */
@@ -40,6 +43,6 @@ public final class WorkspaceOption {
    * @throws withers.yaml.ConfigException as {@link Workspace#open}
    */
   public Workspace open() {
-    return Workspace.open(folder(), clock);
+    return Workspace.open(folder(), clock, points, environment.variables());
   }
 }

@@ -18,8 +18,10 @@ import static withers.codec.WireType.shapeOf;
 import java.util.List;
 import java.util.Optional;
 import withers.audit.AuditEvent;
+import withers.audit.Confidential;
 import withers.audit.Disclosed;
 import withers.audit.Erased;
+import withers.audit.TidiedUp;
 import withers.cases.Anchor;
 import withers.cases.Answered;
 import withers.cases.CaseEvent;
@@ -317,7 +319,25 @@ final class WireTable {
               .field("reason", TEXT, Erased::reason)
               .field("references", REFERENCE.list(), Erased::references)
               .field("records", shapeOf(RECORDS).list(), Erased::records)
-              .makes(v -> new Erased(v.at(0), v.at(1), v.at(2), v.at(3), v.at(4))));
+              .makes(v -> new Erased(v.at(0), v.at(1), v.at(2), v.at(3), v.at(4))),
+          Shape.of(3, "confidential", Confidential.class)
+              .field("on", BASE_DAY, Confidential::on)
+              .field("by", TEXT, Confidential::by)
+              .field("reason", TEXT, Confidential::reason)
+              .field("references", REFERENCE.list(), Confidential::references)
+              .field("records", shapeOf(RECORDS).list(), Confidential::records)
+              .field("numbers", CHIP.list(), Confidential::numbers)
+              .field("lifted", FLAG, Confidential::lifted)
+              .makes(
+                  v ->
+                      new Confidential(
+                          v.at(0), v.at(1), v.at(2), v.at(3), v.at(4), v.at(5), v.at(6))),
+          Shape.of(4, "tidied-up", TidiedUp.class)
+              .field("on", BASE_DAY, TidiedUp::on)
+              .field("by", TEXT, TidiedUp::by)
+              .field("reason", TEXT, TidiedUp::reason)
+              .field("what", TEXT.list(), TidiedUp::what)
+              .makes(v -> new TidiedUp(v.at(0), v.at(1), v.at(2), v.at(3))));
 
   static final List<Family<?>> FAMILIES =
       List.of(

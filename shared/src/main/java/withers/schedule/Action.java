@@ -9,5 +9,7 @@ public enum Action {
   /** Lists, overview and mails of the latest run. */
   REPORT,
   /** The mails that are due. */
-  SEND
+  SEND,
+  /** Deletes what the workspace's policy does not keep any longer. */
+  TIDY
 }

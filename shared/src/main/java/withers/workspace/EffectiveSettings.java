@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import withers.kafka.KafkaSettings;
 import withers.organisation.Period;
@@ -43,7 +44,7 @@ public final class EffectiveSettings {
     YamlMap file =
         YamlFiles.read(workspace.paths().settings(), WorkspacePaths.SETTINGS, new Problems())
             .orElseThrow();
-    return new EffectiveSettings(file).all(workspace.settings());
+    return new EffectiveSettings(workspace.overrides().over(file)).all(workspace.settings());
   }
 
   private List<Line> all(Settings settings) {
@@ -64,8 +65,13 @@ public final class EffectiveSettings {
     add("matching", settings.matching());
     add("test-numbers", Choices.name(settings.testNumbers()));
     settings.schedule().forEach(this::job);
+    settings.scheduleStore().ifPresent(this::store);
     settings.kafka().ifPresent(this::kafka);
     watch(settings.watch());
+    add("case-workers", caseWorkers(settings));
+    for (Retention.Kept kept : Retention.Kept.values()) {
+      add(List.of("retention", kept.key()), settings.retention().of(kept));
+    }
     mail(settings.mail());
     return List.copyOf(lines);
   }
@@ -84,6 +90,21 @@ public final class EffectiveSettings {
         job.actions().stream().map(Choices::name).collect(Collectors.joining(", ", "[", "]")));
   }
 
+  private void store(StoreSettings store) {
+    addOfStore("host", store.host());
+    addOfStore("port", store.port());
+    addOfStore("database", store.database());
+    addOfStore("security", store.isEncrypted() ? "tls" : "none");
+    addOfStore("user", store.login().map(MailServer.Login::user));
+    addOfStore("password-file", store.login().map(MailServer.Login::passwordFile));
+    addOfStore("certificates", store.certificates());
+    addOfStore("lease-seconds", store.lease().toSeconds());
+  }
+
+  private void addOfStore(String key, Object value) {
+    add(List.of("schedule-store", key), value);
+  }
+
   private void kafka(KafkaSettings kafka) {
     addOfKafka("bootstrap-servers", kafka.bootstrapServers());
     addOfKafka("topic-prefix", kafka.topicPrefix());
@@ -98,6 +119,12 @@ public final class EffectiveSettings {
 
   private void addOfKafka(String key, Object value) {
     add(List.of("log", "kafka", key), value);
+  }
+
+  private static Optional<String> caseWorkers(Settings settings) {
+    return Optional.of(settings.caseWorkers())
+        .filter(some -> !some.isEmpty())
+        .map(some -> new TreeSet<>(some).toString());
   }
 
   private void watch(WatchSettings watch) {

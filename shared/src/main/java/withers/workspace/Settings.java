@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import withers.id.OrganisationId;
 import withers.kafka.KafkaSettings;
 import withers.organisation.PeriodDays;
@@ -32,8 +33,11 @@ import withers.schedule.ScheduledJob;
  * @param matching the file of the workspace's own parameters of matching, within the workspace;
  *     empty when the built-in ones count
  * @param schedule what is done by itself, in the order of the file
+ * @param scheduleStore where several schedulers keep what was done of it; empty for the workspace
  * @param kafka where the event log is on Apache Kafka; empty for the embedded log
  * @param watch who may see how the schedule goes, and how
+ * @param caseWorkers accounts of the system whose holders may be shown private people
+ * @param retention how long what can be deleted is kept
  * @param mail what goes out by mail, when, and how
  */
 public record Settings(
@@ -52,8 +56,11 @@ public record Settings(
     UnchangedRecords unchangedRecords,
     Optional<String> matching,
     List<ScheduledJob> schedule,
+    Optional<StoreSettings> scheduleStore,
     Optional<KafkaSettings> kafka,
     WatchSettings watch,
+    Set<String> caseWorkers,
+    Retention retention,
     MailSettings mail) {
 
   /**
@@ -73,6 +80,7 @@ public record Settings(
   public Settings {
     regions = Map.copyOf(regions);
     schedule = List.copyOf(schedule);
+    caseWorkers = Set.copyOf(caseWorkers);
   }
 
   /** Whether numbers under the test code are taken. */

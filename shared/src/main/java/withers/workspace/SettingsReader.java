@@ -3,6 +3,7 @@ package withers.workspace;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
@@ -10,9 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import withers.id.OrganisationId;
 import withers.organisation.NameSpelling;
 import withers.organisation.PeriodDays;
+import withers.workspace.Retention.Kept;
 import withers.yaml.Fields;
 import withers.yaml.Nearest;
 import withers.yaml.Refusal;
@@ -24,6 +27,8 @@ final class SettingsReader {
   private static final int LARGEST_LIST_CAP = 10_000;
   private static final int LONGEST_ANSWER_WAIT = 366;
   private static final int LONGEST_SETTLING = 600;
+  private static final int LONGEST_RETENTION = 36_600;
+  private static final Pattern ACCOUNT = Pattern.compile("[^\\s@:/]{1,64}");
   private static final List<String> REGIONS = Arrays.asList(Locale.getISOCountries());
   private static final OrganisationId NOBODY = new OrganisationId("nobody");
 
@@ -67,8 +72,11 @@ final class SettingsReader {
         fields.choice("unchanged-records", UnchangedRecords.RECOGNISED),
         fields.optionalText("matching"),
         new ScheduleReader(zone, canSend).read(fields),
+        fields.map("schedule-store", StoreReader::read),
         fields.map("log", KafkaSettingsReader::log).flatMap(Function.identity()),
         fields.map("watch", new WatchReader(canSend)::read).orElse(WatchSettings.NONE),
+        Set.copyOf(fields.list("case-workers", SettingsReader::account)),
+        fields.map("retention", SettingsReader::retention).orElse(Retention.EVERYTHING),
         mail.orElse(MailSettings.DEFAULT));
   }
 
@@ -114,6 +122,24 @@ final class SettingsReader {
         Nearest.to(id.value(), names)
             .map("did you mean \"%s\"?"::formatted)
             .orElse("add the organisation, or name another"));
+  }
+
+  private static String account(String text) {
+    if (ACCOUNT.matcher(text).matches()) {
+      return text;
+    }
+    throw new IllegalArgumentException(
+        "Expected the name of an account of the system, but found other characters");
+  }
+
+  private static Retention retention(Fields fields) {
+    Map<Kept, Integer> days = new EnumMap<>(Kept.class);
+    for (Kept kept : Kept.values()) {
+      fields
+          .optionalValue(kept.key(), text -> Values.wholeNumber(text, 1, LONGEST_RETENTION))
+          .ifPresent(number -> days.put(kept, number));
+    }
+    return new Retention(days);
   }
 
   static String region(String text) {

@@ -8,12 +8,14 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import withers.contact.ContactVault;
 import withers.contact.FormStore;
 import withers.log.EventLog;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
+import withers.point.Points;
 import withers.yaml.ConfigException;
 import withers.yaml.ConfigProblem;
 import withers.yaml.Place;
@@ -26,12 +28,22 @@ public final class Workspace {
   private final Settings settings;
   private final Directory directory;
   private final Clock clock;
+  private final Points points;
+  private final Overrides overrides;
 
-  Workspace(WorkspacePaths paths, Settings settings, Directory directory, Clock clock) {
+  Workspace(
+      WorkspacePaths paths,
+      Settings settings,
+      Directory directory,
+      Clock clock,
+      Points points,
+      Overrides overrides) {
     this.paths = paths;
     this.settings = settings;
     this.directory = directory;
     this.clock = clock.withZone(settings.zone());
+    this.points = points;
+    this.overrides = overrides;
   }
 
   /**
@@ -42,11 +54,30 @@ public final class Workspace {
    * @throws ConfigException with all mistakes of both files, or when the folder is no workspace
    */
   public static Workspace open(Path folder, Clock clock) {
+    return open(folder, clock, Points.NONE, Map.of());
+  }
+
+  /**
+   * Opens it as {@link #open(Path, Clock)} does.
+   *
+   * @param points told of each point that work in the workspace comes to
+   */
+  public static Workspace open(Path folder, Clock clock, Points points) {
+    return open(folder, clock, points, Map.of());
+  }
+
+  /**
+   * Opens it as {@link #open(Path, Clock, Points)} does.
+   *
+   * @param variables of the environment, some of which may state settings in place of the file
+   */
+  public static Workspace open(
+      Path folder, Clock clock, Points points, Map<String, String> variables) {
     WorkspacePaths paths = new WorkspacePaths(folder);
     if (!Files.exists(paths.settings())) {
       throw new ConfigException(noWorkspace(paths));
     }
-    return new WorkspaceReader(paths).read(clock);
+    return new WorkspaceReader(paths).read(clock, points, new Overrides(variables));
   }
 
   private static ConfigProblem noWorkspace(WorkspacePaths paths) {
@@ -86,9 +117,18 @@ public final class Workspace {
     return directory.find(settings.coordinator()).orElseThrow();
   }
 
+  Overrides overrides() {
+    return overrides;
+  }
+
   /** The clock, in the workspace's zone. */
   public Clock clock() {
     return clock;
+  }
+
+  /** Told of each point that work in the workspace comes to. */
+  public Points points() {
+    return points;
   }
 
   /** The day that it is now in the workspace's zone. */

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import withers.id.OrganisationId;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
+import withers.point.Points;
 import withers.yaml.Fields;
 import withers.yaml.Problems;
 import withers.yaml.YamlFiles;
@@ -23,7 +24,7 @@ final class WorkspaceReader {
     this.paths = paths;
   }
 
-  Workspace read(Clock clock) {
+  Workspace read(Clock clock, Points points, Overrides overrides) {
     Optional<YamlMap> settingsFile =
         YamlFiles.read(paths.settings(), WorkspacePaths.SETTINGS, problems);
     Optional<YamlMap> directoryFile =
@@ -31,9 +32,10 @@ final class WorkspaceReader {
     List<Organisation> organisations = directoryFile.map(directoryReader::read).orElse(List.of());
     SettingsReader reader = new SettingsReader(knownIds(), regions(organisations));
     Optional<Settings> settings =
-        settingsFile.flatMap(file -> Fields.read(file, problems, reader::read));
+        settingsFile.flatMap(file -> Fields.read(overrides.over(file), problems, reader::read));
     problems.throwIfAny();
-    return new Workspace(paths, settings.orElseThrow(), Directory.of(organisations), clock);
+    return new Workspace(
+        paths, settings.orElseThrow(), Directory.of(organisations), clock, points, overrides);
   }
 
   /** Empty when a mistake may have kept the directory from stating one. */

@@ -10,8 +10,11 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import withers.audit.AuditEvent;
+import withers.audit.Confidential;
 import withers.audit.Disclosed;
 import withers.audit.Erased;
+import withers.audit.TidiedUp;
+import withers.chip.ChipNumber;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault.RecordName;
 import withers.id.RecordKey;
@@ -37,6 +40,41 @@ class AuditFormsTest {
           "asked to be forgotten",
           List.of(PERSON),
           List.of(new RecordName(new SourceId("cliff-clinic"), new RecordKey("P-1001"))));
+
+  private static final AuditEvent CONFIDENTIAL =
+      new Confidential(
+          LocalDate.of(2024, 3, 3),
+          "case worker",
+          "shelter from abuse",
+          List.of(PERSON),
+          List.of(new RecordName(new SourceId("cliff-clinic"), new RecordKey("P-1001"))),
+          List.of(ChipNumber.iso(999, 1008L)),
+          false);
+
+  private static final AuditEvent TIDIED_UP =
+      new TidiedUp(
+          LocalDate.of(2024, 3, 4), "coordinator", "policy", List.of("quarantine 3", "runs 1"));
+
+  @Test
+  void a_deletion_by_policy_has_its_approved_forms() {
+    assertThat(JSON.write(TIDIED_UP)).isEqualTo(Approved.text("audit/tidied-up.json"));
+    assertThat(JSON.read(Approved.text("audit/tidied-up.json"))).isEqualTo(TIDIED_UP);
+    assertThat(HexFormat.of().formatHex(Streams.AUDIT.codec().encode(List.of(TIDIED_UP))))
+        .isEqualTo(Approved.text("audit/tidied-up.hex"));
+  }
+
+  @Test
+  void a_mark_has_its_approved_forms() {
+    assertThat(JSON.write(CONFIDENTIAL)).isEqualTo(Approved.text("audit/confidential.json"));
+    assertThat(JSON.read(Approved.text("audit/confidential.json"))).isEqualTo(CONFIDENTIAL);
+    assertThat(HexFormat.of().formatHex(Streams.AUDIT.codec().encode(List.of(CONFIDENTIAL))))
+        .isEqualTo(Approved.text("audit/confidential.hex"));
+    List<AuditEvent> read = new ArrayList<>();
+    Streams.AUDIT
+        .codec()
+        .decode(HexFormat.of().parseHex(Approved.text("audit/confidential.hex")), read::add);
+    assertThat(read).containsExactly(CONFIDENTIAL);
+  }
 
   @Test
   void JSON_has_its_approved_form() {

@@ -75,7 +75,7 @@ class ScheduleReaderTest {
             """
             The configuration has 7 mistakes:
               Expected an hour from 0 to 23, a range such as 1-5, or a star, but found "25" (withers.yaml, line 5, column 19)
-              Expected one of ingest, reconcile, report, send, but found "recnocile" (withers.yaml, line 6, column 47): did you mean "reconcile"?
+              Expected one of ingest, reconcile, report, send, tidy, but found "recnocile" (withers.yaml, line 6, column 47): did you mean "reconcile"?
               Expected a time zone such as Europe/Lisbon or America/New_York, but found "Europe/Lisboa" (withers.yaml, line 6, column 65)
               Expected the key "actions", but found none (withers.yaml, line 7, column 12): add it
               Expected report beside send, but found none (withers.yaml, line 8, column 37): mails are made by a report: add it

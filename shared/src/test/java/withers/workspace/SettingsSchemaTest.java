@@ -48,6 +48,9 @@ class SettingsSchemaTest {
           + """
           regions: {Dunes: {grace-days: 14}}
           schedule: {nightly: {cron: 30 2 * * *, actions: ingest}}
+          schedule-store: {host: jobs.example.org, user: withers, password-file: jobs.password}
+          case-workers: [desk]
+          retention: {quarantine-days: 90, lists-days: 400, runs-days: 400, scorecards-days: 400, inbox-days: 60, receipts-days: 60}
           watch: {port: 9464, operator: night@example.org}
           mail: {server: {host: smtp.example.org, user: lists, password-file: mail.password}}
           log: {kafka: {bootstrap-servers: ['kafka.example.org:9093'], user: coast, password-file: kafka.password}}
@@ -64,8 +67,10 @@ class SettingsSchemaTest {
           ''                                           | qqq: 1
           /properties/regions/additionalProperties     | regions: {Dunes: {qqq: 1}}
           /properties/schedule/additionalProperties    | schedule: {nightly: {qqq: 1}}
+          /properties/schedule-store                   | schedule-store: {qqq: 1}
           /properties/log                              | log: {qqq: 1}
           /properties/log/properties/kafka             | log: {kafka: {qqq: 1}}
+          /properties/retention                        | retention: {qqq: 1}
           /properties/watch                            | watch: {qqq: 1}
           /properties/mail                             | mail: {qqq: 1}
           /properties/mail/properties/server           | mail: {server: {qqq: 1}}
@@ -100,7 +105,8 @@ class SettingsSchemaTest {
   @Test
   void it_has_no_other_objects() throws IOException {
     assertThat(PUBLISHED).content().containsPattern("additionalProperties");
-    assertThat(Files.readString(PUBLISHED).split("\"additionalProperties\": false", -1)).hasSize(9);
+    assertThat(Files.readString(PUBLISHED).split("\"additionalProperties\": false", -1))
+        .hasSize(11);
   }
 
   @Test
@@ -114,6 +120,7 @@ class SettingsSchemaTest {
     defaults("", published(), told);
     told.remove("mail.server.security"); // without a server it counts for nothing
     told.keySet().removeIf(key -> key.startsWith("log.kafka."));
+    told.keySet().removeIf(key -> key.startsWith("schedule-store."));
 
     assertThat(told).isEqualTo(counting);
   }
@@ -143,7 +150,7 @@ class SettingsSchemaTest {
             line("zone", "Europe/Lisbon", "withers.yaml, line 2, column 7"),
             line("regions.Dunes.grace-days", "14", "withers.yaml, line 4, column 31"),
             line("schedule.nightly.actions", "[ingest]", "withers.yaml, line 5, column 49"),
-            line("mail.server.password-file", "mail.password", "withers.yaml, line 7, column 69"))
+            line("mail.server.password-file", "mail.password", "withers.yaml, line 10, column 69"))
         .contains(
             new EffectiveSettings.Line("grace-days", "30", Optional.empty()),
             new EffectiveSettings.Line("schedule.nightly.zone", "Europe/Lisbon", Optional.empty()));

@@ -72,7 +72,10 @@ class WorkspaceConfigurationTest {
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
+                Optional.empty(),
                 WatchSettings.NONE,
+                Set.of(),
+                Retention.EVERYTHING,
                 MailSettings.DEFAULT));
   }
 

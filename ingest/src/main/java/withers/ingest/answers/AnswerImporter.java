@@ -25,6 +25,8 @@ import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
 import withers.log.StaleParentException;
 import withers.log.Tally;
+import withers.point.Point;
+import withers.point.Points;
 import withers.source.Extent;
 import withers.source.InputRefusedException;
 import withers.source.OwnSources;
@@ -37,9 +39,15 @@ import withers.source.OwnSources;
  * @param words in the languages that sheets may be written in
  * @param clock in the workspace's zone
  * @param ids gives a fresh id for each attempt
+ * @param points told of each point of an import
  */
 public record AnswerImporter(
-    EventLog log, Path quarantine, List<SheetWords> words, Clock clock, Supplier<ImportId> ids) {
+    EventLog log,
+    Path quarantine,
+    List<SheetWords> words,
+    Clock clock,
+    Supplier<ImportId> ids,
+    Points points) {
 
   private static final int ATTEMPTS = 3;
 
@@ -97,6 +105,7 @@ public record AnswerImporter(
     }
     Read read = read(sheet, new Listener(KnownFollowUps.read(snapshot), given, today()));
     Optional<Path> file = writeQuarantine(read);
+    points.reached(Point.ANSWERS_READ);
     write(sheet, given, read, snapshot);
     // That its character set was found out is no remark: what is read of it is our own words.
     return new AnswersReport(
@@ -181,6 +190,7 @@ public record AnswerImporter(
               sequence,
               events.subList(from, Math.min(events.size(), from + BATCH))));
     }
+    points.reached(Point.ANSWERS_BEFORE_MARKER);
     log.commit(
         new ImportMarker(
             id,
@@ -199,5 +209,6 @@ public record AnswerImporter(
             new TreeSet<>(),
             new TreeSet<>(),
             clock.instant()));
+    points.reached(Point.ANSWERS_AFTER_MARKER);
   }
 }

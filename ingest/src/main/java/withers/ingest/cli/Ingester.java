@@ -22,9 +22,7 @@ import withers.ingest.Allowance;
 import withers.ingest.Confirmation;
 import withers.ingest.ExportSet;
 import withers.ingest.ExportSorter;
-import withers.ingest.ImportObserver;
 import withers.ingest.ImportReport;
-import withers.ingest.ImportStep;
 import withers.ingest.Importer;
 import withers.ingest.Ingested;
 import withers.ingest.Rekeyer;
@@ -47,6 +45,8 @@ import withers.ingest.profile.SourceProfile;
 import withers.ingest.receipt.Receipt;
 import withers.ingest.receipt.ReceiptBook;
 import withers.log.ImportMarker;
+import withers.point.Point;
+import withers.point.Points;
 import withers.source.Extent;
 import withers.source.InputRefusedException;
 import withers.source.OwnSources;
@@ -99,7 +99,7 @@ public final class Ingester {
 
   private final Workspace workspace;
   private final Console console;
-  private final ImportObserver observer;
+  private final Points points;
   private final int batch;
   private final Waiting waiting;
   private final Receipts receipts;
@@ -112,14 +112,13 @@ public final class Ingester {
    * @throws withers.yaml.ConfigException with all mistakes of all profiles
    */
   public Ingester(Workspace workspace, Console console) {
-    this(workspace, console, step -> {}, Importer.FULL_BATCH, Waiting.sleeping());
+    this(workspace, console, workspace.points(), Importer.FULL_BATCH, Waiting.sleeping());
   }
 
-  Ingester(
-      Workspace workspace, Console console, ImportObserver observer, int batch, Waiting waiting) {
+  Ingester(Workspace workspace, Console console, Points points, int batch, Waiting waiting) {
     this.workspace = workspace;
     this.console = console;
-    this.observer = observer;
+    this.points = points;
     this.batch = batch;
     this.waiting = waiting;
     this.receipts = new Receipts(workspace.paths().receipts());
@@ -230,9 +229,9 @@ public final class Ingester {
         refusals.add(String.valueOf(refused.getMessage()));
         book.refuse(set, String.valueOf(refused.getMessage()));
       }
-      observer.at(ImportStep.BEFORE_RECEIPTS);
+      points.reached(Point.IMPORT_BEFORE_RECEIPTS);
       book.finished(set, workspace.clock().instant()).forEach(receipts::keep);
-      observer.at(ImportStep.AFTER_RECEIPTS);
+      points.reached(Point.IMPORT_AFTER_RECEIPTS);
     }
 
     private void take(AnswerSheet sheet) {
@@ -260,7 +259,8 @@ public final class Ingester {
         workspace.paths().quarantine(),
         words(),
         workspace.clock(),
-        () -> new ImportId(UUID.randomUUID()));
+        () -> new ImportId(UUID.randomUUID()),
+        points);
   }
 
   private Importer importer(Stores stores) {
@@ -271,7 +271,7 @@ public final class Ingester {
         workspace.paths().quarantine(),
         workspace.clock(),
         () -> new ImportId(UUID.randomUUID()),
-        observer,
+        points,
         batch,
         workspace.settings().unchangedRecords() == UnchangedRecords.RECOGNISED
             ? Optional.of(new KnownExports(workspace.paths().cache()))

@@ -77,8 +77,10 @@ public record Receipts(Path folder) {
     }
   }
 
-  /** A name that people recognise, and that no other file has. */
-  private Path path(String file) {
+  /**
+   * Where a file's receipt lies: under a name that people recognise, and that no other file has.
+   */
+  public Path path(String file) {
     String plain = file.substring(file.lastIndexOf('/') + 1).replaceAll("[^A-Za-z0-9._-]", "_");
     String shown = plain.substring(0, Math.min(plain.length(), LONGEST_NAME));
     return folder.resolve("%s-%s.json".formatted(shown, digest(file)));

@@ -19,10 +19,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 import withers.contact.ContactVault;
 import withers.contact.VaultKeyFile;
 import withers.contact.sqlite.SqliteContactVault;
-import withers.ingest.ImportStep;
 import withers.ingest.inbox.Receipts;
 import withers.log.EventLog;
 import withers.log.Tally;
+import withers.point.Point;
+import withers.testing.KillableJava;
 
 /** An import that is killed leaves nothing half done, and the next one completes it. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -83,17 +84,17 @@ class KilledImportTest {
   }
 
   @ParameterizedTest
-  @EnumSource(ImportStep.class)
-  void killed_at_a_step_and_run_again_it_is_as_if_nothing_had_happened(ImportStep step)
+  @EnumSource(value = Point.class, names = "IMPORT_.*", mode = EnumSource.Mode.MATCH_ALL)
+  void killed_at_a_point_and_run_again_it_is_as_if_nothing_had_happened(Point point)
       throws Exception {
-    TestWorkspace workspace = template.copy(folder.resolve(step.name()));
-    ImportingProcess process = ImportingProcess.stoppingAt(workspace, step);
-    assertThat(process.comesTo(step)).as("comes to %s", step).isTrue();
+    TestWorkspace workspace = template.copy(folder.resolve(point.name()));
+    KillableJava process = ImportingProcess.stoppingAt(workspace, point);
+    assertThat(process.comesTo(point)).as("comes to %s", point).isTrue();
     process.kill();
 
-    boolean visible = step.compareTo(ImportStep.AFTER_MARKER) >= 0;
+    boolean visible = point.compareTo(Point.IMPORT_AFTER_MARKER) >= 0;
     assertThat(workspace.markers()).hasSize(visible ? 2 : 1);
-    assertComplete(workspace, step.name());
+    assertComplete(workspace, point.name());
   }
 
   @Test
@@ -103,8 +104,8 @@ class KilledImportTest {
     for (int i = 0; i < MOMENTS; i++) {
       long moment = (long) (random.nextDouble() * whole);
       TestWorkspace workspace = template.copy(folder.resolve("moment-" + i));
-      ImportingProcess process = ImportingProcess.start(workspace);
-      assertThat(process.comesTo(ImportStep.BEFORE_CHECK)).isTrue();
+      KillableJava process = ImportingProcess.start(workspace);
+      assertThat(process.comesTo(Point.IMPORT_BEFORE_CHECK)).isTrue();
       process.runsFor(moment);
       process.kill();
       assertComplete(workspace, "seed %d, moment %d: after %d ns".formatted(SEED, i, moment));
@@ -112,18 +113,18 @@ class KilledImportTest {
   }
 
   private static long nanosOfAnImport() throws Exception {
-    ImportingProcess process = ImportingProcess.start(template.copy(folder.resolve("timed")));
-    assertThat(process.comesTo(ImportStep.BEFORE_CHECK)).isTrue();
+    KillableJava process = ImportingProcess.start(template.copy(folder.resolve("timed")));
+    assertThat(process.comesTo(Point.IMPORT_BEFORE_CHECK)).isTrue();
     long start = System.nanoTime();
-    assertThat(process.isDone()).isTrue();
+    assertThat(process.ends()).isTrue();
     return System.nanoTime() - start;
   }
 
   @Test
   void what_a_killed_import_wrote_is_swept_away() throws Exception {
     TestWorkspace workspace = template.copy(folder.resolve("leftovers"));
-    ImportingProcess process = ImportingProcess.stoppingAt(workspace, ImportStep.BEFORE_MARKER);
-    assertThat(process.comesTo(ImportStep.BEFORE_MARKER)).isTrue();
+    KillableJava process = ImportingProcess.stoppingAt(workspace, Point.IMPORT_BEFORE_MARKER);
+    assertThat(process.comesTo(Point.IMPORT_BEFORE_MARKER)).isTrue();
     process.kill();
 
     assertThat(workspace.<Long>log(EventLog::sweep)).isPositive();

@@ -1,19 +1,7 @@
 package withers.reconcile.cli;
 
 import java.io.IOException;
-import java.net.URISyntaxException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import withers.matching.form.NormalForms;
 
 /**
@@ -34,7 +22,9 @@ final class NormaliserStamp {
   static Optional<String> of(String region) {
     try {
       String java = "java " + Runtime.version().feature();
-      return Optional.of(String.join("; ", region, java, libraries(), "code " + digest()));
+      return Optional.of(
+          String.join(
+              "; ", region, java, libraries(), "code " + CodeDigest.of(NormalForms.code())));
     } catch (IOException unreadable) {
       return Optional.empty();
     }
@@ -43,51 +33,8 @@ final class NormaliserStamp {
   private static String libraries() throws IOException {
     StringBuilder names = new StringBuilder();
     for (Class<?> one : NormalForms.libraries()) {
-      names.append(names.isEmpty() ? "" : ", ").append(origin(one).getFileName());
+      names.append(names.isEmpty() ? "" : ", ").append(CodeDigest.origin(one).getFileName());
     }
     return names.toString();
-  }
-
-  private static String digest() throws IOException {
-    try {
-      MessageDigest sha = MessageDigest.getInstance("SHA-256");
-      for (Class<?> one : NormalForms.code()) {
-        take(origin(one), one.getPackageName().replace('.', '/'), sha);
-      }
-      return HexFormat.of().formatHex(sha.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("This Java has no SHA-256", e);
-    }
-  }
-
-  private static Path origin(Class<?> one) throws IOException {
-    try {
-      return Path.of(one.getProtectionDomain().getCodeSource().getLocation().toURI());
-    } catch (URISyntaxException e) {
-      throw new IOException(e);
-    }
-  }
-
-  private static void take(Path origin, String folder, MessageDigest sha) throws IOException {
-    if (Files.isDirectory(origin)) {
-      takeAll(origin.resolve(folder), sha);
-    } else {
-      try (FileSystem jar = FileSystems.newFileSystem(origin)) {
-        takeAll(jar.getPath(folder), sha);
-      }
-    }
-  }
-
-  private static void takeAll(Path folder, MessageDigest sha) throws IOException {
-    for (Path file : files(folder)) {
-      sha.update(file.getFileName().toString().getBytes(StandardCharsets.UTF_8));
-      sha.update(Files.readAllBytes(file));
-    }
-  }
-
-  private static List<Path> files(Path folder) throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.filter(Files::isRegularFile).sorted().collect(Collectors.toList());
-    }
   }
 }

@@ -1,5 +1,6 @@
 package withers.reconcile.cli;
 
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
 import withers.cli.Progress;
@@ -8,6 +9,8 @@ import withers.finding.RunResult;
 import withers.history.Periods;
 import withers.history.Scope;
 import withers.id.ImportId;
+import withers.log.LogSnapshot;
+import withers.point.Point;
 import withers.run.Listing;
 import withers.run.Outcome;
 import withers.run.Reconciliation;
@@ -34,11 +37,15 @@ public record Reconciler(Workspace workspace, int threads, Consumer<String> note
     try (Stores stores = Stores.open(workspace);
         KeptForms forms = new KeptForms(workspace, stores)) {
       People people = forms.people();
-      Outcome outcome = reconciliation(people, progress).judge(stores.log().snapshot(), scope);
+      LogSnapshot log = stores.log().snapshot();
+      Outcome outcome = reconciliation(people, progress).judge(log, scope);
       forms.kept().forEach(notes);
       stores.requireForgotten(people.missing());
+      workspace.points().reached(Point.RUN_JUDGED);
       RunResult run = recorder(stores).record(outcome, scope);
-      new RunStore(workspace.paths().runs()).write(run);
+      new RunStore(workspace.paths().runs())
+          .write(run, Optional.of(new BasisOf(workspace).at(log, scope)));
+      workspace.points().reached(Point.RUN_KEPT);
       return run;
     }
   }
@@ -60,6 +67,7 @@ public record Reconciler(Workspace workspace, int threads, Consumer<String> note
         new Listing(
             workspace.directory(),
             workspace.settings().listCap(),
-            workspace.settings().answerWaitDays()));
+            workspace.settings().answerWaitDays()),
+        workspace.points());
   }
 }

@@ -7,21 +7,24 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import withers.codec.finding.BasisJson;
 import withers.codec.finding.CanonicalFindings;
 import withers.codec.finding.RunJson;
+import withers.finding.Basis;
 import withers.finding.RunResult;
 import withers.workspace.OwnerOnly;
 
 /**
  * The folder in which runs are kept: a folder for each, readable by its owner alone, with {@value
- * #FINDINGS} (canonical) and {@value #RUN} (whole). Both are written whole or not at all, {@value
- * #RUN} last; a folder without it is what a killed run left. Writing the same run again changes
- * nothing.
+ * #FINDINGS} (canonical), {@value #BASIS} (what it was made with) and {@value #RUN} (whole). All
+ * are written whole or not at all, {@value #RUN} last; a folder without it is what a killed run
+ * left. Writing the same run again changes nothing.
  */
 public final class RunStore {
   static final String FINDINGS = "findings.jsonl";
   static final String RUN = "run.json";
   static final String LATEST = "latest";
+  static final String BASIS = "basis.json";
 
   private final Path runs;
 
@@ -42,8 +45,17 @@ public final class RunStore {
    * @throws UncheckedIOException when it can't be written
    */
   public Path write(RunResult run) {
+    return write(run, Optional.empty());
+  }
+
+  /** Keeps a run as {@link #write(RunResult)} does, and what it was made with. */
+  Path write(RunResult run, Optional<Basis> basis) {
     try {
       Path folder = OwnerOnly.folder(folder(run.id()));
+      if (basis.isPresent()) {
+        byte[] made = (BasisJson.write(basis.get()) + "\n").getBytes(StandardCharsets.UTF_8);
+        OwnerOnly.replace(folder.resolve(BASIS), made);
+      }
       OwnerOnly.replace(
           folder.resolve(FINDINGS), out -> CanonicalFindings.write(run.findings(), out));
       OwnerOnly.replace(folder.resolve(RUN), out -> RunJson.write(run, out));
@@ -71,6 +83,16 @@ public final class RunStore {
   public Optional<RunResult> read(String id) {
     Path file = folder(id).resolve(RUN);
     return Files.exists(file) ? Optional.of(whole(file)) : Optional.empty();
+  }
+
+  /** What a run was made with; empty when it is not known, as of runs of earlier versions. */
+  public Optional<Basis> basis(String id) {
+    Path file = folder(id).resolve(BASIS);
+    try {
+      return Files.exists(file) ? BasisJson.read(Files.readString(file)) : Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** The latest run, or empty before the first; fails as {@link #read}. */

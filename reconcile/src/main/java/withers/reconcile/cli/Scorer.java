@@ -13,6 +13,7 @@ import withers.id.OrganisationId;
 import withers.log.LogSnapshot;
 import withers.registration.Registries;
 import withers.run.AllAnimals;
+import withers.run.DiscretionReader;
 import withers.run.SettlementReader;
 import withers.run.Workers;
 import withers.scorecard.Group;
@@ -40,7 +41,8 @@ public record Scorer(Workspace workspace) {
       Group group = Group.of(clinics, sources, periods);
       requirePatients(group);
       People people = PeopleOf.workspace(workspace, stores::findAll);
-      Cast cast = new Cast(people, sources, SettlementReader.read(log, scope));
+      Cast cast =
+          new Cast(people, sources, SettlementReader.read(log, scope), DiscretionReader.read(log));
       Workers workers = new Workers(Runtime.getRuntime().availableProcessors());
       Scorecard card =
           new Scoring(

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import withers.audit.Erased;
+import withers.auditing.AuditBook;
 import withers.codec.Streams;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault;
@@ -26,7 +27,6 @@ import withers.log.ImportMarker;
 import withers.log.LogDamagedException;
 import withers.log.LogSnapshot;
 import withers.log.LogStream;
-import withers.report.privacy.AuditBook;
 import withers.sqlite.SqliteCopy;
 import withers.workspace.Workspace;
 

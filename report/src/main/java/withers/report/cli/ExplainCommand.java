@@ -1,9 +1,13 @@
 package withers.report.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -11,12 +15,14 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import withers.audit.Disclosed;
 import withers.cases.CaseKey;
 import withers.cases.Reference;
 import withers.cli.Console;
 import withers.cli.ExitCode;
 import withers.cli.WorkspaceOption;
 import withers.contact.Contact;
+import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.explain.Explainer;
 import withers.explain.Explanation;
@@ -28,6 +34,7 @@ import withers.log.EventLog;
 import withers.log.LogSnapshot;
 import withers.organisation.Organisation;
 import withers.reconcile.cli.PeopleOf;
+import withers.reconcile.cli.RunStore;
 import withers.report.text.OneLine;
 import withers.workspace.Workspace;
 import withers.yaml.Nearest;
@@ -86,7 +93,12 @@ public final class ExplainCommand implements Callable<Integer> {
                 .formatted(wanted.id()));
         return ExitCode.ATTENTION.number();
       }
-      tell(cases, explainer(wanted, workspace, snapshot, vault, forWhom));
+      Set<ContactRef> named = new TreeSet<>();
+      Explainer explainer = explainer(wanted, workspace, snapshot, vault, forWhom, named::add);
+      List<List<String>> told = cases.stream().map(key -> lines(key, explainer)).toList();
+      disclose(named, forWhom, workspace);
+      told.forEach(lines -> lines.forEach(console::print));
+      tellBasis(wanted, workspace);
     }
     return ExitCode.DONE.number();
   }
@@ -118,7 +130,8 @@ public final class ExplainCommand implements Callable<Integer> {
       Workspace workspace,
       LogSnapshot log,
       ContactVault vault,
-      Optional<OrganisationId> reader) {
+      Optional<OrganisationId> reader,
+      Consumer<ContactRef> named) {
     return new Explainer(
         run,
         log,
@@ -126,21 +139,52 @@ public final class ExplainCommand implements Callable<Integer> {
         PeopleOf.workspace(workspace, vault::findAll),
         Periods.of(workspace.settings(), workspace.directory()),
         reader,
-        reference -> vault.find(reference).map(Contact::fullName).filter(name -> !name.isEmpty()));
+        reference -> {
+          named.accept(reference);
+          return vault.find(reference).map(Contact::fullName).filter(name -> !name.isEmpty());
+        });
   }
 
-  private void tell(List<CaseKey> cases, Explainer explainer) {
-    for (CaseKey key : cases) {
-      Explanation told = explainer.explain(key);
-      console.print("Follow-up %s: %s".formatted(Reference.of(key), OneLine.of(told.title())));
-      told.parts().forEach(this::tell);
-    }
+  /** Whom it names to somebody is written down before it is said. */
+  private static void disclose(
+      Set<ContactRef> named, Optional<OrganisationId> reader, Workspace workspace) {
+    reader.ifPresent(
+        id ->
+            new PeopleFound(workspace)
+                .write(
+                    "explain",
+                    new Disclosed(
+                        workspace.today(),
+                        "operator",
+                        "named to %s, whose clients they are".formatted(id),
+                        "explain",
+                        List.copyOf(named))));
   }
 
-  private void tell(Explanation.Part part) {
-    if (!part.lines().isEmpty()) {
-      console.print(part.heading() + ":");
-      part.lines().forEach(line -> console.print("  " + OneLine.of(line)));
+  private void tellBasis(RunResult run, Workspace workspace) {
+    new RunStore(workspace.paths().runs())
+        .basis(run.id())
+        .ifPresent(
+            basis -> {
+              console.print("Run %s was made with:".formatted(run.id()));
+              basis.lines().forEach(line -> console.print("  " + OneLine.of(line)));
+            });
+  }
+
+  private static List<String> lines(CaseKey key, Explainer explainer) {
+    if (explainer.isSilent(key)) {
+      return List.of("Nothing is told of this follow-up: ask the coordinator.");
     }
+    List<String> lines = new ArrayList<>();
+    Explanation told = explainer.explain(key);
+    lines.add("Follow-up %s: %s".formatted(Reference.of(key), OneLine.of(told.title())));
+    told.parts().stream()
+        .filter(part -> !part.lines().isEmpty())
+        .forEach(
+            part -> {
+              lines.add(part.heading() + ":");
+              part.lines().forEach(line -> lines.add("  " + OneLine.of(line)));
+            });
+    return lines;
   }
 }

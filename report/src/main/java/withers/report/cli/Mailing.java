@@ -14,6 +14,7 @@ import withers.delivery.Delivery.Step;
 import withers.id.ImportId;
 import withers.id.OrganisationId;
 import withers.log.EventLog;
+import withers.point.Point;
 import withers.report.mail.Mails;
 import withers.report.mail.smtp.SmtpCarrier;
 import withers.report.publish.Published;
@@ -76,6 +77,7 @@ record Mailing(Workspace workspace, Console console, Pause pause, boolean isJson
 
   /** Sends what is due, as far as it still is. */
   ExitCode send(Offer offer) {
+    workspace.points().reached(Point.SEND_OFFERED);
     Set<OrganisationId> offered =
         offer.due().stream().map(Planned::recipient).collect(Collectors.toSet());
     Sent sent =
@@ -90,7 +92,7 @@ record Mailing(Workspace workspace, Console console, Pause pause, boolean isJson
                               .filter(one -> offered.contains(one.recipient()))
                               .toList();
                       try (Carrier carrier = new BrakedCarrier(offer.carrier(), console.brake())) {
-                        return new Sender(carrier, book, pause).send(due);
+                        return new Sender(carrier, book, pause, workspace.points()).send(due);
                       }
                     }));
     new MailingText(this::line).sent(sent);

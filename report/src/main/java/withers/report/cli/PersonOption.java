@@ -43,7 +43,16 @@ final class PersonOption {
    * @throws withers.yaml.ConfigException with all mistakes of the file
    */
   Optional<Contact> read() {
-    return file == null ? asked() : Optional.of(PersonFile.read(text(file)));
+    return file == null ? asked() : Optional.of(read(file));
+  }
+
+  /**
+   * The person whom a file describes.
+   *
+   * @throws withers.yaml.ConfigException with all mistakes of the file
+   */
+  static Contact read(Path file) {
+    return PersonFile.read(text(file));
   }
 
   private static String text(Path file) {

@@ -15,6 +15,8 @@ import withers.report.overview.RunFigures;
 import withers.report.overview.Unnumbered;
 import withers.report.publish.Published;
 import withers.report.publish.Publisher;
+import withers.run.DiscretionReader;
+import withers.run.QuietRun;
 import withers.source.InputRefusedException;
 import withers.source.OwnSources;
 import withers.workspace.Workspace;
@@ -62,7 +64,7 @@ record Reporter(Workspace workspace) {
       LogSnapshot snapshot = log.snapshot();
       return new Publisher(workspace, vault, Mailings.read(snapshot))
           .publish(
-              run,
+              QuietRun.of(run, DiscretionReader.read(snapshot)),
               snapshot.markers(),
               Unnumbered.read(snapshot, known(run)),
               earlier(run, snapshot));

@@ -13,7 +13,6 @@ import withers.id.OrganisationId;
 import withers.organisation.Organisation;
 import withers.report.text.OneLine;
 import withers.settling.Answer;
-import withers.text.Remarks;
 import withers.workspace.Workspace;
 import withers.yaml.Nearest;
 
@@ -40,17 +39,7 @@ record SettleText(Workspace workspace, Function<String, ParameterException> refu
   }
 
   String reason(String text) {
-    String reason = OneLine.of(text);
-    if (reason.isEmpty() || reason.length() > Remarks.LONGEST) {
-      throw refusal.apply(
-          "Expected --reason with 1 to %d characters, but found %d: say in a sentence what was found out"
-              .formatted(Remarks.LONGEST, reason.length()));
-    }
-    if (Remarks.mayReachSomebody(reason)) {
-      throw refusal.apply(
-          "Expected --reason without a phone, a long number or an e-mail address, but found what may be one: details of people don't belong there");
-    }
-    return reason;
+    return typed().reason(OneLine.of(text));
   }
 
   LocalDate day(Optional<LocalDate> given) {

@@ -14,6 +14,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import withers.audit.AuditEvent;
 import withers.audit.Erased;
+import withers.auditing.AuditBook;
 import withers.cli.Console;
 import withers.cli.ExitCode;
 import withers.cli.WorkspaceOption;
@@ -24,7 +25,6 @@ import withers.log.EventLog;
 import withers.log.LogDamagedException;
 import withers.reconcile.cli.RunStore;
 import withers.report.backup.Examination;
-import withers.report.privacy.AuditBook;
 import withers.sqlite.SqliteCopy;
 import withers.workspace.Workspace;
 

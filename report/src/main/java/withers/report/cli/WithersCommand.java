@@ -42,6 +42,8 @@ import withers.report.schedule.cli.StatusCommand;
       ScheduleCommand.class,
       AboutCommand.class,
       ForgetCommand.class,
+      ConfidentialCommand.class,
+      TidyCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
       VerifyCommand.class,

@@ -9,7 +9,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import withers.audit.AuditEvent;
+import withers.audit.Confidential;
 import withers.audit.Disclosed;
+import withers.auditing.AuditBook;
 import withers.cases.CaseEvent;
 import withers.cases.Reference;
 import withers.cases.Settled;
@@ -146,7 +148,11 @@ public record HeldReader(LogSnapshot log, Optional<RunResult> run, WorkspacePath
 
   private static Held.Audit audit(AuditEvent event) {
     String what =
-        event instanceof Disclosed disclosed ? "shown by " + disclosed.command() : "forgotten";
+        event instanceof Disclosed disclosed
+            ? "shown by " + disclosed.command()
+            : event instanceof Confidential mark
+                ? mark.lifted() ? "no longer confidential" : "marked as confidential"
+                : "forgotten";
     return new Held.Audit(event.on(), event.by(), what, event.reason());
   }
 }

@@ -2,6 +2,7 @@ package withers.report.privacy;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import withers.chip.ChipNumber;
@@ -34,6 +35,24 @@ public final class Mentions {
       }
     }
     return found.stream().distinct().sorted(ORDER).toList();
+  }
+
+  /** The chips of which statements name them. */
+  public static Set<ChipNumber> numbers(LogSnapshot log, Set<ContactRef> references) {
+    Set<ChipNumber> numbers = new HashSet<>();
+    for (int partition = 0; partition < Streams.CHIPS.partitions(); partition++) {
+      log.<ChipEvent>replay(
+          Streams.CHIPS,
+          partition,
+          (event, marker) -> {
+            List<Mention> found = new ArrayList<>();
+            add(event, references, found);
+            if (!found.isEmpty()) {
+              event.subject().chip().ifPresent(numbers::add);
+            }
+          });
+    }
+    return numbers;
   }
 
   private static void add(ChipEvent event, Set<ContactRef> references, List<Mention> found) {

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import withers.point.Point;
+import withers.point.Points;
 import withers.workspace.FolderTree;
 import withers.workspace.OwnerOnly;
 
@@ -16,16 +18,18 @@ final class FreshFolder implements AutoCloseable {
   private final Path place;
   private final Path fresh;
   private final Path former;
+  private final Points points;
 
-  private FreshFolder(Path place) {
+  private FreshFolder(Path place, Points points) {
+    this.points = points;
     this.place = place;
     this.fresh = place.resolveSibling("." + place.getFileName() + ".new");
     this.former = place.resolveSibling("." + place.getFileName() + ".old");
   }
 
   /** Starts a folder that is to stand in this place; nothing is to be seen there yet. */
-  static FreshFolder in(Path place) throws IOException {
-    FreshFolder folder = new FreshFolder(place);
+  static FreshFolder in(Path place, Points points) throws IOException {
+    FreshFolder folder = new FreshFolder(place, points);
     FolderTree.delete(folder.fresh);
     FolderTree.delete(folder.former);
     OwnerOnly.folder(folder.fresh);
@@ -51,6 +55,7 @@ final class FreshFolder implements AutoCloseable {
   void putInPlace() throws IOException {
     if (Files.exists(place)) {
       Files.move(place, former, StandardCopyOption.ATOMIC_MOVE);
+      points.reached(Point.REPORT_FORMER_ASIDE);
     }
     Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE);
     FolderTree.delete(former);

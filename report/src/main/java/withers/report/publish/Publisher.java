@@ -13,6 +13,8 @@ import withers.finding.RunResult;
 import withers.log.ImportMarker;
 import withers.mailing.Mailings;
 import withers.organisation.Organisation;
+import withers.point.Point;
+import withers.point.Points;
 import withers.report.chart.Chart;
 import withers.report.chart.Drawing;
 import withers.report.csv.ListCsv;
@@ -68,10 +70,11 @@ public final class Publisher {
         new Background(
             workspace.settings().network(), workspace.directory(), markers, unnumbered, earlier);
     Overview overview = Overviews.of(run, background);
+    Points points = workspace.points();
     Path lists = workspace.paths().lists().resolve(run.id());
     Path outbox = workspace.paths().outbox().resolve(run.id());
-    try (FreshFolder listsFolder = FreshFolder.in(lists);
-        FreshFolder outboxFolder = FreshFolder.in(outbox)) {
+    try (FreshFolder listsFolder = FreshFolder.in(lists, points);
+        FreshFolder outboxFolder = FreshFolder.in(outbox, points)) {
       Optional<Mailbag> bag = bag(outboxFolder, outbox);
       bag.ifPresent(mails -> mails.add(overview, workspace.directory()));
       List<Listed> listed = writeLists(run, listsFolder, bag);
@@ -79,8 +82,11 @@ public final class Publisher {
           "overview.html", utf8(new Pages(texts).overview(overview, workspace.directory())));
       listsFolder.write("overview.json", utf8(OverviewJson.of(overview)));
       writePictures(overview, listsFolder);
+      points.reached(Point.REPORT_WRITTEN);
       listsFolder.putInPlace();
+      points.reached(Point.REPORT_LISTS_IN_PLACE);
       outboxFolder.putInPlace();
+      points.reached(Point.REPORT_DONE);
       return new Published(
           workspace.coordinator(), overview, listed, lists, outbox, bag.map(Mailbag::mails));
     } catch (IOException e) {
@@ -101,6 +107,7 @@ public final class Publisher {
       folder.write(reader, "list.csv", out -> new ListCsv(texts).write(list, out));
       bag.ifPresent(mails -> mails.add(list));
       listed.add(list.listed());
+      workspace.points().reached(Point.REPORT_FIRST_LIST);
     }
     return listed;
   }

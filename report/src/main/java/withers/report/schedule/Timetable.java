@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
+import java.util.Set;
 import org.quartz.DateBuilder;
 import org.quartz.DisallowConcurrentExecution;
 import org.quartz.Job;
@@ -18,6 +19,7 @@ import org.quartz.SchedulerException;
 import org.quartz.SimpleScheduleBuilder;
 import org.quartz.Trigger;
 import org.quartz.TriggerBuilder;
+import org.quartz.TriggerKey;
 import org.quartz.impl.StdSchedulerFactory;
 import org.quartz.simpl.RAMJobStore;
 import org.quartz.simpl.SimpleThreadPool;
@@ -33,6 +35,10 @@ public final class Timetable implements AutoCloseable {
   /** Clocks are set, and machines sleep: after this time at the latest it asks again. */
   private static final Duration LONGEST_SLEEP = Duration.ofMinutes(15);
 
+  /** How Quartz keeps wakes that die with the process. */
+  public static final Map<String, String> IN_MEMORY =
+      Map.of(StdSchedulerFactory.PROP_JOB_STORE_CLASS, RAMJobStore.class.getName());
+
   private final Scheduler scheduler;
 
   private Timetable(Scheduler scheduler) {
@@ -43,15 +49,18 @@ public final class Timetable implements AutoCloseable {
    * Starts waking; every job is asked for at once. Close it to stop.
    *
    * @param clock tells how long it is until a job is to be woken for
+   * @param store Quartz's properties of where wakes are kept; of schedulers that share a store one
+   *     is woken at a time
    */
-  public static Timetable start(List<ScheduledJob> jobs, Clock clock, Alarm alarm) {
+  public static Timetable start(
+      List<ScheduledJob> jobs, Clock clock, Alarm alarm, Map<String, String> store) {
     try {
-      Scheduler scheduler = new StdSchedulerFactory(properties()).getScheduler();
+      Scheduler scheduler = new StdSchedulerFactory(properties(store)).getScheduler();
       Map<String, Wake> wakes = new LinkedHashMap<>();
       jobs.forEach(job -> wakes.put(job.name(), new Wake(job, jobs.indexOf(job), clock, alarm)));
       scheduler.setJobFactory((fired, own) -> wakes.get(fired.getJobDetail().getKey().getName()));
       for (Wake wake : wakes.values()) {
-        scheduler.scheduleJob(wake.detail(), wake.in(Duration.ZERO));
+        scheduler.scheduleJob(wake.detail(), Set.of(wake.in(Duration.ZERO)), true);
       }
       scheduler.start();
       return new Timetable(scheduler);
@@ -60,13 +69,13 @@ public final class Timetable implements AutoCloseable {
     }
   }
 
-  private static Properties properties() {
+  private static Properties properties(Map<String, String> store) {
     Properties properties = new Properties();
     properties.setProperty(StdSchedulerFactory.PROP_SCHED_INSTANCE_NAME, "withers");
     properties.setProperty(
         StdSchedulerFactory.PROP_THREAD_POOL_CLASS, SimpleThreadPool.class.getName());
     properties.setProperty("org.quartz.threadPool.threadCount", "1");
-    properties.setProperty(StdSchedulerFactory.PROP_JOB_STORE_CLASS, RAMJobStore.class.getName());
+    store.forEach(properties::setProperty);
     return properties;
   }
 
@@ -92,17 +101,25 @@ public final class Timetable implements AutoCloseable {
     public void execute(JobExecutionContext context) throws JobExecutionException {
       Duration wait = Duration.between(clock.instant(), alarm.wake(job));
       try {
-        context.getScheduler().rescheduleJob(context.getTrigger().getKey(), in(wait));
+        // Who was woken in place of a scheduler that is gone was woken by another trigger.
+        context.getScheduler().rescheduleJob(TriggerKey.triggerKey(job.name()), in(wait));
       } catch (SchedulerException e) {
         throw new JobExecutionException(e);
       }
     }
 
     JobDetail detail() {
-      return JobBuilder.newJob(Wake.class).withIdentity(job.name()).storeDurably().build();
+      return JobBuilder.newJob(Wake.class)
+          .withIdentity(job.name())
+          .storeDurably()
+          .requestRecovery()
+          .build();
     }
 
-    /** When the thread is not free in time, it fires as soon as it is. */
+    /**
+     * When the thread is not free in time, it fires as soon as it is; again after a while, in case
+     * nobody is left to see to the next wake.
+     */
     Trigger in(Duration wait) {
       Duration sleep = wait.compareTo(LONGEST_SLEEP) < 0 ? wait : LONGEST_SLEEP;
       int seconds = sleep.isNegative() ? 0 : (int) sleep.plusMillis(999).toSeconds();
@@ -112,7 +129,8 @@ public final class Timetable implements AutoCloseable {
           .withPriority(-place)
           .startAt(DateBuilder.futureDate(seconds, DateBuilder.IntervalUnit.SECOND))
           .withSchedule(
-              SimpleScheduleBuilder.simpleSchedule().withMisfireHandlingInstructionFireNow())
+              SimpleScheduleBuilder.repeatSecondlyForever((int) LONGEST_SLEEP.toSeconds())
+                  .withMisfireHandlingInstructionFireNow())
           .build();
     }
   }

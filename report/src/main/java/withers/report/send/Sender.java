@@ -9,6 +9,8 @@ import java.util.Optional;
 import withers.delivery.Delivery;
 import withers.delivery.Delivery.Step;
 import withers.id.OrganisationId;
+import withers.point.Point;
+import withers.point.Points;
 
 /**
  * Sends mails in rounds: what the server can't take now has another turn after a wait, which all
@@ -33,10 +35,22 @@ public final class Sender {
   private final Carrier carrier;
   private final DeliveryBook book;
   private final Pause pause;
+  private final Points points;
   private final Map<OrganisationId, Delivery> steps = new LinkedHashMap<>();
   private Optional<NoConnectionException> trouble = Optional.empty();
 
+  /** Sends what a carrier takes over. */
   public Sender(Carrier carrier, DeliveryBook book, Pause pause) {
+    this(carrier, book, pause, Points.NONE);
+  }
+
+  /**
+   * Sends what a carrier takes over.
+   *
+   * @param points told of each point of a mail
+   */
+  public Sender(Carrier carrier, DeliveryBook book, Pause pause, Points points) {
+    this.points = points;
     this.carrier = carrier;
     this.book = book;
     this.pause = pause;
@@ -92,9 +106,12 @@ public final class Sender {
   private Answer handOver(Planned planned) {
     Delivery pending = planned.pending(book.today());
     book.write(pending);
+    points.reached(Point.SEND_PENDING);
     Answer answer = carrier.handOver(planned.mail());
+    points.reached(Point.SEND_ANSWERED);
     Delivery after = pending.then(answer.step(), book.today(), answer.words());
     book.write(after);
+    points.reached(Point.SEND_RECORDED);
     steps.put(planned.recipient(), after);
     return answer;
   }

@@ -62,6 +62,7 @@ public record Standing(
    *
    * @param findings how many of each kind, by its word
    * @param questions how many pairs of contacts a person may be able to tell something of
+   * @param madeWith rules, parameters and profiles, a line each; none when that is not known
    */
   public record Run(
       String id,
@@ -71,8 +72,10 @@ public record Standing(
       long opened,
       long stillOpen,
       long closed,
-      long questions) {
+      long questions,
+      List<String> madeWith) {
     public Run {
+      madeWith = List.copyOf(madeWith);
       findings = Map.copyOf(findings);
     }
   }

@@ -35,6 +35,7 @@ import withers.report.mail.smtp.FaultyServer;
 import withers.report.schedule.cli.SchedulingProcess;
 import withers.report.schedule.cli.Standings;
 import withers.report.watch.Metrics;
+import withers.testing.AnotherJava;
 import withers.workspace.Workspace;
 
 /**

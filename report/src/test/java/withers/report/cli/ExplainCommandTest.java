@@ -113,7 +113,9 @@ class ExplainCommandTest {
 
     assertThat(listed.out())
         .startsWith("Follow-up " + reference)
-        .endsWith("hides it:\n  nothing\n");
+        .contains("hides it:\n  nothing\nRun " + run() + " was made with:\n  rules ")
+        .containsPattern("  parameters of matching built-in \\d+, [0-9a-f]{12}\n")
+        .containsPattern("  profile of patients [0-9a-f]{12}, export of 2026-02-27\n");
     assertThat(both)
         .containsOnlyOnce("  it waits in the backlog of 2026-03-01, until others are settled\n");
   }

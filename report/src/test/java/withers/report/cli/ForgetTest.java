@@ -30,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 import withers.audit.AuditEvent;
 import withers.audit.Disclosed;
 import withers.audit.Erased;
+import withers.auditing.AuditBook;
 import withers.cases.CaseKey;
 import withers.codec.Streams;
 import withers.finding.Finding;
@@ -40,7 +41,6 @@ import withers.reconcile.cli.RunStore;
 import withers.report.demo.DemoFixtures;
 import withers.report.demo.DemoFolder;
 import withers.report.demo.Home;
-import withers.report.privacy.AuditBook;
 
 /**
  * The demo's network, with one person more in a clinic's export and a registry's, who asks to be

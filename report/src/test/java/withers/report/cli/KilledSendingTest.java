@@ -2,11 +2,9 @@ package withers.report.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -14,8 +12,11 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import withers.point.Point;
 import withers.report.Main;
 import withers.report.mail.smtp.FaultyServer;
+import withers.testing.AnotherJava;
+import withers.testing.KillableJava;
 
 /** A sending that is killed: the next start says which mail nobody is sure of, and repeats none. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -37,12 +38,13 @@ class KilledSendingTest {
 
   @Test
   void killed_between_the_server_s_answer_and_its_record() throws Exception {
-    Process process =
-        AnotherJava.running(StoppingBeforeTheRecord.class, folder.toString(), "2026-03-01");
-    BufferedReader said =
-        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
-    assertThat(said.readLine()).isEqualTo(StoppingBeforeTheRecord.ACCEPTED + "dune-shelter");
-    process.destroyForcibly().onExit().join();
+    KillableJava process =
+        CommandProcess.stoppingAt(
+            Point.SEND_ANSWERED,
+            CommandRun.NOW,
+            List.of(workspace.command("report", "--send", "--yes")));
+    assertThat(process.comesTo(Point.SEND_ANSWERED)).isTrue();
+    process.kill();
 
     assertReportedAndNotRepeated();
   }

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import withers.report.mail.smtp.FaultyServer;
 import withers.report.schedule.cli.SchedulingProcess;
+import withers.testing.AnotherJava;
 
 /** The schedule in a Java of its own, with signals as a service manager sends them. */
 @Timeout(value = 40, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)

@@ -6,10 +6,7 @@ import static withers.report.cli.SmallNetwork.Export.PATIENTS;
 import static withers.report.cli.SmallNetwork.Export.STAYS;
 import static withers.report.cli.SmallNetwork.Export.TIDELINE;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -20,10 +17,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import withers.finding.RunResult;
+import withers.point.Point;
 import withers.reconcile.cli.RunStore;
 import withers.report.cli.SentList.Answer;
 import withers.report.mail.smtp.FaultyServer;
 import withers.report.mail.smtp.FaultyServer.Stage;
+import withers.testing.KillableJava;
 import withers.workspace.WorkspacePaths;
 
 /** Six months of a small network, lived through by the commands as users run them. */
@@ -164,12 +163,13 @@ final class SixMonths {
   }
 
   private void killedSending() throws IOException {
-    Process process =
-        AnotherJava.running(StoppingBeforeTheRecord.class, folder.toString(), JUNE.toString());
-    BufferedReader said =
-        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
-    assertThat(said.readLine()).isEqualTo(StoppingBeforeTheRecord.ACCEPTED + "dune-shelter");
-    process.destroyForcibly().onExit().join();
+    KillableJava process =
+        CommandProcess.stoppingAt(
+            Point.SEND_ANSWERED,
+            CommandRun.hour(JUNE),
+            List.of("report", "--send", "--yes", "--workspace", folder.toString()));
+    assertThat(process.comesTo(Point.SEND_ANSWERED)).isTrue();
+    process.kill();
   }
 
   /** Two sheets come back, and nobody is told anything new. */

@@ -74,6 +74,8 @@ class WithersCommandTest {
             "schedule",
             "about",
             "forget",
+            "confidential",
+            "tidy",
             "backup",
             "restore",
             "verify",

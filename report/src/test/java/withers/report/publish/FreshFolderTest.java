@@ -10,6 +10,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import withers.point.Points;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class FreshFolderTest {
@@ -18,7 +19,7 @@ class FreshFolderTest {
   @Test
   void nothing_is_to_be_seen_before_it_is_put_in_place() throws IOException {
     Path place = parent.resolve("run");
-    try (FreshFolder folder = FreshFolder.in(place)) {
+    try (FreshFolder folder = FreshFolder.in(place, Points.NONE)) {
       folder.write("a.txt", bytes("a"));
       assertThat(place).doesNotExist();
 
@@ -36,7 +37,7 @@ class FreshFolderTest {
     Path place = parent.resolve("run");
     fill(place, "former");
 
-    try (FreshFolder folder = FreshFolder.in(place)) {
+    try (FreshFolder folder = FreshFolder.in(place, Points.NONE)) {
       folder.write("a.txt", bytes("half"));
     }
 
@@ -70,7 +71,7 @@ class FreshFolderTest {
   }
 
   private static void fill(Path place, String text) throws IOException {
-    try (FreshFolder folder = FreshFolder.in(place)) {
+    try (FreshFolder folder = FreshFolder.in(place, Points.NONE)) {
       folder.write("a.txt", bytes(text));
       folder.putInPlace();
     }

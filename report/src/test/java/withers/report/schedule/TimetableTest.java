@@ -36,7 +36,10 @@ class TimetableTest {
     Instant begin = clock.instant();
     try (Timetable timetable =
         Timetable.start(
-            List.of(job("first"), job("second")), clock, job -> wake(job, clock.instant()))) {
+            List.of(job("first"), job("second")),
+            clock,
+            job -> wake(job, clock.instant()),
+            Timetable.IN_MEMORY)) {
       timetable.until(this::waitForWakes);
     }
 

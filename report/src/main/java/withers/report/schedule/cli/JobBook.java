@@ -1,54 +1,41 @@
 package withers.report.schedule.cli;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
-import withers.report.json.JobStateJson;
 import withers.report.schedule.JobState;
 import withers.schedule.ScheduledJob;
-import withers.workspace.OwnerOnly;
 
-/**
- * What was done of each job, a file for each, durable when it is written.
- *
- * @param folder the workspace's own for it
- */
-record JobBook(Path folder) {
+/** What was done of each job, durable when it is written. */
+interface JobBook {
 
   /** What was done of the job; nothing of one that is seen for the first time. */
-  JobState read(ScheduledJob job, Instant now) {
-    return known(job).map(state -> state.of(job, now)).orElse(JobState.beginning(job, now));
+  JobState read(ScheduledJob job, Instant now);
+
+  /** Takes the right to do a job, and to write of it; empty when another scheduler has it. */
+  Optional<Right> take(ScheduledJob job, Instant now);
+
+  /** The right to do a job. Safe for several threads. */
+  interface Right extends AutoCloseable {
+
+    /** What was done of the job, as of the taking. */
+    JobState state();
+
+    /**
+     * Writes what was done, whole or not at all.
+     *
+     * @throws RightLostException when another scheduler has the right by now; nothing was written
+     */
+    void write(JobState state);
+
+    /** Whether it is still held; when not, whatever is left to do is the other's. */
+    boolean isHeld();
+
+    @Override
+    void close();
   }
 
-  private Optional<JobState> known(ScheduledJob job) {
-    try {
-      return JobStateJson.read(Files.readString(file(job)));
-    } catch (NoSuchFileException first) {
-      return Optional.empty();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  /** The whole file or nothing is written; nothing when it says so already. */
-  void write(ScheduledJob job, JobState state) {
-    if (known(job).filter(state::equals).isPresent()) {
-      return;
-    }
-    try {
-      OwnerOnly.folder(folder);
-      OwnerOnly.replace(file(job), JobStateJson.write(state).getBytes(StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private Path file(ScheduledJob job) {
-    return folder.resolve(job.name() + ".json");
+  /** The right went to another scheduler. */
+  final class RightLostException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
   }
 }

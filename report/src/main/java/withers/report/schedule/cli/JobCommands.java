@@ -8,7 +8,10 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import withers.cli.Brake;
 import withers.cli.Console;
+import withers.cli.StoppedException;
+import withers.report.schedule.cli.JobBook.Right;
 import withers.report.schedule.cli.ScheduleLog.About;
 import withers.schedule.Action;
 
@@ -40,6 +43,9 @@ record JobCommands(
       lines.add(
           actions.contains(Action.SEND) ? List.of("report", "--send", "--yes") : List.of("report"));
     }
+    if (actions.contains(Action.TIDY)) {
+      lines.add(List.of("tidy", "--yes", "--by", "schedule", "--reason", "the retention policy"));
+    }
     return lines;
   }
 
@@ -47,10 +53,10 @@ record JobCommands(
    * Does them. One that ends with something for a person to see to keeps no other back, as with
    * {@code withers run}; any other trouble ends the job.
    */
-  Outcome perform(Set<Action> actions, About about) {
+  Outcome perform(Set<Action> actions, About about, Right right) {
     Outcome worst = Outcome.DONE;
     for (List<String> line : of(actions)) {
-      Outcome outcome = perform(line, about.command(line.get(0)));
+      Outcome outcome = perform(line, about.command(line.get(0)), right);
       if (!outcome.mayGoOn()) {
         return outcome;
       }
@@ -60,23 +66,34 @@ record JobCommands(
     return worst;
   }
 
-  private Outcome perform(List<String> line, About about) {
+  private Outcome perform(List<String> line, About about, Right right) {
     Deque<String> messages = new ArrayDeque<>();
     List<String> words = words(line);
-    if (stop.isAsked()) {
+    if (isToEnd(right)) {
       return new Outcome(Outcome.DONE.code(), words, List.of(), true);
     }
     Instant begin = log.clock().instant();
-    int code = run(words, about, messages);
+    int code = run(words, about, messages, () -> check(right));
     took.accept(line.get(0), Duration.between(begin, log.clock().instant()));
-    boolean isStopped = stop.isAsked() && code != Outcome.DONE.code();
+    boolean isStopped = isToEnd(right) && code != Outcome.DONE.code();
     return new Outcome(code, words, List.copyOf(messages), isStopped);
   }
 
-  private int run(List<String> words, About about, Deque<String> messages) {
+  private boolean isToEnd(Right right) {
+    return stop.isAsked() || !right.isHeld();
+  }
+
+  /** Asked at each point where nothing is half done, and before each mail. */
+  private void check(Right right) {
+    if (isToEnd(right)) {
+      throw new StoppedException();
+    }
+  }
+
+  private int run(List<String> words, About about, Deque<String> messages, Brake brake) {
     try (var out = LineStream.to(line -> log.info(about, line));
         var err = LineStream.to(line -> hear(line, about, messages))) {
-      return commands.run(words, new Console(out, err, false, stop), stop::pause);
+      return commands.run(words, new Console(out, err, false, brake), stop::pause);
     }
   }
 

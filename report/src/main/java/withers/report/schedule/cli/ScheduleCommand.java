@@ -4,6 +4,8 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -14,6 +16,8 @@ import withers.cli.ExitCode;
 import withers.cli.WorkspaceOption;
 import withers.report.schedule.Timetable;
 import withers.report.schedule.cli.ScheduleLog.About;
+import withers.report.schedule.postgres.JobDatabase;
+import withers.report.schedule.postgres.QuartzStore;
 import withers.schedule.ScheduledJob;
 import withers.workspace.Workspace;
 import withers.workspace.WorkspaceLock;
@@ -30,7 +34,7 @@ import withers.yaml.Place;
     description = {
       "Stays up, and does the jobs that withers.yaml states under \"schedule\" when they are due.",
       "What was due while it was not up is done once, at its start. One process keeps the schedule",
-      "of a workspace; while another command writes to it, jobs wait. The signal TERM ends it",
+      "of a workspace, or several do that share a database (schedule-store); while another command writes to it, jobs wait. The signal TERM ends it",
       "within ten seconds, at a point where nothing is half done."
     },
     footerHeading = "%nExample:%n",
@@ -64,6 +68,10 @@ public final class ScheduleCommand implements Callable<Integer> {
     Workspace workspace = workspaceOption.open();
     List<ScheduledJob> jobs = workspace.settings().schedule();
     requireSome(jobs);
+    if (workspace.settings().scheduleStore().isPresent()) {
+      keep(workspace, jobs); // beside others: the store says whose turn it is
+      return ExitCode.DONE.number();
+    }
     try (WorkspaceLock held = workspace.lockSchedule()) {
       keep(workspace, jobs);
       return held.isHeld() ? ExitCode.DONE.number() : ExitCode.STORAGE.number();
@@ -85,11 +93,13 @@ public final class ScheduleCommand implements Callable<Integer> {
     Stop stop = new Stop();
     ScheduleLog log = new ScheduleLog(workspace.clock(), isJson, console::print);
     Watch watch = Watch.of(workspace, log);
-    JobRunner runner = runner(workspace, log, stop, watch);
+    JobBooks books = new JobBooks(workspace);
+    Optional<JobDatabase> database = books.database();
+    JobRunner runner = runner(workspace, books.book(database), log, stop, watch);
     jobs.forEach(job -> tell(job, runner.book(), log));
     Runtime.getRuntime().addShutdownHook(new Thread(() -> stop.ask(PATIENCE), "stop"));
     try (Watch seen = watch.open();
-        Timetable waking = Timetable.start(jobs, clock, seen.over(runner))) {
+        Timetable waking = Timetable.start(jobs, clock, seen.over(runner), store(database))) {
       log.info(About.NOTHING, "up, process " + ProcessHandle.current().pid());
       waking.until(stop::await);
     }
@@ -97,16 +107,22 @@ public final class ScheduleCommand implements Callable<Integer> {
     stop.ended();
   }
 
-  private JobRunner runner(Workspace workspace, ScheduleLog log, Stop stop, Watch watch) {
+  private static Map<String, String> store(Optional<JobDatabase> database) {
+    return database.map(QuartzStore::in).orElse(Timetable.IN_MEMORY);
+  }
+
+  private JobRunner runner(
+      Workspace workspace, JobBook book, ScheduleLog log, Stop stop, Watch watch) {
     JobCommands work =
         new JobCommands(
             commands, workspace.paths().root().toString(), log, stop, watch.metrics()::took);
     return new JobRunner(
-        new JobBook(workspace.paths().schedule()),
+        book,
         clock,
-        (job, about) -> work.perform(job.actions(), about),
+        (job, about, right) -> work.perform(job.actions(), about, right),
         log,
-        watch::ended);
+        watch::ended,
+        workspace.points());
   }
 
   private void tell(ScheduledJob job, JobBook book, ScheduleLog log) {

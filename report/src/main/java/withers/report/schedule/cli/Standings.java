@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import withers.delivery.Delivery;
+import withers.finding.Basis;
 import withers.finding.RunResult;
 import withers.ingest.inbox.Receipts;
 import withers.log.EventLog;
@@ -42,10 +43,10 @@ public record Standings(Workspace workspace) {
   public Standing read() {
     Optional<LogSides> log = log();
     return new Standing(
-        workspace.settings().schedule().stream().map(this::job).toList(),
+        jobs(),
         log.map(LogSides::imports).orElse(List.of()),
         log.map(LogSides::imported).orElse(Tally.NOTHING),
-        new RunStore(workspace.paths().runs()).latest().map(Standings::run),
+        new RunStore(workspace.paths().runs()).latest().map(this::run),
         log.map(LogSides::mails).orElse(Map.of()),
         log.map(LogSides::unsure).orElse(List.of()),
         refused(),
@@ -53,9 +54,18 @@ public record Standings(Workspace workspace) {
         log.isPresent() ? size(workspace.paths().eventLog()) : 0);
   }
 
-  private Job job(ScheduledJob job) {
+  private List<Job> jobs() {
+    List<ScheduledJob> jobs = workspace.settings().schedule();
+    if (jobs.isEmpty()) {
+      return List.of();
+    }
+    JobBook book = new JobBooks(workspace).book();
+    return jobs.stream().map(job -> job(job, book)).toList();
+  }
+
+  private Job job(ScheduledJob job, JobBook book) {
     Instant now = workspace.clock().instant();
-    JobState state = new JobBook(workspace.paths().schedule()).read(job, now);
+    JobState state = book.read(job, now);
     return new Job(job.name(), state, state.next(job.times(), now));
   }
 
@@ -116,7 +126,7 @@ public record Standings(Workspace workspace) {
                 Collectors.counting()));
   }
 
-  private static Run run(RunResult run) {
+  private Run run(RunResult run) {
     return new Run(
         run.id(),
         run.asOf(),
@@ -128,7 +138,8 @@ public record Standings(Workspace workspace) {
         run.opened().size(),
         run.stillOpen().size(),
         run.closed().size(),
-        run.questions().size());
+        run.questions().size(),
+        new RunStore(workspace.paths().runs()).basis(run.id()).map(Basis::lines).orElse(List.of()));
   }
 
   /** A file that is gone waits for nobody. */

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import withers.report.text.OneLine;
 import withers.report.watch.Standing;
 
@@ -25,7 +26,7 @@ record StatusText(Standing standing, ZoneId zone) {
     List<String> lines = new ArrayList<>();
     part("Jobs", standing.jobs().stream().map(this::job).toList(), "none is scheduled", lines);
     part("Imports", standing.imports().stream().map(this::imported).toList(), "none yet", lines);
-    part("Run", standing.run().stream().map(StatusText::run).toList(), "none yet", lines);
+    part("Run", standing.run().stream().flatMap(StatusText::run).toList(), "none yet", lines);
     part("Mail", mails(), "none was sent", lines);
     part("Waits for somebody", waiting(), "nothing", lines);
     return lines;
@@ -73,7 +74,12 @@ record StatusText(Standing standing, ZoneId zone) {
         one.tally().rejected());
   }
 
-  private static String run(Standing.Run run) {
+  private static Stream<String> run(Standing.Run run) {
+    return Stream.concat(
+        Stream.of(summary(run)), run.madeWith().stream().map(line -> "made with " + line));
+  }
+
+  private static String summary(Standing.Run run) {
     return String.format(
         Locale.ROOT,
         "%s, as of %s: %,d animals; %,d new, %,d still open, %,d settled by new records",

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import withers.point.Points;
 import withers.report.schedule.JobState;
 import withers.report.schedule.cli.ScheduleLog.About;
 import withers.schedule.Action;
@@ -53,10 +54,15 @@ class JobRunnerTest {
   private JobRunner runner() {
     ScheduleLog log = new ScheduleLog(clock, false, said::add);
     return new JobRunner(
-        new JobBook(folder.resolve("schedule")), clock, this::perform, log, (job, ended) -> {});
+        new JobFiles(folder.resolve("schedule")),
+        clock,
+        this::perform,
+        log,
+        (job, ended) -> {},
+        Points.NONE);
   }
 
-  private Outcome perform(ScheduledJob job, About about) {
+  private Outcome perform(ScheduledJob job, About about, JobBook.Right right) {
     starts.add(about);
     meanwhile.run();
     return outcome;
@@ -149,7 +155,7 @@ class JobRunnerTest {
   }
 
   private boolean wasDone(ScheduledJob job) {
-    JobState state = new JobBook(folder.resolve("schedule")).read(job, clock.instant());
+    JobState state = new JobFiles(folder.resolve("schedule")).read(job, clock.instant());
     return state.running().isEmpty() && outcome.equals(Outcome.DONE);
   }
 
@@ -260,6 +266,6 @@ class JobRunnerTest {
   }
 
   private JobState state() {
-    return new JobBook(folder.resolve("schedule")).read(NIGHTLY, clock.instant());
+    return new JobFiles(folder.resolve("schedule")).read(NIGHTLY, clock.instant());
   }
 }

@@ -5,12 +5,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import withers.cli.Console;
 import withers.cli.Environment;
 import withers.cli.Operator;
+import withers.point.Points;
 import withers.report.cli.Application;
 import withers.report.demo.Home;
 import withers.report.send.Pause;
@@ -24,16 +26,20 @@ public final class SchedulingProcess {
 
   /** The time first, then a command line. */
   public static void main(String... args) {
-    Clock clock = new Begun(Instant.parse(args[0]), ZoneOffset.UTC, new AtomicReference<>());
-    System.exit(
-        Application.commandLine(
-                Console.ofThisProcess(),
-                clock,
-                new Environment(Map.of()),
-                new Home(Optional.empty()),
-                Operator.NOBODY,
-                Pause::real)
-            .execute(java.util.Arrays.copyOfRange(args, 1, args.length)));
+    System.exit(run(args[0], Points.NONE, Arrays.copyOfRange(args, 1, args.length)));
+  }
+
+  static int run(String time, Points points, String... args) {
+    Clock clock = new Begun(Instant.parse(time), ZoneOffset.UTC, new AtomicReference<>());
+    return Application.commandLine(
+            Console.ofThisProcess(),
+            clock,
+            new Environment(Map.of()),
+            new Home(Optional.empty()),
+            Operator.NOBODY,
+            Pause::real,
+            points)
+        .execute(args);
   }
 
   /** Whatever zones it is read in, it began once. */

@@ -1,4 +1,4 @@
-package withers.report.privacy;
+package withers.auditing;
 
 import java.time.Clock;
 import java.util.ArrayList;

@@ -1,4 +1,4 @@
-package withers.report.cli;
+package withers.testing;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -8,12 +8,13 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 
 /** Programs in a Java of their own, which can be killed. */
-final class AnotherJava {
+public final class AnotherJava {
   private static final int LONGEST_MINUTES = 2;
 
   private AnotherJava() {}
 
-  static Process running(Class<?> main, String... arguments) throws IOException {
+  /** Starts a program; what it says on standard error comes out here. */
+  public static Process running(Class<?> main, String... arguments) throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(

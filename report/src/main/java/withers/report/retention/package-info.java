@@ -1,0 +1,5 @@
+/** What the workspace's policy lets go. */
+@NullMarked
+package withers.report.retention;
+
+import org.jspecify.annotations.NullMarked;
