@@ -158,6 +158,31 @@ class LauncherTest {
   }
 
   @Test
+  void starts_with_the_archive_of_classes_that_was_made_where_the_application_lies()
+      throws Exception {
+    Run run = checkout.run();
+    assertThat(run.out())
+        .containsSubsequence(
+            "-XX:SharedArchiveFile=" + jar(run).resolveSibling("classes.jsa"), "-cp");
+
+    Files.delete(jar(run).resolveSibling("classes.jsa"));
+    assertThat(checkout.run().out()).noneMatch(option -> option.contains("SharedArchiveFile"));
+  }
+
+  @Test
+  void a_java_that_makes_no_archive_does_without() throws Exception {
+    checkout.set("EXIT_OF_JAVA", "1");
+    assertThat(checkout.run().out()).noneMatch(option -> option.contains("SharedArchiveFile"));
+  }
+
+  @Test
+  void short_commands_do_without_the_second_compiler() throws Exception {
+    assertThat(checkout.run("--version").out()).contains("-XX:TieredStopAtLevel=1");
+    assertThat(checkout.run("trace", "999").out()).contains("-XX:TieredStopAtLevel=1");
+    assertThat(checkout.run("ingest").out()).doesNotContain("-XX:TieredStopAtLevel=1");
+  }
+
+  @Test
   void missing_java_is_told() throws Exception {
     checkout.without("java");
 
