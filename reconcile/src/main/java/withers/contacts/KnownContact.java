@@ -1,7 +1,6 @@
 package withers.contacts;
 
 import java.util.Optional;
-import withers.finding.Who;
 import withers.id.OrganisationId;
 import withers.matching.form.Address;
 import withers.matching.form.NormalForm;
@@ -9,27 +8,17 @@ import withers.matching.form.NormalForm;
 /**
  * A contact as it is compared. The text form never shows details.
  *
- * @param organisation which it is, or stands for
+ * @param is what it is, without details
  */
-record KnownContact(NormalForm form, Optional<OrganisationId> organisation) {
+record KnownContact(NormalForm form, Known is) {
 
-  /** The organisation that it is, or nobody when it states nothing to know anybody by. */
-  Optional<Who> notAPerson() {
-    Optional<Who> nobody = isNobody() ? Optional.of(new Who.Nobody()) : Optional.empty();
-    return organisation.<Who>map(Who.Organisation::new).or(() -> nobody);
-  }
-
-  private boolean isNobody() {
-    return form.name().isEmpty() && isOnlyAName();
-  }
-
-  /** Whether it states neither a way to reach anybody nor a place: a town alone is none. */
-  boolean isOnlyAName() {
-    return !canBeReached() && form.address().filter(Address::hasStreet).isEmpty();
-  }
-
-  boolean canBeReached() {
-    return !form.phones().isEmpty() || !form.emails().isEmpty();
+  static KnownContact of(NormalForm form, Optional<OrganisationId> organisation) {
+    boolean canBeReached = !form.phones().isEmpty() || !form.emails().isEmpty();
+    // A town alone is no place.
+    boolean isOnlyAName = !canBeReached && form.address().filter(Address::hasStreet).isEmpty();
+    return new KnownContact(
+        form,
+        new Known(organisation, form.name().isEmpty() && isOnlyAName, canBeReached, isOnlyAName));
   }
 
   /** Whether a phone or a mailbox of both is the same. */

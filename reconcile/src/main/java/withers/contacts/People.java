@@ -1,12 +1,8 @@
 package withers.contacts;
 
 import java.util.Collection;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.LongStream;
 import withers.contact.ContactRef;
 import withers.fact.Party;
@@ -16,8 +12,6 @@ import withers.id.SourceId;
 import withers.matching.Matcher;
 import withers.matching.Verdict;
 import withers.matching.Weighing;
-import withers.matching.form.FormedContact;
-import withers.matching.form.NormalForm;
 import withers.matching.form.NormalForms;
 import withers.organisation.Directory;
 import withers.organisation.NameSpelling;
@@ -25,34 +19,37 @@ import withers.organisation.Organisation;
 
 /**
  * Who the parties of facts are, and whether two of them are one. People's details are looked up
- * only when they are compared, and never leave this class. Safe for several threads when the vault
- * is.
+ * only when they are compared, and never come here. Safe for several threads when the vault is.
  */
 public final class People {
-
-  /** Contacts kept ready; beyond that the cache starts anew. Some 1,800 bytes each. */
-  private static final int MOST_KEPT = 100_000;
-
-  /** References kept for a message about contacts that are missing. */
-  private static final int MOST_MISSING = 1_000;
-
   private final Directory directory;
-  private final FormFinder forms;
-  private final Matcher matcher;
-  private final Map<ContactRef, Optional<KnownContact>> cache = new ConcurrentHashMap<>();
-  private final Set<ContactRef> missing = ConcurrentHashMap.newKeySet();
-  private final Lazy<OrganisationFinder> finder;
+  private final Knowledge knowledge;
+
+  People(Directory directory, Knowledge knowledge) {
+    this.directory = directory;
+    this.knowledge = knowledge;
+  }
 
   /**
+   * Those of a vault.
+   *
    * @param forms finds what contacts are compared by
    * @param maker makes it of the directory's own contacts
    * @param matcher compares it
    */
   public People(Directory directory, FormFinder forms, NormalForms maker, Matcher matcher) {
-    this.directory = directory;
-    this.forms = forms;
-    this.matcher = matcher;
-    this.finder = new Lazy<>(() -> new OrganisationFinder(directory, maker, matcher));
+    this(directory, new VaultKnowledge(directory, forms, maker, matcher));
+  }
+
+  /** Those of whom this was told, and nobody else: the vault is elsewhere. */
+  public static People told(Directory directory, Answer answer) {
+    return new People(directory, new ToldKnowledge(answer));
+  }
+
+  /** Answers what somebody asks who has no vault. */
+  public Answer answer(Question question) {
+    knowledge.prepare(question.references());
+    return Answer.to(question, knowledge);
   }
 
   /**
@@ -72,8 +69,9 @@ public final class People {
   }
 
   private Who who(ContactRef reference, SourceId source, OrganisationId organisation) {
-    return known(reference)
-        .flatMap(KnownContact::notAPerson)
+    return knowledge
+        .known(reference)
+        .flatMap(Known::notAPerson)
         .orElseGet(() -> new Who.Person(reference, source, organisation));
   }
 
@@ -92,7 +90,7 @@ public final class People {
 
   /** Whether this person's details are still there; a forgotten one can't be told. */
   public boolean isKnown(Who.Person person) {
-    return known(person.reference()).isPresent();
+    return knowledge.known(person.reference()).isPresent();
   }
 
   /**
@@ -100,19 +98,24 @@ public final class People {
    * these in common may be one person; none when the details are not there.
    */
   public LongStream signs(Who.Person person) {
-    LongStream same = LongStream.of(person.reference().high());
-    return known(person.reference()).stream()
-        .flatMapToLong(known -> LongStream.concat(same, Signs.of(known.form())));
+    return signs(person.reference());
+  }
+
+  /** The same of whoever is behind a reference. */
+  public LongStream signs(ContactRef reference) {
+    return knowledge.known(reference).isEmpty()
+        ? LongStream.empty()
+        : LongStream.concat(LongStream.of(reference.high()), knowledge.signs(reference));
   }
 
   /** Whether this person has a phone or e-mail; of one who was forgotten it can't be told: yes. */
   public boolean canBeReached(Who.Person person) {
-    return known(person.reference()).map(KnownContact::canBeReached).orElse(true);
+    return knowledge.known(person.reference()).map(Known::canBeReached).orElse(true);
   }
 
   /** Whether nothing but this person's name is stated; of one who was forgotten: no. */
   public boolean isOnlyAName(Who.Person person) {
-    return known(person.reference()).map(KnownContact::isOnlyAName).orElse(false);
+    return knowledge.known(person.reference()).map(Known::isOnlyAName).orElse(false);
   }
 
   /** The verdict on two, by docs/findings.md. Symmetric. */
@@ -128,18 +131,16 @@ public final class People {
 
   /** Whether whoever calls or writes to one reaches the other: a phone or mailbox is the same. */
   public boolean areReachedAlike(Who one, Who other) {
-    return form(one)
-        .flatMap(first -> form(other).map(second -> KnownContact.isReachedAlike(first, second)))
-        .orElse(false);
+    return one instanceof Who.Person first
+        && other instanceof Who.Person second
+        && knowledge.areReachedAlike(first.reference(), second.reference());
   }
 
   /** How two people's contacts compare, trait by trait; empty when there is nothing to compare. */
   public Optional<Weighing> weigh(Who one, Who other) {
-    return form(one).flatMap(first -> form(other).map(second -> matcher.weigh(first, second)));
-  }
-
-  private Optional<NormalForm> form(Who who) {
-    return who.person().flatMap(person -> known(person.reference())).map(KnownContact::form);
+    return one instanceof Who.Person first && other instanceof Who.Person second
+        ? knowledge.weigh(first.reference(), second.reference())
+        : Optional.empty();
   }
 
   private Verdict organisationAnd(Who one, Who other) {
@@ -152,14 +153,7 @@ public final class People {
 
   /** Equal contacts are the same, whatever little they say. */
   private Verdict verdict(ContactRef one, ContactRef other) {
-    if (one.equals(other)) {
-      return Verdict.SAME;
-    }
-    Optional<KnownContact> first = known(one);
-    Optional<KnownContact> second = first.isPresent() ? known(other) : Optional.empty();
-    return second
-        .map(known -> matcher.verdict(first.orElseThrow().form(), known.form()))
-        .orElse(Verdict.CANNOT_TELL);
+    return one.equals(other) ? Verdict.SAME : knowledge.verdict(one, other);
   }
 
   private static boolean isSameOrganisation(Who one, Who other) {
@@ -171,47 +165,11 @@ public final class People {
 
   /** Looks these up together, since they are about to be asked for. */
   public void prepare(Collection<ContactRef> references) {
-    Set<ContactRef> fresh = new HashSet<>(references);
-    fresh.removeAll(cache.keySet());
-    if (cache.size() + fresh.size() > MOST_KEPT) {
-      cache.clear();
-    }
-    Map<ContactRef, FormedContact> found = forms.find(fresh);
-    fresh.forEach(reference -> keep(reference, Optional.ofNullable(found.get(reference))));
-  }
-
-  private Optional<KnownContact> known(ContactRef reference) {
-    Optional<KnownContact> kept = cache.get(reference);
-    return kept == null ? find(reference) : kept;
-  }
-
-  private Optional<KnownContact> find(ContactRef reference) {
-    Map<ContactRef, FormedContact> found = forms.find(List.of(reference));
-    return keep(reference, Optional.ofNullable(found.get(reference)));
-  }
-
-  private Optional<KnownContact> keep(ContactRef reference, Optional<FormedContact> contact) {
-    Optional<KnownContact> known = contact.map(this::known);
-    noteMissing(reference, known);
-    if (cache.size() >= MOST_KEPT) {
-      cache.clear();
-    }
-    cache.put(reference, known);
-    return known;
-  }
-
-  private void noteMissing(ContactRef reference, Optional<KnownContact> found) {
-    if (found.isEmpty() && missing.size() < MOST_MISSING) {
-      missing.add(reference);
-    }
+    knowledge.prepare(references);
   }
 
   /** References that were asked for and not found, forgotten or lost; a thousand at most. */
   public Set<ContactRef> missing() {
-    return Set.copyOf(missing);
-  }
-
-  private KnownContact known(FormedContact contact) {
-    return new KnownContact(contact.form(), finder.get().find(contact));
+    return knowledge.missing();
   }
 }

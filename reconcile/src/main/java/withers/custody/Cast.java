@@ -83,8 +83,12 @@ public record Cast(People people, Sources sources, Settlements settlements, Disc
 
   /** Looks up together everybody whom these facts name. */
   public void prepare(Stream<Fact> facts) {
-    people.prepare(
-        facts.flatMap(Parties::askedAbout).flatMap(Cast::reference).collect(Collectors.toSet()));
+    people.prepare(askedAbout(facts));
+  }
+
+  /** The contacts among those whom rules ask about when they judge by these facts. */
+  public static Set<ContactRef> askedAbout(Stream<Fact> facts) {
+    return facts.flatMap(Parties::askedAbout).flatMap(Cast::reference).collect(Collectors.toSet());
   }
 
   private static Stream<ContactRef> reference(Party party) {

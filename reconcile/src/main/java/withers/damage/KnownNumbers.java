@@ -6,6 +6,8 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.stream.LongStream;
 import withers.chip.ChipNumber;
 import withers.chip.LostDigits;
@@ -30,15 +32,35 @@ public final class KnownNumbers {
     public void add(History history) {
       ChipNumber number = history.chip();
       if (LostDigits.isDecimal(number) && !LostDigits.endsInZeros(number)) {
-        builder(history.statements()).add(number.packed());
+        add(number, onlySource(history.statements()));
       }
     }
 
-    private LongStream.Builder builder(List<Statement> statements) {
+    private static Optional<SourceId> onlySource(List<Statement> statements) {
       SourceId first = statements.get(0).source();
-      return statements.stream().allMatch(statement -> statement.source().equals(first))
-          ? onlyFrom.computeIfAbsent(first, source -> LongStream.builder())
-          : fromSeveral;
+      return Optional.of(first)
+          .filter(only -> statements.stream().allMatch(s -> s.source().equals(only)));
+    }
+
+    /** Adds a number that another part handed over. */
+    public void add(ChipNumber number, Optional<SourceId> onlyFromThis) {
+      onlyFromThis
+          .map(source -> onlyFrom.computeIfAbsent(source, s -> LongStream.builder()))
+          .orElse(fromSeveral)
+          .add(number.packed());
+    }
+
+    /** Hands all over, each with the source that alone speaks of it; the part is used up. */
+    public void forEach(BiConsumer<ChipNumber, Optional<SourceId>> taker) {
+      onlyFrom.forEach((source, numbers) -> hand(numbers, Optional.of(source), taker));
+      hand(fromSeveral, Optional.empty(), taker);
+    }
+
+    private static void hand(
+        LongStream.Builder numbers,
+        Optional<SourceId> source,
+        BiConsumer<ChipNumber, Optional<SourceId>> taker) {
+      numbers.build().forEach(number -> taker.accept(ChipNumber.ofPacked(number), source));
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -29,6 +30,7 @@ import withers.settled.Settlements;
 import withers.slip.Candidates;
 import withers.supply.Stocktake;
 import withers.supply.Supplies;
+import withers.work.Crew;
 
 /**
  * Events in, findings out. Findings depend on the set of exports in the log and on the directory:
@@ -44,6 +46,7 @@ public final class Reconciliation {
   private final Periods periods;
   private final Workers workers;
   private final Runnable partitionDone;
+  private final Optional<Crew> crew;
 
   /**
    * A reconciliation by these rules of a workspace.
@@ -62,6 +65,21 @@ public final class Reconciliation {
     this.periods = periods;
     this.workers = workers;
     this.partitionDone = partitionDone;
+    this.crew = Optional.empty();
+  }
+
+  private Reconciliation(Reconciliation alone, Crew crew) {
+    this.directory = alone.directory;
+    this.people = alone.people;
+    this.periods = alone.periods;
+    this.workers = alone.workers;
+    this.partitionDone = alone.partitionDone;
+    this.crew = Optional.of(crew);
+  }
+
+  /** The same, with others who do what takes no vault; what they leave is done here. */
+  public Reconciliation sharedWith(Crew others) {
+    return new Reconciliation(this, others);
   }
 
   /** Judges every animal that the log tells of. */
@@ -77,10 +95,16 @@ public final class Reconciliation {
     StandAlone.Judge judge =
         new StandAlone.Judge(
             reader, new CutNumbers(sources), unplaced, new Stocktake(supplies, registries), rules);
+    Map<Integer, StandAlone> elsewhere =
+        crew.map(others -> new JudgedElsewhere(judge, people, partitionDone))
+            .map(parts -> parts.by(crew.orElseThrow(), PartOrder.of(log, scope)))
+            .orElse(Map.of());
     List<StandAlone> parts =
         workers.map(
             IntStream.range(0, Streams.CHIPS.partitions()).boxed().toList(),
-            partition -> judge(partition, judge));
+            partition ->
+                Optional.ofNullable(elsewhere.get(partition))
+                    .orElseGet(() -> judge(partition, judge)));
     Outcome outcome = together(parts, judge, cast);
     return outcome.with(
         new Wishes(AnswerReader.read(log, scope), reader, cast).about(outcome.findings()));

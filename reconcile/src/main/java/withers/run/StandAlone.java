@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import withers.chip.ChipNumber;
 import withers.chip.LostDigits;
+import withers.contacts.NotToldException;
 import withers.damage.CutNumbers;
 import withers.damage.KnownNumbers;
 import withers.fact.Fact;
@@ -27,6 +28,7 @@ import withers.supply.Stocktake;
  * @param known all numbers that are not cut
  * @param stock numbers of supplied boxes that are known
  * @param aside numbers that may have been meant for each other
+ * @param left histories of chips that whoever has the vault has to judge; none where that is here
  */
 record StandAlone(
     long animals,
@@ -36,7 +38,19 @@ record StandAlone(
     Set<ChipNumber> zeros,
     KnownNumbers.Part known,
     Stocktake.Part stock,
-    Candidates.Part aside) {
+    Candidates.Part aside,
+    List<History> left) {
+
+  /** Whether an animal is judged by this history alone. */
+  static boolean isAlone(History history, CutNumbers cutNumbers, Unplaced unplaced) {
+    return !history.statements().isEmpty()
+        && !cutNumbers.isCut(history)
+        && !isPutOff(history, unplaced);
+  }
+
+  private static boolean isPutOff(History history, Unplaced unplaced) {
+    return history.pairedWith().findAny().isPresent() || unplaced.concerns(history);
+  }
 
   /** Judges partitions. */
   record Judge(
@@ -47,15 +61,15 @@ record StandAlone(
       Rules rules) {
 
     StandAlone judge(int partition) {
+      return judge(reader.everSpokenOf(partition).toList());
+    }
+
+    /** Judges all that was ever spoken of in a partition. */
+    StandAlone judge(List<History> histories) {
       Gathering gathering = new Gathering(this);
-      List<History> histories = reader.everSpokenOf(partition).toList();
       rules.prepare(histories);
       histories.forEach(gathering::add);
       return gathering.done();
-    }
-
-    private boolean isPutOff(History history) {
-      return history.pairedWith().findAny().isPresent() || unplaced.concerns(history);
     }
   }
 
@@ -68,6 +82,7 @@ record StandAlone(
     private final KnownNumbers.Part known = new KnownNumbers.Part();
     private final Stocktake.Part stock;
     private final Candidates.Part aside = new Candidates.Part();
+    private final List<History> left = new ArrayList<>();
     private long animals;
 
     Gathering(Judge judge) {
@@ -104,7 +119,7 @@ record StandAlone(
       if (LostDigits.endsInZeros(history.chip())) {
         zeros.add(history.chip());
       }
-      if (judge.isPutOff(history)) {
+      if (isPutOff(history, judge.unplaced)) {
         deferred.add(history);
       } else {
         assess(history);
@@ -113,14 +128,18 @@ record StandAlone(
 
     private void assess(History history) {
       animals++;
-      Assessment assessment = judge.rules.assess(Animal.of(List.of(history)), aside);
-      if (!assessment.isClear()) {
-        telling.add(assessment);
+      try {
+        Assessment assessment = judge.rules.assess(Animal.of(List.of(history)), aside);
+        if (!assessment.isClear()) {
+          telling.add(assessment);
+        }
+      } catch (NotToldException elsewhere) {
+        left.add(history);
       }
     }
 
     StandAlone done() {
-      return new StandAlone(animals, telling, deferred, cut, zeros, known, stock, aside);
+      return new StandAlone(animals, telling, deferred, cut, zeros, known, stock, aside, left);
     }
   }
 }

@@ -42,6 +42,16 @@ public final class Candidates {
       add(carried, number, people);
     }
 
+    /** Hands over the numbers that only registries speak of, each with a sign; only once. */
+    public void forEachStray(SignTaker taker) {
+      strays.forEach(taker);
+    }
+
+    /** Hands over the numbers of animals that are registered nowhere; only once. */
+    public void forEachCarried(SignTaker taker) {
+      carried.forEach(taker);
+    }
+
     /** Forgets numbers that turned out to belong to something else. */
     public void leaveOut(Set<ChipNumber> numbers) {
       strays.leaveOut(numbers);

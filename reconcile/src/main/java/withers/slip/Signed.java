@@ -8,11 +8,6 @@ import withers.chip.ChipNumber;
 /** Numbers, each under the signs of the people whom records name with it: two longs a sign. */
 final class Signed {
 
-  /** Takes a sign and a packed number. */
-  interface Taker {
-    void take(long sign, long number);
-  }
-
   private final LongStream.Builder signs = LongStream.builder();
   private final LongStream.Builder numbers = LongStream.builder();
 
@@ -33,12 +28,12 @@ final class Signed {
   }
 
   /** Hands all of them over, in order of adding; only once. */
-  void forEach(Taker taker) {
+  void forEach(SignTaker taker) {
     var number = numbers.build().iterator();
     signs.build().forEach(sign -> take(sign, number.nextLong(), taker));
   }
 
-  private void take(long sign, long number, Taker taker) {
+  private void take(long sign, long number, SignTaker taker) {
     if (!leftOut.contains(number)) {
       taker.take(sign, number);
     }

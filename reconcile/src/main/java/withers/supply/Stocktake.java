@@ -7,6 +7,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import withers.cases.Anchor;
@@ -98,6 +100,13 @@ public final class Stocktake {
       if (index.contains(number)) {
         takenBack.add(new TakenBack(number, on));
       }
+    }
+
+    /** Hands all over; the part is used up. */
+    public void forEach(
+        Consumer<ChipNumber> number, BiConsumer<ChipNumber, LocalDate> numberTakenBack) {
+      known.build().mapToObj(ChipNumber::ofPacked).forEach(number);
+      takenBack.forEach(one -> numberTakenBack.accept(one.number(), one.on()));
     }
   }
 

@@ -36,22 +36,30 @@ public final class Supplies {
     return new RangeIndex(supplies.stream().map(Supply::range).toList());
   }
 
-  /** Reads them from the log: the statements of its supply stream, folded as all statements are. */
+  /** Reads them from the log. */
   public static Supplies read(LogSnapshot log, Cast cast) {
-    Sources sources = cast.sources();
+    List<Folded.Kept> stated = stated(log, cast.sources());
+    cast.prepare(stated.stream().map(one -> one.stated().fact()));
+    return of(stated, cast);
+  }
+
+  /** The statements of the log's supply stream in effect, folded as all statements are. */
+  public static List<Folded.Kept> stated(LogSnapshot log, Sources sources) {
     List<Stated> stated = new ArrayList<>();
     log.replay(
         Streams.SUPPLY,
         0,
         sources::hears,
         (event, marker) -> stated.add(new Stated(event, marker)));
-    List<Folded.Kept> kept =
-        new Fold(sources)
-            .fold(stated).kept().stream()
-                .filter(one -> one.stated().fact() instanceof Fact.Supplied)
-                .toList();
-    cast.prepare(kept.stream().map(one -> one.stated().fact()));
-    return new Supplies(kept.stream().map(one -> supply(one, cast)).toList());
+    return new Fold(sources)
+        .fold(stated).kept().stream()
+            .filter(one -> one.stated().fact() instanceof Fact.Supplied)
+            .toList();
+  }
+
+  /** The supplies that statements tell of, as {@link #stated} gives them. */
+  public static Supplies of(List<Folded.Kept> stated, Cast cast) {
+    return new Supplies(stated.stream().map(one -> supply(one, cast)).toList());
   }
 
   private static Supply supply(Folded.Kept kept, Cast cast) {

@@ -9,8 +9,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "log",
     mixinStandardHelpOptions = true,
-    subcommands = LogCopyCommand.class,
-    description = "Copies the event log from one place to another.",
+    subcommands = {LogCopyCommand.class, LogDumpCommand.class},
+    description = "Copies the event log to another place, or writes it as text.",
     synopsisSubcommandLabel = "COMMAND",
     footerHeading = "%nExample:%n",
     footer = "  withers log copy --from embedded")

@@ -9,25 +9,27 @@ import withers.log.LogDamagedException;
  * Reads what {@link Bytes} wrote, and trusts none of it: nothing larger than the bytes themselves
  * is ever set aside.
  */
-final class ByteReader {
+public final class ByteReader {
 
   private final byte[] bytes;
   private int at;
 
-  ByteReader(byte[] bytes) {
+  public ByteReader(byte[] bytes) {
     this.bytes = bytes;
   }
 
-  boolean atEnd() {
+  /** Whether everything was read. */
+  public boolean atEnd() {
     return at == bytes.length;
   }
 
   /** What is wrong at this place. */
-  LogDamagedException damaged(String what) {
+  public LogDamagedException damaged(String what) {
     return new LogDamagedException("Damaged chunk: %s at byte %d".formatted(what, at));
   }
 
-  long unsigned() {
+  /** As {@link Bytes#unsigned} wrote it. */
+  public long unsigned() {
     long value = 0;
     for (int shift = 0; shift < Long.SIZE; shift += 7) {
       byte next = next();
@@ -39,13 +41,13 @@ final class ByteReader {
     throw damaged("a number that does not end");
   }
 
-  long signed() {
+  public long signed() {
     long value = unsigned();
     return value >>> 1 ^ -(value & 1);
   }
 
   /** A count of things of which each takes a byte or more. */
-  int length(String what) {
+  public int length(String what) {
     long length = unsigned();
     if (length < 0 || length > bytes.length - at) {
       throw damaged("%s longer than the chunk".formatted(what));
@@ -53,7 +55,7 @@ final class ByteReader {
     return (int) length;
   }
 
-  String text() {
+  public String text() {
     int length = length("a text");
     String text = new String(bytes, at, length, StandardCharsets.UTF_8);
     if (text.indexOf('\uFFFD') >= 0 && !isUtf8Of(text, length)) {
@@ -69,12 +71,12 @@ final class ByteReader {
     return Arrays.equals(again, Arrays.copyOfRange(bytes, at, at + length));
   }
 
-  ContactRef reference() {
+  public ContactRef reference() {
     int keyId = next() & 0xff;
     return new ContactRef(keyId, eight(), eight());
   }
 
-  private long eight() {
+  public long eight() {
     long value = 0;
     for (int i = 0; i < Long.BYTES; i++) {
       value = value << 8 | next() & 0xff;

@@ -8,7 +8,7 @@ import java.util.Arrays;
 import withers.contact.ContactRef;
 
 /** A growing array of bytes with the encodings that all binary forms share. */
-final class Bytes {
+public final class Bytes {
 
   private static final int LONGEST_VARINT = 10;
 
@@ -16,7 +16,7 @@ final class Bytes {
   private int size;
 
   /** An unsigned number, seven bits a byte, lowest first; the top bit says that more follow. */
-  void unsigned(long value) {
+  public void unsigned(long value) {
     room(LONGEST_VARINT);
     long rest = value;
     while ((rest & ~0x7fL) != 0) {
@@ -27,12 +27,12 @@ final class Bytes {
   }
 
   /** A signed number: zigzag, so that small ones of either sign are short. */
-  void signed(long value) {
+  public void signed(long value) {
     unsigned(value << 1 ^ value >> 63);
   }
 
   /** Length in bytes, then UTF-8. */
-  void text(String value) {
+  public void text(String value) {
     int length = value.length();
     room(LONGEST_VARINT + length);
     int start = size;
@@ -63,14 +63,16 @@ final class Bytes {
   }
 
   /** Key id and 16 bytes. */
-  void reference(ContactRef value) {
-    room(1 + 2 * Long.BYTES);
+  public void reference(ContactRef value) {
+    room(1);
     bytes[size++] = (byte) value.keyId();
     eight(value.high());
     eight(value.low());
   }
 
-  private void eight(long value) {
+  /** Eight bytes, the highest first. */
+  public void eight(long value) {
+    room(Long.BYTES);
     for (int shift = 56; shift >= 0; shift -= 8) {
       bytes[size++] = (byte) (value >>> shift);
     }
@@ -84,7 +86,7 @@ final class Bytes {
     return size;
   }
 
-  byte[] toArray() {
+  public byte[] toArray() {
     return Arrays.copyOf(bytes, size);
   }
 

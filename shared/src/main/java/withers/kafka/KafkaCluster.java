@@ -10,6 +10,7 @@ import org.apache.kafka.clients.admin.Admin;
 import org.apache.kafka.clients.admin.AdminClientConfig;
 import org.apache.kafka.clients.consumer.Consumer;
 import org.apache.kafka.clients.consumer.ConsumerConfig;
+import org.apache.kafka.clients.consumer.CooperativeStickyAssignor;
 import org.apache.kafka.clients.consumer.KafkaConsumer;
 import org.apache.kafka.clients.producer.KafkaProducer;
 import org.apache.kafka.clients.producer.Producer;
@@ -32,6 +33,12 @@ public final class KafkaCluster {
    * records to come would hold up the consumer's next use.
    */
   private static final int FETCH_WAIT_MILLIS = 5;
+
+  /** A member of a group that takes longer for one record is taken for dead. */
+  private static final int LONGEST_TASK_MILLIS = 15 * 60_000;
+
+  /** So is one that is not heard of for so long; brokers take no less than 6 seconds by default. */
+  private static final int DEAD_AFTER_MILLIS = 10_000;
 
   private final KafkaSettings settings;
   private final Map<String, Object> security;
@@ -84,16 +91,40 @@ public final class KafkaCluster {
    * isn't committed, and never makes up a position.
    */
   public Consumer<byte[], byte[]> consumer() {
+    Map<String, Object> config = reading();
+    config.put(ConsumerConfig.AUTO_OFFSET_RESET_CONFIG, "none");
+    config.put(ConsumerConfig.FETCH_MAX_WAIT_MS_CONFIG, FETCH_WAIT_MILLIS);
+    return new KafkaConsumer<>(config);
+  }
+
+  private Map<String, Object> reading() {
     Map<String, Object> config = common();
     config.put(ConsumerConfig.DEFAULT_API_TIMEOUT_MS_CONFIG, millis(patience));
     config.put(ConsumerConfig.ISOLATION_LEVEL_CONFIG, "read_committed");
-    config.put(ConsumerConfig.AUTO_OFFSET_RESET_CONFIG, "none");
     config.put(ConsumerConfig.ENABLE_AUTO_COMMIT_CONFIG, false);
     config.put(ConsumerConfig.ALLOW_AUTO_CREATE_TOPICS_CONFIG, false);
     config.put(ConsumerConfig.MAX_PARTITION_FETCH_BYTES_CONFIG, FETCH_BYTES);
-    config.put(ConsumerConfig.FETCH_MAX_WAIT_MS_CONFIG, FETCH_WAIT_MILLIS);
     config.put(ConsumerConfig.KEY_DESERIALIZER_CLASS_CONFIG, ByteArrayDeserializer.class);
     config.put(ConsumerConfig.VALUE_DESERIALIZER_CLASS_CONFIG, ByteArrayDeserializer.class);
+    return config;
+  }
+
+  /**
+   * A consumer of a group, which assigns partitions by itself and takes over those of a member that
+   * died. It begins where the group ended, takes one record at a time, and commits by its caller's
+   * transactions.
+   */
+  public Consumer<byte[], byte[]> consumer(String group) {
+    Map<String, Object> config = reading();
+    config.put(ConsumerConfig.GROUP_ID_CONFIG, group);
+    config.put(ConsumerConfig.AUTO_OFFSET_RESET_CONFIG, "earliest");
+    config.put(ConsumerConfig.MAX_POLL_RECORDS_CONFIG, 1);
+    config.put(ConsumerConfig.MAX_POLL_INTERVAL_MS_CONFIG, LONGEST_TASK_MILLIS);
+    config.put(ConsumerConfig.SESSION_TIMEOUT_MS_CONFIG, DEAD_AFTER_MILLIS);
+    config.put(ConsumerConfig.HEARTBEAT_INTERVAL_MS_CONFIG, DEAD_AFTER_MILLIS / 4);
+    config.put(
+        ConsumerConfig.PARTITION_ASSIGNMENT_STRATEGY_CONFIG,
+        CooperativeStickyAssignor.class.getName());
     return new KafkaConsumer<>(config);
   }
 

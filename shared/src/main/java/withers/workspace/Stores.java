@@ -41,7 +41,16 @@ final class Stores {
   }
 
   private EventLog kafkaLog(KafkaSettings settings) {
-    return KafkaEventLog.open(new KafkaCluster(settings, paths.root(), PasswordFile::read));
+    return KafkaEventLog.open(cluster(settings));
+  }
+
+  /** The cluster that the log is on; empty for the embedded log. */
+  Optional<KafkaCluster> cluster() {
+    return kafka.map(this::cluster);
+  }
+
+  private KafkaCluster cluster(KafkaSettings settings) {
+    return new KafkaCluster(settings, paths.root(), PasswordFile::read);
   }
 
   /** The log, if it may hold imports; else nothing is made. */

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import withers.contact.ContactVault;
 import withers.contact.FormStore;
+import withers.kafka.KafkaCluster;
 import withers.log.EventLog;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
@@ -149,6 +150,11 @@ public final class Workspace {
   /** Opens the event log as {@link #openLog} does, if it may hold imports; else nothing is made. */
   public Optional<EventLog> openFilledLog() {
     return stores().filledLog();
+  }
+
+  /** The Kafka cluster that the event log is on; empty for the embedded log. Nothing is opened. */
+  public Optional<KafkaCluster> kafka() {
+    return stores().cluster();
   }
 
   private Stores stores() {

@@ -13,6 +13,7 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 import withers.chip.ChipNumber;
 import withers.contact.ContactRef;
+import withers.log.LogStream;
 
 /**
  * The JSON Schema (draft 2020-12) of all that the wire table holds, found out by reading: a field's
@@ -37,7 +38,41 @@ final class EventSchema {
         "Events are JSON of the families event, case and delivery; what became of an import is a marker.");
     ObjectNode definitions = schema.putObject("$defs");
     WireTableDump.families().forEach(family -> add(family, definitions));
+    definitions.set("line", line());
     return MAPPER.writeValueAsString(schema).replace("\r\n", "\n") + "\n";
+  }
+
+  /** A line of "withers log dump". */
+  private static ObjectNode line() {
+    ObjectNode schema = NODES.objectNode();
+    ArrayNode any = schema.putArray("oneOf");
+    any.add(line(Streams.IMPORTS, 1, "marker"));
+    for (LogStream<?> stream : Streams.all()) {
+      any.add(line(stream.name(), stream.partitions(), family(stream)));
+    }
+    return schema;
+  }
+
+  private static String family(LogStream<?> stream) {
+    return ((BinaryChunks<?>) stream.codec()).family().name();
+  }
+
+  private static ObjectNode line(String stream, int partitions, String family) {
+    ObjectNode object = NODES.objectNode();
+    object.put("type", "object");
+    ObjectNode properties = object.putObject("properties");
+    properties.putObject("stream").put("const", stream);
+    properties
+        .putObject("partition")
+        .put("type", "integer")
+        .put("minimum", 0)
+        .put("maximum", partitions - 1);
+    properties.putObject("import").put("type", "string").put("format", "uuid");
+    properties.putObject("value").put("$ref", DEFINITIONS + family);
+    ArrayNode required = object.putArray("required");
+    properties.propertyNames().forEach(required::add);
+    object.put("additionalProperties", false);
+    return object;
   }
 
   /** A family is one of its shapes, in any of their versions. */

@@ -10,6 +10,7 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import withers.fact.ChipEvent;
 import withers.fact.RandomEvents;
+import withers.log.copy.LogDump;
 
 /** The published schema, as networknt's validator 3.0.9 understands it. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -55,6 +57,22 @@ class EventSchemaTest {
       }
     }
     assertThat(checked).isGreaterThan(1000);
+  }
+
+  /** As "withers log dump" writes them, from a log on which something of every stream is. */
+  @Test
+  void so_is_every_line_of_a_dump() {
+    List<String> lines = new ArrayList<>();
+    new LogDump(DumpedLog.filled().snapshot(), DumpedLog.STREAMS).run(lines::add);
+
+    Schema schema = schema("line");
+    for (String line : lines) {
+      assertThat(schema.validate(line, InputFormat.JSON)).as(line).isEmpty();
+    }
+    assertThat(lines.stream().map(line -> line.split("\"")[3]).distinct().toList())
+        .containsExactlyElementsOf(DumpedLog.STREAMS);
+    assertThat(schema.validate(lines.get(0).replace("imports", "chips"), InputFormat.JSON))
+        .isNotEmpty();
   }
 
   @Test

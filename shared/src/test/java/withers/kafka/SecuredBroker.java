@@ -165,6 +165,13 @@ public final class SecuredBroker implements AutoCloseable {
     }
   }
 
+  /** Whether there is a topic of this name. */
+  public boolean has(String topic) throws Exception {
+    try (Admin admin = process.admin()) {
+      return admin.listTopics().names().get(30, TimeUnit.SECONDS).contains(topic);
+    }
+  }
+
   @Override
   public void close() {
     process.close();

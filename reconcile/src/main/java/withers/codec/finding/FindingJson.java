@@ -160,7 +160,7 @@ record FindingJson(JsonGenerator json, boolean isWhole) {
     json.writeStringProperty(name, value);
   }
 
-  private void texts(String name, List<?> values) {
+  void texts(String name, List<?> values) {
     json.writeArrayPropertyStart(name);
     values.forEach(value -> json.writeString(value.toString()));
     json.writeEndArray();

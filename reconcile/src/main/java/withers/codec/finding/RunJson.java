@@ -62,7 +62,7 @@ public final class RunJson {
     json.writeEndObject();
   }
 
-  private static void notJudged(NotJudged one, FindingJson json) {
+  static void notJudged(NotJudged one, FindingJson json) {
     json.text("anchor", one.anchor().display());
     json.text("registry", one.registry().value());
     json.text("reason", Words.of(one.reason()));

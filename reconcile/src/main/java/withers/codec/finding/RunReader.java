@@ -130,7 +130,7 @@ final class RunReader {
     return part.values();
   }
 
-  private static NotJudged notJudged(Fields one) {
+  static NotJudged notJudged(Fields one) {
     return new NotJudged(
         one.chip("anchor"),
         one.organisation("registry"),

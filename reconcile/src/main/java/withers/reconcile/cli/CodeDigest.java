@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -22,7 +23,7 @@ final class CodeDigest {
   static String of(List<Class<?>> classes) throws IOException {
     MessageDigest sha = sha();
     for (Class<?> one : classes) {
-      take(origin(one), one.getPackageName().replace('.', '/'), sha);
+      take(one, one.getPackageName().replace('.', '/'), 1, sha);
     }
     return HexFormat.of().formatHex(sha.digest());
   }
@@ -32,7 +33,7 @@ final class CodeDigest {
     return HexFormat.of().formatHex(sha().digest(text.getBytes(StandardCharsets.UTF_8)));
   }
 
-  private static MessageDigest sha() {
+  static MessageDigest sha() {
     try {
       return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {
@@ -49,26 +50,40 @@ final class CodeDigest {
     }
   }
 
-  private static void take(Path origin, String folder, MessageDigest sha) throws IOException {
+  /** Takes all files of a folder, from where a class comes from. */
+  static void takeAll(Class<?> one, String folder, MessageDigest sha) throws IOException {
+    take(one, folder, Integer.MAX_VALUE, sha);
+  }
+
+  private static void take(Class<?> one, String folder, int depth, MessageDigest sha)
+      throws IOException {
+    Path origin = origin(one);
     if (Files.isDirectory(origin)) {
-      takeAll(origin.resolve(folder), sha);
+      take(origin.resolve(folder), depth, sha);
     } else {
       try (FileSystem jar = FileSystems.newFileSystem(origin)) {
-        takeAll(jar.getPath(folder), sha);
+        take(jar.getPath(folder), depth, sha);
       }
     }
   }
 
-  private static void takeAll(Path folder, MessageDigest sha) throws IOException {
-    for (Path file : files(folder)) {
-      sha.update(file.getFileName().toString().getBytes(StandardCharsets.UTF_8));
+  private static void take(Path folder, int depth, MessageDigest sha) throws IOException {
+    for (Path file : files(folder, depth)) {
+      sha.update(name(folder, file).getBytes(StandardCharsets.UTF_8));
       sha.update(Files.readAllBytes(file));
     }
   }
 
-  private static List<Path> files(Path folder) throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.filter(Files::isRegularFile).sorted().collect(Collectors.toList());
+  private static String name(Path folder, Path file) {
+    return folder.relativize(file).toString().replace('\\', '/');
+  }
+
+  private static List<Path> files(Path folder, int depth) throws IOException {
+    try (Stream<Path> files = Files.walk(folder, depth)) {
+      return files
+          .filter(Files::isRegularFile)
+          .sorted(Comparator.comparing(file -> name(folder, file)))
+          .collect(Collectors.toList());
     }
   }
 }

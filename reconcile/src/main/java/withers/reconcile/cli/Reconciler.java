@@ -16,6 +16,7 @@ import withers.run.Outcome;
 import withers.run.Reconciliation;
 import withers.run.Recorder;
 import withers.run.Workers;
+import withers.work.Crew;
 import withers.workspace.Workspace;
 
 /**
@@ -23,8 +24,15 @@ import withers.workspace.Workspace;
  *
  * @param threads how many partitions are judged at a time, from 1
  * @param notes takes sentences that the operator should read, without details of anyone
+ * @param crew others who judge partitions; empty when all is done here
  */
-public record Reconciler(Workspace workspace, int threads, Consumer<String> notes) {
+public record Reconciler(
+    Workspace workspace, int threads, Consumer<String> notes, Optional<Crew> crew) {
+
+  /** All is done here. */
+  public Reconciler(Workspace workspace, int threads, Consumer<String> notes) {
+    this(workspace, threads, notes, Optional.empty());
+  }
 
   /**
    * Runs it. The caller holds the workspace's lock.
@@ -51,12 +59,14 @@ public record Reconciler(Workspace workspace, int threads, Consumer<String> note
   }
 
   private Reconciliation reconciliation(People people, Progress progress) {
-    return new Reconciliation(
-        workspace.directory(),
-        people,
-        Periods.of(workspace.settings(), workspace.directory()),
-        new Workers(threads),
-        () -> progress.advance(1));
+    Reconciliation alone =
+        new Reconciliation(
+            workspace.directory(),
+            people,
+            Periods.of(workspace.settings(), workspace.directory()),
+            new Workers(threads),
+            () -> progress.advance(1));
+    return crew.map(alone::sharedWith).orElse(alone);
   }
 
   private Recorder recorder(Stores stores) {

@@ -14,6 +14,7 @@ import withers.reconcile.cli.CalibrateCommand;
 import withers.reconcile.cli.CheckCommand;
 import withers.reconcile.cli.ReconcileCommand;
 import withers.reconcile.cli.TraceCommand;
+import withers.reconcile.cli.WorkCommand;
 import withers.report.manual.cli.ManualCommand;
 import withers.report.schedule.cli.ScheduleCommand;
 import withers.report.schedule.cli.StatusCommand;
@@ -31,6 +32,7 @@ import withers.report.schedule.cli.StatusCommand;
       LookUpCommand.class,
       CalibrateCommand.class,
       ReconcileCommand.class,
+      WorkCommand.class,
       ReportCommand.class,
       DeliveriesCommand.class,
       RunCommand.class,

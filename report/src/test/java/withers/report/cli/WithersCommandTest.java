@@ -63,6 +63,7 @@ class WithersCommandTest {
             "look-up",
             "calibrate",
             "reconcile",
+            "work",
             "report",
             "deliveries",
             "run",

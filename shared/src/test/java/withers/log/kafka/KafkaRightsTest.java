@@ -5,13 +5,19 @@ import static org.apache.kafka.common.acl.AclOperation.DESCRIBE;
 import static org.apache.kafka.common.acl.AclOperation.DESCRIBE_CONFIGS;
 import static org.apache.kafka.common.acl.AclOperation.READ;
 import static org.apache.kafka.common.acl.AclOperation.WRITE;
+import static org.apache.kafka.common.resource.ResourceType.GROUP;
 import static org.apache.kafka.common.resource.ResourceType.TOPIC;
 import static org.apache.kafka.common.resource.ResourceType.TRANSACTIONAL_ID;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -30,6 +36,10 @@ import withers.log.EventLog;
 import withers.log.LogUnavailableException;
 import withers.log.Replayed;
 import withers.log.SampleMarkers;
+import withers.work.Crew;
+import withers.work.Task;
+import withers.work.kafka.KafkaCrew;
+import withers.work.kafka.KafkaWorkplace;
 
 /** The rights that docs/kafka.md names are enough, and none too many, on a broker that asks. */
 @Tag("kafka")
@@ -42,7 +52,7 @@ class KafkaRightsTest {
 
   @BeforeAll
   static void start() throws Exception {
-    broker = SecuredBroker.start(folder, "coast", "reader", "stranger");
+    broker = SecuredBroker.start(folder, "coast", "reader", "stranger", "worker");
   }
 
   @AfterAll
@@ -81,6 +91,56 @@ class KafkaRightsTest {
               "The Kafka broker at %s doesn't allow the user reader to use the transactional id of the prefix shared; the rights that each role needs stand in docs/kafka.md"
                   .formatted(broker.address()));
     }
+  }
+
+  @Test
+  void a_worker_needs_to_read_the_log_and_to_write_to_the_topics_of_work_alone() throws Exception {
+    grantAll("coast", "crew");
+    KafkaEventLog.open(broker.cluster("crew", "coast")).close();
+    KafkaCrew crew =
+        new KafkaCrew(
+            broker.cluster("crew", "coast"),
+            new KafkaCrew.Ordered("run", "rules", 1, Duration.ofSeconds(60)));
+    broker.grant("worker", TOPIC, "crew.", DESCRIBE, DESCRIBE_CONFIGS, READ);
+    broker.grant("worker", TOPIC, "crew.work.", WRITE);
+    broker.grant("worker", TRANSACTIONAL_ID, "crew.work.", DESCRIBE, WRITE);
+    broker.grant("worker", GROUP, "crew.work", READ);
+    Map<Integer, byte[]> results = new ConcurrentHashMap<>();
+    CompletableFuture<Void> run =
+        CompletableFuture.runAsync(() -> crew.work("an order", 1, echo(results)));
+    while (!broker.has("crew.work.orders")) {
+      Thread.onSpinWait();
+    }
+    try (EventLog log = KafkaEventLog.open(broker.cluster("crew", "worker"));
+        KafkaWorkplace place =
+            KafkaWorkplace.open(
+                broker.cluster("crew", "worker"),
+                new KafkaWorkplace.Worker("one", new UUID(0, 1), 1, Duration.ofSeconds(60)))) {
+      assertThat(log.snapshot().markers()).isEmpty();
+      while (!run.isDone()) {
+        place.next(Duration.ofMillis(100)).ifPresent(task -> task.deliver(asked(task)));
+      }
+    }
+    run.join();
+    assertThat(results).containsOnlyKeys(0);
+  }
+
+  private static byte[] asked(Task task) {
+    return task.ask(new byte[] {7}).orElseThrow();
+  }
+
+  private static Crew.Desk echo(Map<Integer, byte[]> results) {
+    return new Crew.Desk() {
+      @Override
+      public byte[] answer(byte[] question) {
+        return question;
+      }
+
+      @Override
+      public void done(int part, byte[] result) {
+        results.put(part, result);
+      }
+    };
   }
 
   @Test

@@ -1,0 +1,7 @@
+package withers.slip;
+
+/** Takes a sign and a packed number. */
+@FunctionalInterface
+public interface SignTaker {
+  void take(long sign, long number);
+}
