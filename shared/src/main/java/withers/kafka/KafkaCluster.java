@@ -102,6 +102,7 @@ public final class KafkaCluster {
     config.put(ConsumerConfig.DEFAULT_API_TIMEOUT_MS_CONFIG, millis(patience));
     config.put(ConsumerConfig.ISOLATION_LEVEL_CONFIG, "read_committed");
     config.put(ConsumerConfig.ENABLE_AUTO_COMMIT_CONFIG, false);
+    config.put(ConsumerConfig.INTERCEPTOR_CLASSES_CONFIG, ClientCounts.class.getName());
     config.put(ConsumerConfig.ALLOW_AUTO_CREATE_TOPICS_CONFIG, false);
     config.put(ConsumerConfig.MAX_PARTITION_FETCH_BYTES_CONFIG, FETCH_BYTES);
     config.put(ConsumerConfig.KEY_DESERIALIZER_CLASS_CONFIG, ByteArrayDeserializer.class);
@@ -138,6 +139,7 @@ public final class KafkaCluster {
     config.put(ProducerConfig.MAX_BLOCK_MS_CONFIG, millis(patience));
     config.put(ProducerConfig.DELIVERY_TIMEOUT_MS_CONFIG, millis(patience) + 1);
     config.put(ProducerConfig.LINGER_MS_CONFIG, 1);
+    config.put(ProducerConfig.INTERCEPTOR_CLASSES_CONFIG, ClientCounts.class.getName());
     config.put(ProducerConfig.KEY_SERIALIZER_CLASS_CONFIG, ByteArraySerializer.class);
     config.put(ProducerConfig.VALUE_SERIALIZER_CLASS_CONFIG, ByteArraySerializer.class);
     transactionalId.ifPresent(

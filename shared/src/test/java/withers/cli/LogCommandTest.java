@@ -45,9 +45,7 @@ class LogCommandTest {
 
   @RegisterExtension static final Broker BROKER = new Broker();
 
-  @Command(
-      name = "withers",
-      subcommands = {InitCommand.class, LogCommand.class})
+  @Command(name = "withers", subcommands = LogCommand.class)
   private static final class Root {}
 
   @TempDir private Path folder;

@@ -1,5 +1,6 @@
 package withers.report.watch;
 
+import io.micrometer.core.instrument.FunctionCounter;
 import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.MultiGauge;
 import io.micrometer.core.instrument.Tags;
@@ -14,6 +15,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import withers.kafka.KafkaCounts;
 import withers.log.Tally;
 import withers.report.watch.Standing.Job;
 
@@ -46,7 +48,27 @@ public final class Metrics {
     number("withers.inbox.refused", "Files that could not be taken", s -> s.refused().size());
     number("withers.mails.unsure", "Mails of which nobody is sure", s -> s.unsure().size());
     number("withers.run.animals", "Animals of the latest run", s -> run(s, Standing.Run::animals));
+    kafka(KafkaCounts.ofThisProcess());
     set(first);
+  }
+
+  private void kafka(KafkaCounts counts) {
+    Gauge.builder("withers.kafka.lag", counts, KafkaCounts::lag)
+        .description("Offsets that are left to read of what is being read of the log on Kafka")
+        .register(registry);
+    counter("withers.kafka.bytes", counts, KafkaCounts::bytesRead)
+        .tag("direction", "read")
+        .register(registry);
+    counter("withers.kafka.bytes", counts, KafkaCounts::bytesWritten)
+        .tag("direction", "written")
+        .register(registry);
+    counter("withers.kafka.aborts", counts, KafkaCounts::aborts).register(registry);
+  }
+
+  private static FunctionCounter.Builder<KafkaCounts> counter(
+      String name, KafkaCounts counts, ToDoubleFunction<KafkaCounts> number) {
+    return FunctionCounter.builder(name, counts, number)
+        .description("What went through clients of Kafka, since the schedule is up");
   }
 
   private static double run(Standing standing, ToDoubleFunction<Standing.Run> number) {

@@ -112,7 +112,7 @@ class WorkersTest {
         elsewhere.resolve("organisations.yaml"), "# mine\n", StandardOpenOption.APPEND);
     try {
       work(1);
-      CommandRun shared = reconcile("--workers", "--patience", "5");
+      CommandRun shared = reconcile("--workers", "--patience", "60");
 
       assertThat(findings(shared)).isEqualTo(alone);
       assertThat(shared.err())

@@ -15,6 +15,7 @@ import org.apache.kafka.common.errors.InvalidProducerEpochException;
 import org.apache.kafka.common.errors.InvalidTxnStateException;
 import org.apache.kafka.common.errors.ProducerFencedException;
 import org.apache.kafka.common.errors.TransactionAbortedException;
+import withers.kafka.KafkaCounts;
 import withers.kafka.KafkaTroubles;
 import withers.log.LogUnavailableException;
 
@@ -70,6 +71,7 @@ final class Commits {
       return true;
     } catch (KafkaException | ExecutionException e) {
       if (isShutOut(e)) {
+        KafkaCounts.ofThisProcess().aborted();
         return false;
       }
       throw e;

@@ -9,6 +9,7 @@ import java.util.function.Predicate;
 import org.apache.kafka.clients.consumer.Consumer;
 import org.apache.kafka.clients.consumer.ConsumerRecord;
 import org.apache.kafka.common.TopicPartition;
+import withers.kafka.KafkaCounts;
 import withers.kafka.KafkaTroubles;
 
 /**
@@ -44,9 +45,34 @@ final class Scan {
     consumer.assign(pending);
     pending.forEach(partition -> consumer.seek(partition, from.getOrDefault(partition, 0L)));
     Waiting waiting = new Waiting();
-    while (!pending.isEmpty() && poll(ends, each)) {
-      waiting.positions(pending);
-      finish(pending, ends);
+    try (Lag lag = new Lag()) {
+      lag.show(left(pending, ends));
+      while (!pending.isEmpty() && poll(ends, each)) {
+        waiting.positions(pending);
+        finish(pending, ends);
+        lag.show(left(pending, ends));
+      }
+    }
+  }
+
+  private long left(Set<TopicPartition> pending, Map<TopicPartition, Long> ends) {
+    return pending.stream()
+        .mapToLong(one -> ends.getOrDefault(one, 0L) - consumer.position(one))
+        .sum();
+  }
+
+  /** How much is left to read, as others see it while this reads. */
+  private static final class Lag implements AutoCloseable {
+    private long shown;
+
+    void show(long left) {
+      KafkaCounts.ofThisProcess().behind(left - shown);
+      shown = left;
+    }
+
+    @Override
+    public void close() {
+      show(0);
     }
   }
 

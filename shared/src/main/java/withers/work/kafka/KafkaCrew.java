@@ -36,6 +36,9 @@ public final class KafkaCrew implements Crew {
   /** Twice what it takes until the parts of one who died are another's, and that one's first. */
   private static final Duration SILENCE = Duration.ofSeconds(60);
 
+  /** When all who came have refused, others who are there would have spoken by then. */
+  private static final Duration REFUSED = Duration.ofSeconds(5);
+
   private final KafkaTroubles troubles;
   private final WorkTopics topics;
   private final Ordered ordered;
@@ -239,7 +242,7 @@ public final class KafkaCrew implements Crew {
     }
 
     private boolean isSilent() {
-      Duration longest = working.isEmpty() ? ordered.patience : SILENCE;
+      Duration longest = working.isEmpty() ? (anybody ? REFUSED : ordered.patience) : SILENCE;
       return seenTo.isEmpty() && System.nanoTime() - heard > longest.toNanos();
     }
 

@@ -17,6 +17,7 @@ import org.apache.kafka.clients.producer.ProducerRecord;
 import org.apache.kafka.clients.producer.RecordMetadata;
 import org.apache.kafka.common.TopicPartition;
 import withers.kafka.KafkaCluster;
+import withers.kafka.KafkaCounts;
 import withers.kafka.KafkaTroubles;
 import withers.work.Task;
 
@@ -218,6 +219,7 @@ public final class KafkaWorkplace implements AutoCloseable {
               producer.commitTransaction();
             } catch (CommitFailedException elsewhere) {
               producer.abortTransaction();
+              KafkaCounts.ofThisProcess().aborted();
             }
             return producer;
           });
