@@ -3,21 +3,35 @@ package withers.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.UUID;
 import java.util.function.IntPredicate;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
+import withers.audit.AuditEvent;
+import withers.audit.Confidential;
+import withers.chip.ChipNumber;
+import withers.codec.Streams;
 import withers.codec.finding.CanonicalFindings;
 import withers.history.Scope;
+import withers.id.ImportId;
+import withers.log.Batch;
+import withers.log.EventLog;
+import withers.log.ImportMarker;
 import withers.log.LogDamagedException;
 import withers.log.LogSnapshot;
 import withers.log.LogUnavailableException;
+import withers.log.Tally;
+import withers.source.Extent;
+import withers.source.OwnSources;
 import withers.work.Crew;
 import withers.world.AnyEvents;
 import withers.world.RandomWorld;
@@ -107,6 +121,43 @@ class SharedRunTest {
                     one.chips().toString(),
                     one.undecided().stream().sorted().toList() + " " + one.question()));
     return undecided;
+  }
+
+  @Test
+  void what_is_confidential_is_silent_wherever_it_is_judged() {
+    World world = world(2);
+    EventLog log = world.log();
+    List<ChipNumber> chips = world.judge(SCOPE).assessments().get(0).chips();
+    ImportId id = new ImportId(new UUID(3, 1));
+    log.append(new Batch<>(Streams.AUDIT, 0, id, 0, List.of(mark(chips))));
+    log.commit(marker(id));
+
+    Outcome alone = world.reconciliation(1).judge(log.snapshot(), SCOPE);
+    Here crew = new Here(log.snapshot(), part -> true);
+    Outcome shared = world.reconciliation(1).sharedWith(crew).judge(log.snapshot(), SCOPE);
+
+    assertThat(canonical(shared)).isEqualTo(canonical(alone));
+    assertThat(undecided(shared)).isEqualTo(undecided(alone));
+    assertThat(undecided(shared)).isNotEqualTo(undecided(world.judge(SCOPE)));
+  }
+
+  private static AuditEvent mark(List<ChipNumber> chips) {
+    return new Confidential(SCOPE.asOf(), "desk", "a dispute", List.of(), List.of(), chips, false);
+  }
+
+  private static ImportMarker marker(ImportId id) {
+    return new ImportMarker(
+        id,
+        Optional.empty(),
+        OwnSources.AUDIT,
+        Optional.empty(),
+        SCOPE.asOf(),
+        new Extent.Changes(),
+        List.of(),
+        Tally.NOTHING,
+        new TreeSet<>(),
+        new TreeSet<>(),
+        Instant.EPOCH);
   }
 
   @Test

@@ -35,6 +35,7 @@ import org.junit.jupiter.api.io.TempDir;
 import withers.demo.DemoWorld;
 import withers.kafka.Broker;
 import withers.report.Main;
+import withers.testing.AnotherJava;
 
 /** A run shared with workers, each a process of its own, that have neither exports nor contacts. */
 @Tag("kafka")
