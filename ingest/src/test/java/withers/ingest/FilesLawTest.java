@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -22,6 +23,7 @@ import withers.ingest.change.InEffect;
 
 /** The law of the set of exports, with files: permuted, repeated, and split but given as one. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+@Tag("long")
 class FilesLawTest {
 
   private static final int SEEDS = 60;

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,6 +26,7 @@ import withers.id.OrganisationId;
 
 /** What must not matter: who else takes part, what columns are called, and what year it is. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
+@Tag("long")
 class InvariancesTest {
 
   private static final int ANIMALS = 300;

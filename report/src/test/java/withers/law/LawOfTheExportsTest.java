@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withers.ingest.ImportReport;
@@ -20,6 +21,7 @@ import withers.run.Outcome;
  * several files of one set, judged by one thread or two, give the same findings to the byte.
  */
 @DisplayNameGeneration(ReplaceUnderscores.class)
+@Tag("long")
 class LawOfTheExportsTest {
 
   private static final int SEEDS = Integer.getInteger("law.seeds", 80);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.LongFunction;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withers.ingest.Inspected;
@@ -19,6 +20,7 @@ import withers.ingest.pack.PackedFile;
  * -Dwithers.inspect.variants=200} takes as many; the ordinary tests take fewer.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+@Tag("long")
 class InspectScoreTest {
 
   private static final int VARIANTS = Integer.getInteger("withers.inspect.variants", 40);

@@ -97,9 +97,20 @@ class DemoOnKafkaTest {
 
   @Test
   void findings_are_the_same_byte_by_byte_but_for_the_references() throws IOException {
-    Map<String, String> runs = files("embedded", "runs");
+    Map<String, String> runs = runs("embedded");
     assertThat(runs).isNotEmpty();
-    assertThat(files("kafka", "runs")).isEqualTo(runs);
+    assertThat(runs("kafka")).isEqualTo(runs);
+  }
+
+  /** All files of all runs; the settings are others, since they name the log. */
+  private Map<String, String> runs(String folder) throws IOException {
+    Map<String, String> runs = files(folder, "runs");
+    runs.replaceAll(
+        (name, text) ->
+            name.endsWith("basis.json")
+                ? text.replaceFirst("\"settings\":\"\\p{XDigit}{64}\"", "\"settings\":\"\"")
+                : text);
+    return runs;
   }
 
   @Test

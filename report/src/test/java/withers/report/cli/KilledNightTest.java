@@ -24,6 +24,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,6 +43,7 @@ import withers.testing.KillableJava;
  * An ordinary build takes a few points; {@code -Dkill.points=all} takes all.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+@Tag("long")
 class KilledNightTest {
   private static final LocalDate MARCH = LocalDate.of(2026, 3, 1);
   private static final LocalDate APRIL = LocalDate.of(2026, 4, 1);

@@ -2,6 +2,7 @@ package withers.log.kafka;
 
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import withers.kafka.Broker;
@@ -9,6 +10,7 @@ import withers.log.DurableEventLogContract;
 import withers.log.EventLog;
 
 @Timeout(value = 2, unit = TimeUnit.MINUTES)
+@Tag("kafka")
 class KafkaEventLogTest extends DurableEventLogContract {
 
   @RegisterExtension static final Broker BROKER = new Broker();

@@ -23,7 +23,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,7 +41,6 @@ import withers.work.kafka.KafkaCrew;
 import withers.work.kafka.KafkaWorkplace;
 
 /** The rights that docs/kafka.md names are enough, and none too many, on a broker that asks. */
-@Tag("kafka")
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 @Timeout(value = 3, unit = TimeUnit.MINUTES)
 class KafkaRightsTest {
