@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -45,6 +46,8 @@ import withers.testing.AnotherJava;
 class WorkersTest {
   private static final int ANIMALS = 2_000;
   private static final Pattern SHARE = Pattern.compile("(?m)^(\\S+/(\\d+)/1) +(\\d+) of 64 ");
+
+  private static final Pattern ANY_SHARE = Pattern.compile("(\\d+) of 64 partitions");
 
   @RegisterExtension static final Broker BROKER = new Broker();
 
@@ -96,7 +99,7 @@ class WorkersTest {
     CompletableFuture<CommandRun> run =
         CompletableFuture.supplyAsync(() -> reconcile("--workers", "--patience", "60"));
     while (done() < before + 3 && !run.isDone()) {
-      Thread.onSpinWait();
+      pause();
     }
     workers.get(0).destroyForcibly();
 
@@ -104,7 +107,7 @@ class WorkersTest {
 
     assertThat(findings(shared)).isEqualTo(alone);
     assertThat(share(workers.get(1), shared)).isGreaterThan(32);
-    assertThat(share(workers.get(0), shared) + share(workers.get(1), shared)).isEqualTo(64);
+    assertThat(shares(shared)).as(shared.err()).isEqualTo(64);
   }
 
   @Test
@@ -175,7 +178,7 @@ class WorkersTest {
     }
     try (Admin admin = admin()) {
       while (members(admin) < number) {
-        Thread.onSpinWait();
+        pause();
       }
     }
   }
@@ -218,6 +221,20 @@ class WorkersTest {
       }
     }
     return 0;
+  }
+
+  /** How many parts were done, by workers and, when its patience was over, by the run itself. */
+  private static int shares(CommandRun run) {
+    return ANY_SHARE
+        .matcher(run.err())
+        .results()
+        .mapToInt(share -> Integer.parseInt(share.group(1)))
+        .sum();
+  }
+
+  /** The workers and the broker need the processors more than whoever looks at them. */
+  private static void pause() {
+    LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(50));
   }
 
   private CommandRun reconcile(String... more) {
