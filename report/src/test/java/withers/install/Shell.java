@@ -50,8 +50,8 @@ final class Shell implements AutoCloseable {
   /** Ends it, and whatever it left running. */
   @Override
   public void close() throws IOException {
+    bash.descendants().forEach(ProcessHandle::destroyForcibly); // they are nobody's once it has gone
     typed.close();
-    bash.descendants().forEach(ProcessHandle::destroyForcibly);
     bash.destroyForcibly();
   }
 }
