@@ -50,7 +50,8 @@ final class Shell implements AutoCloseable {
   /** Ends it, and whatever it left running. */
   @Override
   public void close() throws IOException {
-    bash.descendants().forEach(ProcessHandle::destroyForcibly); // they are nobody's once it has gone
+    // Once the shell has gone they are nobody's any more, and not found.
+    bash.descendants().forEach(ProcessHandle::destroyForcibly);
     typed.close();
     bash.destroyForcibly();
   }
