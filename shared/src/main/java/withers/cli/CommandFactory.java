@@ -10,6 +10,7 @@ import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.IFactory;
 import withers.point.Points;
+import withers.workspace.BeforeUpgrade;
 
 /**
  * Makes commands and their options: each is given what its only constructor asks for. Types without
@@ -22,7 +23,10 @@ public final class CommandFactory implements IFactory {
     this.things = things;
   }
 
-  /** A factory that hands these out, each by its own type; nobody is told of points. */
+  /**
+   * A factory that hands these out, each by its own type; nobody is told of points, and stores of
+   * an older format are refused.
+   */
   public static CommandFactory handing(Console console, Clock clock, Environment environment) {
     return new CommandFactory(
         Map.of(
@@ -34,6 +38,8 @@ public final class CommandFactory implements IFactory {
             environment,
             Points.class,
             Points.NONE,
+            BeforeUpgrade.class,
+            BeforeUpgrade.REFUSED,
             Account.class,
             Account.ofThisProcess()));
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import withers.point.Points;
+import withers.workspace.BeforeUpgrade;
 import withers.workspace.Workspace;
 
 /** The option {@code --workspace}. Use as a mixin. */
@@ -17,6 +18,7 @@ public final class WorkspaceOption {
   private final Clock clock;
   private final Environment environment;
   private final Points points;
+  private final BeforeUpgrade beforeUpgrade;
 
   @Option(
       names = {"-w", "--workspace"},
@@ -24,10 +26,12 @@ public final class WorkspaceOption {
       description = "The workspace. Default: $" + VARIABLE + ", else the current folder.")
   private @Nullable Path folder;
 
-  WorkspaceOption(Clock clock, Environment environment, Points points) {
+  WorkspaceOption(
+      Clock clock, Environment environment, Points points, BeforeUpgrade beforeUpgrade) {
     this.clock = clock;
     this.environment = environment;
     this.points = points;
+    this.beforeUpgrade = beforeUpgrade;
   }
 
   /** The folder named by the option or the variable, else the current one. */
@@ -43,6 +47,6 @@ public final class WorkspaceOption {
    * @throws withers.yaml.ConfigException as {@link Workspace#open}
    */
   public Workspace open() {
-    return Workspace.open(folder(), clock, points, environment.variables());
+    return Workspace.open(folder(), clock, points, environment.variables(), beforeUpgrade);
   }
 }

@@ -2,9 +2,13 @@ package withers.point;
 
 /**
  * The points between and within the stages at which a program can be cut off, in the order in which
- * a night's work comes to them. Wherever it is killed, the next start ends as if it had not been.
+ * a night's work comes to them, the first only when its program is newer than what it works on.
+ * Wherever it is killed, the next start ends as if it had not been.
  */
 public enum Point {
+  /** A store of an older format is in a backup, and as it was. */
+  UPGRADE_BACKED_UP,
+
   /** A job's start is written down; nothing is done of it. */
   JOB_BEGUN,
 

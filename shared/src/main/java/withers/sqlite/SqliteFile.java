@@ -15,9 +15,10 @@ import org.sqlite.SQLiteConfig;
 /**
  * A file of one format. Its connections are for one thread at a time; whoever opens one closes it.
  *
+ * @param upgrading what stands around bringing it up when an older program wrote it
  * @param patience how long to wait for another program that is writing
  */
-public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
+public record SqliteFile(Path path, SqliteFormat format, Upgrading upgrading, Duration patience) {
 
   /** Work on a connection or statement that may fail. */
   @FunctionalInterface
@@ -26,8 +27,8 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
   }
 
   /** The usual patience: long enough for one transaction of another program. */
-  public SqliteFile(Path path, SqliteFormat format) {
-    this(path, format, Duration.ofSeconds(10));
+  public SqliteFile(Path path, SqliteFormat format, Upgrading upgrading) {
+    this(path, format, upgrading, Duration.ofSeconds(10));
   }
 
   /**
@@ -98,8 +99,11 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
       }
       statement.execute("PRAGMA journal_mode=WAL");
       statement.execute("PRAGMA synchronous=FULL");
-      if (fresh || version(statement) < format.version()) {
+      int version = version(statement);
+      if (fresh) {
         build(statement);
+      } else if (version < format.version()) {
+        upgrading.around(new OpenOutdated(this, statement, version));
       }
     }
   }
@@ -114,7 +118,7 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
     if (id != format.applicationId()) {
       throw problems().unavailable("Expected the %s, but found a file of another program: %s");
     }
-    long version = version(statement);
+    int version = version(statement);
     if (version < 1 || version > format.version()) {
       throw problems()
           .unavailable(
@@ -127,12 +131,12 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
   }
 
   /** Makes a new file, or brings one up to the newest version. */
-  private void build(Statement statement) throws SQLException {
+  void build(Statement statement) throws SQLException {
     statement.execute("BEGIN IMMEDIATE");
     if (!isEmpty(statement)) { // another program may have built it meanwhile
       recognise(statement);
     }
-    for (int version = (int) version(statement); version < format.version(); version++) {
+    for (int version = version(statement); version < format.version(); version++) {
       for (String part : format.schema().get(version)) {
         statement.execute(part);
       }
@@ -143,8 +147,8 @@ public record SqliteFile(Path path, SqliteFormat format, Duration patience) {
     recognise(statement);
   }
 
-  private static long version(Statement statement) throws SQLException {
-    return number(statement, "PRAGMA user_version");
+  static int version(Statement statement) throws SQLException {
+    return (int) number(statement, "PRAGMA user_version");
   }
 
   private static long number(Statement statement, String query) throws SQLException {

@@ -42,7 +42,7 @@ public final class OtherLog {
           "Expected an event log, but found none",
           "name the workspace whose log it is");
     }
-    return new Stores(workspace.paths(), other).log();
+    return workspace.stores(other).log();
   }
 
   private static Optional<KafkaSettings> read(Path file) {

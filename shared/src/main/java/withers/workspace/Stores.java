@@ -15,6 +15,7 @@ import withers.kafka.KafkaSettings;
 import withers.log.EventLog;
 import withers.log.kafka.KafkaEventLog;
 import withers.log.sqlite.SqliteEventLog;
+import withers.sqlite.Upgrading;
 
 /** Opens what a workspace keeps for good. */
 final class Stores {
@@ -22,13 +23,16 @@ final class Stores {
 
   private final WorkspacePaths paths;
   private final Optional<KafkaSettings> kafka;
+  private final Upgrading upgrading;
 
   /**
    * @param kafka where the event log is on Apache Kafka; empty for the embedded log
+   * @param upgrading what stands around bringing up files that an older program wrote
    */
-  Stores(WorkspacePaths paths, Optional<KafkaSettings> kafka) {
+  Stores(WorkspacePaths paths, Optional<KafkaSettings> kafka, Upgrading upgrading) {
     this.paths = paths;
     this.kafka = kafka;
+    this.upgrading = upgrading;
   }
 
   EventLog log() {
@@ -37,7 +41,7 @@ final class Stores {
 
   private EventLog embeddedLog() {
     folder();
-    return SqliteEventLog.open(paths.eventLog());
+    return SqliteEventLog.open(paths.eventLog(), upgrading);
   }
 
   private EventLog kafkaLog(KafkaSettings settings) {
@@ -77,7 +81,8 @@ final class Stores {
     return SqliteContactVault.open(
         paths.contactVault(),
         VaultKeyFile.load(paths.vaultKey()),
-        references -> SqliteFormStore.forget(paths.normalForms(), references));
+        references -> SqliteFormStore.forget(paths.normalForms(), references),
+        upgrading);
   }
 
   FormStore forms(String stamp) {

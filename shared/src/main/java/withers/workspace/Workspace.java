@@ -13,6 +13,7 @@ import java.util.Optional;
 import withers.contact.ContactVault;
 import withers.contact.FormStore;
 import withers.kafka.KafkaCluster;
+import withers.kafka.KafkaSettings;
 import withers.log.EventLog;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
@@ -31,6 +32,7 @@ public final class Workspace {
   private final Clock clock;
   private final Points points;
   private final Overrides overrides;
+  private final BeforeUpgrade beforeUpgrade;
 
   Workspace(
       WorkspacePaths paths,
@@ -38,24 +40,27 @@ public final class Workspace {
       Directory directory,
       Clock clock,
       Points points,
-      Overrides overrides) {
+      Overrides overrides,
+      BeforeUpgrade beforeUpgrade) {
     this.paths = paths;
     this.settings = settings;
     this.directory = directory;
     this.clock = clock.withZone(settings.zone());
     this.points = points;
     this.overrides = overrides;
+    this.beforeUpgrade = beforeUpgrade;
   }
 
   /**
-   * Reads the configuration of a workspace; nothing is written.
+   * Reads the configuration of a workspace; nothing is written. Its stores can be opened when this
+   * program's format is theirs.
    *
    * @param folder the workspace's folder
    * @param clock what time it is; its zone plays no part
    * @throws ConfigException with all mistakes of both files, or when the folder is no workspace
    */
   public static Workspace open(Path folder, Clock clock) {
-    return open(folder, clock, Points.NONE, Map.of());
+    return open(folder, clock, Points.NONE);
   }
 
   /**
@@ -64,21 +69,36 @@ public final class Workspace {
    * @param points told of each point that work in the workspace comes to
    */
   public static Workspace open(Path folder, Clock clock, Points points) {
-    return open(folder, clock, points, Map.of());
+    return open(folder, clock, points, Map.of(), BeforeUpgrade.REFUSED);
   }
 
   /**
-   * Opens it as {@link #open(Path, Clock, Points)} does.
+   * Opens it as {@link #open(Path, Clock)} does.
    *
+   * @param beforeUpgrade what is done before a store of an older format is brought up
+   */
+  public static Workspace open(Path folder, Clock clock, BeforeUpgrade beforeUpgrade) {
+    return open(folder, clock, Points.NONE, Map.of(), beforeUpgrade);
+  }
+
+  /**
+   * Opens it as {@link #open(Path, Clock)} does.
+   *
+   * @param points told of each point that work in the workspace comes to
    * @param variables of the environment, some of which may state settings in place of the file
+   * @param beforeUpgrade what is done before a store of an older format is brought up
    */
   public static Workspace open(
-      Path folder, Clock clock, Points points, Map<String, String> variables) {
+      Path folder,
+      Clock clock,
+      Points points,
+      Map<String, String> variables,
+      BeforeUpgrade beforeUpgrade) {
     WorkspacePaths paths = new WorkspacePaths(folder);
     if (!Files.exists(paths.settings())) {
       throw new ConfigException(noWorkspace(paths));
     }
-    return new WorkspaceReader(paths).read(clock, points, new Overrides(variables));
+    return new WorkspaceReader(paths).read(clock, points, new Overrides(variables), beforeUpgrade);
   }
 
   private static ConfigProblem noWorkspace(WorkspacePaths paths) {
@@ -158,7 +178,11 @@ public final class Workspace {
   }
 
   private Stores stores() {
-    return new Stores(paths, settings.kafka());
+    return stores(settings.kafka());
+  }
+
+  Stores stores(Optional<KafkaSettings> log) {
+    return new Stores(paths, log, new Upgrade(this, beforeUpgrade));
   }
 
   /**

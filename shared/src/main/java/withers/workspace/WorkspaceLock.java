@@ -38,7 +38,7 @@ public final class WorkspaceLock implements AutoCloseable {
    * @throws WorkspaceBusyException when it is taken
    */
   static WorkspaceLock take(LockFiles files, String words) throws IOException {
-    Path key = files.lock().resolveSibling("").toRealPath();
+    Path key = key(files);
     if (!HELD_HERE.add(key)) {
       throw files.busy();
     }
@@ -48,6 +48,15 @@ public final class WorkspaceLock implements AutoCloseable {
       HELD_HERE.remove(key);
       throw failed;
     }
+  }
+
+  private static Path key(LockFiles files) throws IOException {
+    return files.lock().resolveSibling("").toRealPath();
+  }
+
+  /** Whether this process has taken a lock, in whichever of its threads, and not given it back. */
+  static boolean isHeldHere(LockFiles files) throws IOException {
+    return HELD_HERE.contains(key(files));
   }
 
   @SuppressWarnings("resource") // closing the channel is what gives the lock back

@@ -103,6 +103,11 @@ public record WorkspacePaths(Path root) {
     return root.resolve("schedule");
   }
 
+  /** Backups that were taken before files of an older format were brought up. */
+  public Path backups() {
+    return root.resolve("backups");
+  }
+
   /** The right to write. */
   LockFiles lock() {
     return LockFiles.in(log(), "workspace", root);

@@ -24,7 +24,7 @@ final class WorkspaceReader {
     this.paths = paths;
   }
 
-  Workspace read(Clock clock, Points points, Overrides overrides) {
+  Workspace read(Clock clock, Points points, Overrides overrides, BeforeUpgrade beforeUpgrade) {
     Optional<YamlMap> settingsFile =
         YamlFiles.read(paths.settings(), WorkspacePaths.SETTINGS, problems);
     Optional<YamlMap> directoryFile =
@@ -35,7 +35,13 @@ final class WorkspaceReader {
         settingsFile.flatMap(file -> Fields.read(overrides.over(file), problems, reader::read));
     problems.throwIfAny();
     return new Workspace(
-        paths, settings.orElseThrow(), Directory.of(organisations), clock, points, overrides);
+        paths,
+        settings.orElseThrow(),
+        Directory.of(organisations),
+        clock,
+        points,
+        overrides,
+        beforeUpgrade);
   }
 
   /** Empty when a mistake may have kept the directory from stating one. */

@@ -40,7 +40,7 @@ class OverridesTest {
   }
 
   private Workspace open(Map<String, String> variables) {
-    return Workspace.open(folder, Clock.systemUTC(), Points.NONE, variables);
+    return Workspace.open(folder, Clock.systemUTC(), Points.NONE, variables, BeforeUpgrade.REFUSED);
   }
 
   @Test

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
+import java.util.function.Predicate;
 import withers.contact.ContactVault;
 import withers.contact.Erasures;
 import withers.sqlite.SqliteCopy;
@@ -19,8 +20,8 @@ import withers.workspace.WorkspacePaths;
  */
 public record Backup(Workspace workspace) {
 
-  /** Made again: normal forms, unchanged records, lists and mails. */
-  private static final Set<String> MADE_AGAIN = Set.of("cache", "lists", "outbox");
+  /** Made again: normal forms, unchanged records, lists and mails. And other backups. */
+  private static final Set<String> LEFT_OUT = Set.of("cache", "lists", "outbox", "backups");
 
   /**
    * Takes one, whole or not at all.
@@ -39,6 +40,21 @@ public record Backup(Workspace workspace) {
     }
   }
 
+  /**
+   * Takes one, whole or not at all, of a workspace whose stores are of an older format, and leaves
+   * out the inbox too, which no new format changes.
+   *
+   * @param to a new folder, among the workspace's backups
+   */
+  void writeAsItIs(Path to) throws IOException {
+    Folders.make(
+        to,
+        folder -> {
+          copy(folder, place -> isCopied(place) && !place.startsWith("inbox"));
+          Manifest.of(folder).write(folder, workspace.clock().instant());
+        });
+  }
+
   private void requireOutside(Path to) {
     if (to.toAbsolutePath().normalize().startsWith(workspace.paths().root())) {
       throw new BackupRefusedException(
@@ -47,14 +63,18 @@ public record Backup(Workspace workspace) {
   }
 
   private void fill(Path to) throws IOException {
+    copy(to, Backup::isCopied);
+    OwnerOnly.writeNew(to.resolve(ErasureList.NAME), ErasureList.write(erasures(workspace)));
+    Manifest.of(to).write(to, workspace.clock().instant());
+  }
+
+  private void copy(Path to, Predicate<Path> wanted) throws IOException {
     WorkspacePaths from = workspace.paths();
     WorkspacePaths copy = new WorkspacePaths(to);
-    Folders.copy(from.root(), to, Backup::isCopied);
+    Folders.copy(from.root(), to, wanted);
     OwnerOnly.folder(copy.log());
     copyDatabase(from.eventLog(), copy.eventLog());
     copyDatabase(from.contactVault(), copy.contactVault());
-    OwnerOnly.writeNew(to.resolve(ErasureList.NAME), ErasureList.write(erasures(workspace)));
-    Manifest.of(to).write(to, workspace.clock().instant());
   }
 
   /** Hidden files are what is being written, or another program's. */
@@ -63,7 +83,7 @@ public record Backup(Workspace workspace) {
     String name = place.getFileName().toString();
     boolean isUnderWay = top.startsWith(".") || name.startsWith(".") || name.endsWith(".new");
     boolean isOpen = name.contains(".lock") || top.equals("log") && !name.equals("vault.key");
-    return !MADE_AGAIN.contains(top) && !isUnderWay && !isOpen;
+    return !LEFT_OUT.contains(top) && !isUnderWay && !isOpen;
   }
 
   private static void copyDatabase(Path from, Path to) throws IOException {

@@ -7,4 +7,8 @@ public final class BackupRefusedException extends RuntimeException {
   BackupRefusedException(String message) {
     super(message);
   }
+
+  BackupRefusedException(String message, Exception cause) {
+    super(message, cause);
+  }
 }

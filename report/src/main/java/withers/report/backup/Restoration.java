@@ -11,6 +11,7 @@ import withers.contact.ContactVault;
 import withers.contact.Erasures;
 import withers.ingest.profile.Profiles;
 import withers.ingest.quarantine.QuarantineRemoval;
+import withers.workspace.BeforeUpgrade;
 import withers.workspace.Workspace;
 
 /**
@@ -36,7 +37,7 @@ public record Restoration(Path backup, Clock clock) {
           to,
           fresh -> {
             Folders.copy(backup, fresh, Restoration::isOfWorkspace);
-            forget(Workspace.open(fresh, clock), since);
+            forget(Workspace.open(fresh, clock, BeforeUpgrade.NOTHING), since);
           });
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -12,12 +12,14 @@ import withers.cli.WithersCommandLine;
 import withers.contact.VaultDamagedException;
 import withers.contact.VaultUnavailableException;
 import withers.point.Points;
+import withers.report.backup.BackupFirst;
 import withers.report.backup.BackupRefusedException;
 import withers.report.demo.Home;
 import withers.report.schedule.cli.Commands;
 import withers.report.schedule.postgres.StoreUnavailableException;
 import withers.report.send.Pause;
 import withers.sqlite.SqliteCopy;
+import withers.workspace.BeforeUpgrade;
 
 /** All commands, put together with what they are given from outside. */
 public final class Application {
@@ -54,6 +56,7 @@ public final class Application {
             .and(Operator.class, operator)
             .and(Pause.class, pause)
             .and(Points.class, points)
+            .and(BeforeUpgrade.class, new BackupFirst(console::say))
             .and(Commands.class, commands(clock, environment, home, points)),
         console,
         ErrorHandler.standard()

@@ -21,6 +21,10 @@ record ErasedText(Console console, Workspace workspace) {
     if (done.lists() > 0) {
       console.print("Deleted: %d files of lists and mails.".formatted(done.lists()));
     }
+    if (done.backups() > 0) {
+      console.print(
+          "Deleted: %d backups that were taken before a newer format.".formatted(done.backups()));
+    }
     done.anew()
         .ifPresent(run -> console.print("Made again, without them: the lists of run " + run + "."));
     paths("Deleted from the inbox, as all it said is on the log", done.deleted());

@@ -40,6 +40,7 @@ record Erasing(Workspace workspace, String by, String reason, boolean withInbox)
    * @param contacts how many contacts were forgotten
    * @param records how many records are kept out
    * @param lists files of lists and mails that were deleted
+   * @param backups that were taken before a newer format, and deleted
    * @param anew the run whose lists were made again
    * @param deleted exports that were deleted
    * @param exports exports in the inbox that still hold the person
@@ -52,6 +53,7 @@ record Erasing(Workspace workspace, String by, String reason, boolean withInbox)
       int records,
       List<Removed> quarantined,
       int lists,
+      int backups,
       Optional<String> anew,
       List<Path> deleted,
       List<Path> exports,
@@ -105,6 +107,7 @@ record Erasing(Workspace workspace, String by, String reason, boolean withInbox)
       boolean isPublished = latest().filter(this::isPublished).isPresent();
       int lists = copies.deleteLists(tellers);
       List<Path> deleted = withInbox ? deleteTaken(copies) : List.of();
+      int backups = copies.deleteBackups();
       forget(request, records, log);
       Optional<String> anew = isPublished ? publish() : Optional.empty();
       return new Done(
@@ -112,6 +115,7 @@ record Erasing(Workspace workspace, String by, String reason, boolean withInbox)
           records.size(),
           quarantined,
           lists,
+          backups,
           anew,
           deleted,
           copies.exports(),

@@ -18,6 +18,7 @@ import withers.contact.Erasures;
 import withers.report.backup.Backup;
 import withers.report.backup.ErasureList;
 import withers.report.backup.Restoration;
+import withers.workspace.BeforeUpgrade;
 import withers.workspace.Workspace;
 
 /** Brings a backup back. */
@@ -36,6 +37,7 @@ import withers.workspace.Workspace;
 public final class RestoreCommand implements Callable<Integer> {
   private final Console console;
   private final Clock clock;
+  private final BeforeUpgrade beforeUpgrade;
 
   @Parameters(index = "0", paramLabel = "BACKUP", description = "The backup's folder.")
   private Path backup = Path.of("");
@@ -61,9 +63,10 @@ public final class RestoreCommand implements Callable<Integer> {
     private boolean none;
   }
 
-  RestoreCommand(Console console, Clock clock) {
+  RestoreCommand(Console console, Clock clock, BeforeUpgrade beforeUpgrade) {
     this.console = console;
     this.clock = clock;
+    this.beforeUpgrade = beforeUpgrade;
   }
 
   @Override
@@ -86,7 +89,7 @@ public final class RestoreCommand implements Callable<Integer> {
     }
     Path from = Objects.requireNonNull(since.erasures); // one of the two is given
     return Files.isDirectory(from)
-        ? Backup.erasures(Workspace.open(from, clock))
+        ? Backup.erasures(Workspace.open(from, clock, beforeUpgrade))
         : ErasureList.read(from);
   }
 }

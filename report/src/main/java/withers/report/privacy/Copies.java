@@ -14,6 +14,7 @@ import withers.ingest.inbox.Receipts;
 import withers.ingest.profile.Profiles;
 import withers.ingest.quarantine.QuarantineRemoval;
 import withers.ingest.quarantine.QuarantineRemoval.Removed;
+import withers.workspace.FolderTree;
 import withers.workspace.WorkspacePaths;
 
 /**
@@ -54,6 +55,23 @@ public record Copies(WorkspacePaths paths, Profiles profiles, Traces traces) {
     return gone.size();
   }
 
+  /**
+   * Deletes backups that were taken before stores were brought up: each holds the vault of its
+   * time.
+   *
+   * @return how many went
+   */
+  public int deleteBackups() {
+    try (Stream<Path> backups =
+        Files.isDirectory(paths.backups()) ? Files.list(paths.backups()) : Stream.of()) {
+      List<Path> gone = backups.toList();
+      FolderTree.delete(paths.backups());
+      return gone.size();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   /** lists/RUN/READER/list.html and outbox/RUN/READER.eml; a name with a dot is a leftover. */
   private static boolean isOf(Set<OrganisationId> readers, Path folder, Path file) {
     Path place = folder.relativize(file);
@@ -92,7 +110,8 @@ public record Copies(WorkspacePaths paths, Profiles profiles, Traces traces) {
             paths.runs(),
             paths.scorecards(),
             paths.lists(),
-            paths.outbox())
+            paths.outbox(),
+            paths.backups())
         .flatMap(place -> found(search, place))
         .toList();
   }

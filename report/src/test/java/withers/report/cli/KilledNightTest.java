@@ -58,6 +58,10 @@ class KilledNightTest {
           Point.SEND_ANSWERED,
           Point.JOB_DONE);
 
+  /** All but the one that {@code UpgradeTest} kills at. */
+  private static final Set<Point> OF_A_NIGHT =
+      EnumSet.complementOf(EnumSet.of(Point.UPGRADE_BACKED_UP));
+
   private static final String JOBS =
       """
       schedule:
@@ -175,14 +179,14 @@ class KilledNightTest {
 
   @Test
   void a_night_comes_to_every_point() {
-    assertThat(reached).containsExactlyInAnyOrder(Point.values());
+    assertThat(reached).containsExactlyInAnyOrderElementsOf(OF_A_NIGHT);
     assertThat(undisturbed.mails()).hasSizeGreaterThan(1);
     assertThat(undisturbed.quarantined()).isNotEmpty();
   }
 
   static Stream<Point> points() {
     boolean isAll = "all".equals(System.getProperty("kill.points"));
-    return Stream.of(Point.values()).filter(point -> isAll || FEW.contains(point));
+    return OF_A_NIGHT.stream().filter(point -> isAll || FEW.contains(point));
   }
 
   @ParameterizedTest

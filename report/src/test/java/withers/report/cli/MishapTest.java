@@ -117,6 +117,25 @@ class MishapTest {
   }
 
   @Test
+  void without_room_for_a_backup_a_vault_of_an_older_program_stays_as_it_is()
+      throws IOException, InterruptedException, SQLException {
+    SmallNetwork network = onDisk(24);
+    Path vault = OlderVault.in(network.folder()).file();
+    byte[] before = Files.readAllBytes(vault);
+    Path ballast = disk().resolve("ballast");
+    long room = Files.getFileStore(disk()).getUsableSpace();
+    Files.write(ballast, new byte[(int) (room - 100_000)]);
+    CommandRun full = run(network, OCTOBER, "verify");
+    assertThat(full.code()).as(full.toString()).isEqualTo(ExitCode.STORAGE.number());
+    assertThat(full.err()).contains("Expected to take a backup", "nothing was changed");
+    assertThat(Files.readAllBytes(vault)).isEqualTo(before);
+    assertThat(network.folder().resolve("backups")).isEmptyDirectory();
+    Files.delete(ballast);
+    assertSound(network);
+    assertThat(OlderVault.format(vault)).isEqualTo(2);
+  }
+
+  @Test
   void a_folder_that_can_t_be_written_is_told_and_left_as_it_is()
       throws IOException, InterruptedException {
     SmallNetwork network = onDisk(24);

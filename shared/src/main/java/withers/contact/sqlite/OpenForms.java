@@ -9,6 +9,7 @@ import java.util.Map;
 import withers.contact.ContactRef;
 import withers.contact.FormStore.Kept;
 import withers.sqlite.SqliteFile;
+import withers.sqlite.Upgrading;
 
 /** The file of forms in use. For one thread at a time. */
 final class OpenForms implements AutoCloseable {
@@ -30,7 +31,7 @@ final class OpenForms implements AutoCloseable {
    * @throws FormSchema.FormsDamagedException when SQLite finds it damaged, here and in each method
    */
   static OpenForms open(Path path, String stamp) {
-    SqliteFile file = new SqliteFile(path, FormSchema.FORMAT);
+    SqliteFile file = new SqliteFile(path, FormSchema.FORMAT, Upgrading.REFUSED);
     Connection connection = file.openForWriting();
     try {
       FormTable table = file.writing(connection, () -> new FormTable(connection, stamp));
@@ -60,7 +61,7 @@ final class OpenForms implements AutoCloseable {
 
   /** Deletes forms from a file that is there, and overwrites them on the disk. */
   static void delete(Path path, Collection<ContactRef> references) {
-    SqliteFile file = new SqliteFile(path, FormSchema.FORMAT);
+    SqliteFile file = new SqliteFile(path, FormSchema.FORMAT, Upgrading.REFUSED);
     Connection connection = file.openForWriting();
     try {
       file.writing(connection, () -> FormTable.delete(connection, references));

@@ -18,6 +18,7 @@ import withers.contact.Erasures;
 import withers.contact.VaultKey;
 import withers.contact.VaultUnavailableException;
 import withers.sqlite.SqliteFile;
+import withers.sqlite.Upgrading;
 
 /**
  * The vault as one SQLite file, readable by its owner alone. What is forgotten is overwritten on
@@ -76,11 +77,20 @@ public final class SqliteContactVault implements ContactVault {
    *     when the program is killed in between and forgetting is repeated
    */
   public static SqliteContactVault open(Path path, VaultKey key, Forgetting first) {
-    return open(path, key, first, FEW_RECENT);
+    return open(path, key, first, Upgrading.REFUSED);
   }
 
-  static SqliteContactVault open(Path path, VaultKey key, Forgetting first, long fewRecent) {
-    SqliteFile file = new SqliteFile(path, VaultSchema.FORMAT);
+  /**
+   * Opens the vault as {@link #open(Path, VaultKey, Forgetting)} does.
+   *
+   * @param upgrading what stands around bringing up a vault that an older program wrote
+   */
+  public static SqliteContactVault open(
+      Path path, VaultKey key, Forgetting first, Upgrading upgrading) {
+    return open(new SqliteFile(path, VaultSchema.FORMAT, upgrading), key, first, FEW_RECENT);
+  }
+
+  static SqliteContactVault open(SqliteFile file, VaultKey key, Forgetting first, long fewRecent) {
     SqliteContactVault vault =
         new SqliteContactVault(file, key, file.openForWriting(), first, fewRecent);
     try {

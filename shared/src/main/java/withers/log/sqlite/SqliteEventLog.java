@@ -16,6 +16,7 @@ import withers.log.LogSnapshot;
 import withers.log.LogStream;
 import withers.log.StaleParentException;
 import withers.sqlite.SqliteFile;
+import withers.sqlite.Upgrading;
 
 /**
  * The embedded log: one SQLite file, readable by its owner alone. Batches are cut into chunks of
@@ -49,7 +50,16 @@ public final class SqliteEventLog implements EventLog {
    * @throws withers.log.LogDamagedException when SQLite finds it damaged
    */
   public static SqliteEventLog open(Path path) {
-    return open(new SqliteFile(path, LogSchema.FORMAT));
+    return open(path, Upgrading.REFUSED);
+  }
+
+  /**
+   * Opens the log as {@link #open(Path)} does.
+   *
+   * @param upgrading what stands around bringing up a log that an older program wrote
+   */
+  public static SqliteEventLog open(Path path, Upgrading upgrading) {
+    return open(new SqliteFile(path, LogSchema.FORMAT, upgrading));
   }
 
   static SqliteEventLog open(SqliteFile file) {

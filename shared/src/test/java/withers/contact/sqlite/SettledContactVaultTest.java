@@ -10,13 +10,20 @@ import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.contact.RandomContacts;
+import withers.sqlite.SqliteFile;
+import withers.sqlite.Upgrading;
 
 /** The same vault, when contacts do not stay among the recent ones. */
 class SettledContactVaultTest extends SqliteContactVaultTest {
 
   @Override
   protected ContactVault open() {
-    return SqliteContactVault.open(file(), KEY, references -> {}, 0);
+    return open(0);
+  }
+
+  private ContactVault open(long fewRecent) {
+    SqliteFile file = new SqliteFile(file(), VaultSchema.FORMAT, Upgrading.AT_ONCE);
+    return SqliteContactVault.open(file, KEY, references -> {}, fewRecent);
   }
 
   @Override
@@ -29,7 +36,7 @@ class SettledContactVaultTest extends SqliteContactVaultTest {
     Set<ContactRef> stored = new HashSet<>();
     RandomContacts random = new RandomContacts(5);
     for (int batch = 0; batch < 40; batch++) {
-      try (ContactVault vault = SqliteContactVault.open(file(), KEY, references -> {}, 20)) {
+      try (ContactVault vault = open(20)) {
         List<Contact> contacts = random.contacts(1 + batch % 9);
         contacts.forEach(contact -> stored.add(vault.reference(contact)));
         vault.store(contacts.stream().map(this::deposit).toList());

@@ -31,6 +31,7 @@ import withers.id.RecordKey;
 import withers.id.SourceId;
 import withers.sqlite.SqliteFile;
 import withers.sqlite.SqliteFormat;
+import withers.sqlite.Upgrading;
 
 class SqliteContactVaultTest extends ContactVaultContract {
 
@@ -167,12 +168,19 @@ class SqliteContactVaultTest extends ContactVaultContract {
             now.schema().subList(0, 1),
             now.unavailable(),
             now.damaged());
-    new SqliteFile(file(), first).openForWriting().close();
+    new SqliteFile(file(), first, Upgrading.REFUSED).openForWriting().close();
     insertAsBefore(contacts.get(0));
     insertAsBefore(contacts.get(1));
 
+    assertThatThrownBy(() -> SqliteContactVault.open(file(), KEY))
+        .isInstanceOf(VaultUnavailableException.class)
+        .hasMessage(
+            "Expected the contact vault of format 2, but found format 1, which an older program wrote; a command on its workspace brings it up: "
+                + file());
+    assertThatThrownBy(() -> openAnd(this::failBefore)).hasMessage("before");
+    List<String> told = new ArrayList<>();
     for (int times = 0; times < 2; times++) {
-      try (ContactVault vault = open()) {
+      try (ContactVault vault = openAnd(file -> told.addAll(bringUp(file)))) {
         vault.store(contacts.subList(1, 4).stream().map(this::deposit).toList());
         assertThat(vault.size()).isEqualTo(4);
         for (Contact contact : contacts) {
@@ -182,11 +190,27 @@ class SqliteContactVaultTest extends ContactVaultContract {
             .containsOnlyKeys(contacts.stream().map(vault::reference).toList());
       }
     }
-    assertThatThrownBy(() -> new SqliteFile(file(), first).openForWriting())
+    assertThat(told).containsExactly("contact vault 1 2 true", "then false");
+    assertThatThrownBy(() -> new SqliteFile(file(), first, Upgrading.REFUSED).openForWriting())
         .isInstanceOf(VaultUnavailableException.class)
         .hasMessage(
             "Expected the contact vault of format 1 to 1, but found format 2, which a newer program wrote; use that one: "
                 + file());
+  }
+
+  private ContactVault openAnd(Upgrading upgrading) {
+    return SqliteContactVault.open(file(), KEY, references -> {}, upgrading);
+  }
+
+  private void failBefore(Upgrading.Outdated file) {
+    throw new IllegalStateException("before");
+  }
+
+  private static List<String> bringUp(Upgrading.Outdated file) {
+    String before = "%s %d %d %s".formatted(file.what(), file.from(), file.to(), file.isStill());
+    file.bringUp();
+    file.bringUp(); // as if another had been first
+    return List.of(before, "then " + file.isStill());
   }
 
   private void insertAsBefore(Contact contact) throws SQLException {

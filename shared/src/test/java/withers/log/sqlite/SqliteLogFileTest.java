@@ -30,6 +30,7 @@ import withers.log.LogUnavailableException;
 import withers.log.Replayed;
 import withers.log.SampleMarkers;
 import withers.sqlite.SqliteFile;
+import withers.sqlite.Upgrading;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class SqliteLogFileTest {
@@ -124,7 +125,8 @@ class SqliteLogFileTest {
   @Test
   void says_that_another_program_is_writing() throws SQLException {
     Path path = folder.resolve("events.db");
-    SqliteFile hasty = new SqliteFile(path, LogSchema.FORMAT, Duration.ofMillis(20));
+    SqliteFile hasty =
+        new SqliteFile(path, LogSchema.FORMAT, Upgrading.REFUSED, Duration.ofMillis(20));
     try (EventLog log = SqliteEventLog.open(hasty);
         Connection other = DriverManager.getConnection("jdbc:sqlite:" + path);
         Statement statement = other.createStatement()) {
@@ -146,7 +148,7 @@ class SqliteLogFileTest {
   void says_that_the_file_cannot_be_written() throws SQLException {
     Path path = folder.resolve("events.db");
     FilledLog.at(path);
-    SqliteFile file = new SqliteFile(path, LogSchema.FORMAT);
+    SqliteFile file = new SqliteFile(path, LogSchema.FORMAT, Upgrading.REFUSED);
     try (Connection writer = file.openForWriting();
         Connection reader = file.openForReading()) {
       assertThat(writer.isClosed()).isFalse();
