@@ -13,6 +13,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import withers.cli.Console;
 import withers.demo.DemoWorld;
@@ -33,6 +34,8 @@ final class Bench implements Callable<Integer> {
       defaultValue = "1000000",
       description = "About how many rows the first month's exports have (${DEFAULT-VALUE}).")
   private long rows;
+
+  @Mixin private MixOptions mix;
 
   @Option(names = "--seed", description = "Another seed gives other files.")
   private long seed = DemoWorld.SEED;
@@ -71,7 +74,9 @@ final class Bench implements Callable<Integer> {
    */
   public static void main(String... arguments) {
     System.exit(
-        new CommandLine(new Bench(Console.ofThisProcess(), Clock.systemUTC())).execute(arguments));
+        new CommandLine(new Bench(Console.ofThisProcess(), Clock.systemUTC()))
+            .setCaseInsensitiveEnumValuesAllowed(true)
+            .execute(arguments));
   }
 
   @Override
@@ -92,12 +97,12 @@ final class Bench implements Callable<Integer> {
     Machine machine = Machine.here();
     List<Measured> stages = new ArrayList<>();
     console.say("Generating about %,d rows in %s".formatted(rows, files));
-    BenchWorld.generate(files, seed, rows);
+    BenchWorld.generate(files, seed, rows, mix);
     for (Stage stage : Stage.values()) {
       console.say("Running: " + stage.title());
       stages.add(process(stage).run(stage, files));
     }
-    BenchRun run = new BenchRun(start, label, rows, seed, heap, machine, stages);
+    BenchRun run = new BenchRun(start, label, rows, seed, mix.text(), heap, machine, stages);
     new Sums(run).require();
     return run;
   }

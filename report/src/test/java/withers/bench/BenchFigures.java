@@ -39,7 +39,7 @@ final class BenchFigures {
 
   private static BenchRun with(List<Measured> stages) {
     Machine machine = new Machine(2, 24_000_000_000L, "17.0.15", "Linux amd64", 0.25);
-    return new BenchRun(Instant.EPOCH, "abc", 1000, 7, "1g", machine, stages);
+    return new BenchRun(Instant.EPOCH, "abc", 1000, 7, "the demo's mix", "1g", machine, stages);
   }
 
   private static Measured measured(Stage stage) {
@@ -67,6 +67,9 @@ final class BenchFigures {
     counts.put("vault-bytes", 75_000L);
     counts.put("findings", 40L);
     counts.put("chips", 400L);
+    counts.put("animals", 390L);
+    counts.put("assessed", 50L);
+    counts.put("found", 39L);
     return counts;
   }
 }

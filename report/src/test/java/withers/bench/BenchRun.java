@@ -8,6 +8,7 @@ import java.util.Optional;
  * One run of the benchmark: what was asked, on which machine, and what every stage took.
  *
  * @param rows how many were asked for; the stages tell how many there were
+ * @param mix what happens in the network, and how often
  * @param heap the most that each stage's Java heap may take, as {@code -Xmx} has it
  * @param label of the user's choice, such as a commit; may be empty
  */
@@ -16,6 +17,7 @@ record BenchRun(
     String label,
     long rows,
     long seed,
+    String mix,
     String heap,
     Machine machine,
     List<Measured> stages) {

@@ -22,6 +22,7 @@ record BenchTable(BenchRun run) {
     }
     lines.add("");
     run.find(Stage.FIRST_IMPORT).map(BenchTable::sizes).ifPresent(lines::addAll);
+    run.find(Stage.JUDGE_ON_1).map(BenchTable::animals).ifPresent(lines::add);
     lines.add("");
     lines.add(besideTheQuestion("first import and judging", Stage.FIRST_IMPORT, Stage.JUDGE_ON_2));
     lines.add(besideTheQuestion("the next month's import", Stage.NEXT_IMPORT));
@@ -49,9 +50,10 @@ record BenchTable(BenchRun run) {
   private String setting() {
     Machine machine = run.machine();
     return text(
-        "%,d rows asked for, seed %d; heap %s; %d processors, %.0f GB, load %.1f before; Java %s",
+        "%,d rows asked for, seed %d; %s; heap %s; %d processors, %.0f GB, load %.1f before; Java %s",
         run.rows(),
         run.seed(),
+        run.mix(),
         run.heap(),
         machine.processors(),
         machine.memoryBytes() / 1e9,
@@ -82,6 +84,20 @@ record BenchTable(BenchRun run) {
         size("exports", imported, "export-bytes", imported.count(), "row"),
         size("event log", imported, "log-bytes", imported.counted("events"), "event"),
         size("contact vault", imported, "vault-bytes", imported.counted("contacts"), "contact"));
+  }
+
+  /** How many had nothing wrong is what judging depends on most. */
+  private static String animals(Measured judged) {
+    long animals = judged.counted("animals");
+    long found = judged.counted("found");
+    return text(
+        "%,d animals judged: %,d (%.1f %%) with a finding, %,d with a question or not judged besides,"
+            + " the others with nothing to say; %,d findings, those about records included",
+        animals,
+        found,
+        100.0 * found / animals,
+        judged.counted("assessed") - found,
+        judged.counted("findings"));
   }
 
   private static String size(String what, Measured imported, String bytes, long count, String of) {

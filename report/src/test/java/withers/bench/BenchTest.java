@@ -51,7 +51,9 @@ class BenchTest {
 
   private int bench(String... arguments) {
     Console console = new Console(stream(out), stream(err), false);
-    return new CommandLine(new Bench(console, Clock.fixed(NOW, ZoneOffset.UTC))).execute(arguments);
+    return new CommandLine(new Bench(console, Clock.fixed(NOW, ZoneOffset.UTC)))
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .execute(arguments);
   }
 
   private static PrintStream stream(ByteArrayOutputStream bytes) {

@@ -10,11 +10,12 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
 import withers.demo.DemoWorld;
+import withers.demo.NetworkWorld;
 import withers.workspace.Workspace;
 
 /**
- * The generated files: the scenario of {@code fixtures/demo}, with as many animals as give the
- * stated number of rows, and its workspace.
+ * The generated files: a network in the layout of {@code fixtures/demo}, with as many animals as
+ * give the stated number of rows, and its workspace.
  *
  * @param folder as {@link DemoWorld#generate} lays it out
  */
@@ -39,11 +40,18 @@ record BenchWorld(Path folder) {
   }
 
   /** Rows that one animal brings to the first month, on average; counted on 50,000 animals. */
-  private static final double ROWS_FOR_EACH_ANIMAL = 2.22;
+  private static final double ROWS_OF_DEMO = 2.22;
+
+  private static final double ROWS_OF_NETWORK = 2.43;
 
   /** Makes the files for about so many rows in the first month. */
-  static BenchWorld generate(Path folder, long seed, long rows) {
-    DemoWorld.generate(seed, (int) Math.round(rows / ROWS_FOR_EACH_ANIMAL), folder);
+  static BenchWorld generate(Path folder, long seed, long rows, MixOptions mix) {
+    if (mix.isDemo()) {
+      DemoWorld.generate(seed, (int) Math.round(rows / ROWS_OF_DEMO), folder);
+    } else {
+      int animals = (int) Math.round(rows / ROWS_OF_NETWORK);
+      NetworkWorld.generate(seed, animals, mix.shares(), folder);
+    }
     return new BenchWorld(folder);
   }
 

@@ -22,6 +22,7 @@ import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
 import withers.matching.form.NormalForms;
 import withers.reconcile.cli.PeopleOf;
+import withers.rule.Assessment;
 import withers.run.Outcome;
 import withers.run.Reconciliation;
 import withers.run.Workers;
@@ -115,8 +116,14 @@ final class Replays {
   private static Work.Done done(EventLog log, Outcome outcome, Map<String, Long> more) {
     Map<String, Long> counts = new HashMap<>(more);
     counts.put("animals", outcome.animals());
+    counts.put("assessed", (long) outcome.assessments().size());
+    counts.put("found", outcome.assessments().stream().filter(Replays::isFound).count());
     counts.put("findings", (long) outcome.findings().size());
     return new Work.Done(events(log.snapshot()), counts);
+  }
+
+  private static boolean isFound(Assessment assessment) {
+    return assessment.finding().isPresent();
   }
 
   private static Reconciliation reconciliation(Workspace workspace, People people, int threads) {

@@ -17,10 +17,21 @@ final class Chips {
   static final String EITHER = "015";
   static final String INLAND = "030";
 
+  /** So many numbers have the digits of their purchaser; those after them tell of none. */
+  static final int WITH_PURCHASER = 10_000_000;
+
+  private static final int SECOND_CHIPS = 50;
+
   private Chips() {}
 
   static String number(String registries, int purchaser, int count) {
-    return "999%s%02d%07d".formatted(registries, purchaser, count);
+    int digits = count < WITH_PURCHASER ? purchaser : nobody(purchaser, count / WITH_PURCHASER);
+    return "999%s%02d%07d".formatted(registries, digits, count % WITH_PURCHASER);
+  }
+
+  /** Digits of no purchaser, others for second chips: 14 to 30, 71 to 87. */
+  private static int nobody(int purchaser, int times) {
+    return (purchaser < SECOND_CHIPS ? 13 : 70) + times;
   }
 
   /** A number from before the standard: nine digits. The coast register may hold it. */

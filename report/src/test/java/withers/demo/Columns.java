@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 
 /** Builds the columns of one source, in the source's own words and styles. */
 final class Columns {
@@ -17,6 +18,11 @@ final class Columns {
   static final String PHONE_ABROAD = "+1 $1 $2 $3";
   static final String PHONE_DOTS = "$1.$2.$3";
   static final String PHONE_DASHES = "$1-$2-$3";
+
+  private static final Pattern PHONE = Pattern.compile("^(\\d{3})-(\\d{3})-(\\d{4})$");
+  private static final Pattern FIVE_GROUPS =
+      Pattern.compile("^(\\d{3})(\\d{3})(\\d{3})(\\d{3})(\\d{3})$");
+  private static final Pattern MARKS = Pattern.compile("\\p{M}");
 
   private final Source source;
   private final List<Column> columns = new ArrayList<>();
@@ -38,7 +44,8 @@ final class Columns {
 
   /** The source's program keeps no accents. */
   Columns withoutAccents() {
-    spelling = text -> Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
+    spelling =
+        text -> MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD)).replaceAll("");
     return this;
   }
 
@@ -57,11 +64,7 @@ final class Columns {
 
   /** A number in groups of three digits. */
   Columns groupedChip(String header, Field field) {
-    return add(
-        header,
-        row ->
-            row.get(field)
-                .replaceFirst("^(\\d{3})(\\d{3})(\\d{3})(\\d{3})(\\d{3})$", "$1 $2 $3 $4 $5"));
+    return add(header, row -> FIVE_GROUPS.matcher(row.get(field)).replaceFirst("$1 $2 $3 $4 $5"));
   }
 
   Columns fullName(String header, Role role) {
@@ -95,7 +98,7 @@ final class Columns {
   }
 
   private String styled(String phone) {
-    return phone.replaceFirst("^(\\d{3})-(\\d{3})-(\\d{4})$", phoneStyle);
+    return phoneStyle.equals(PHONE_DASHES) ? phone : PHONE.matcher(phone).replaceFirst(phoneStyle);
   }
 
   private Columns person(String header, Role role, Function<Person, String> part) {

@@ -50,7 +50,7 @@ public final class DemoWorld {
     }
   }
 
-  private static void copyWorkspace(Path folder) throws IOException {
+  static void copyWorkspace(Path folder) throws IOException {
     Path origin = Fixtures.folder().resolve("demo");
     for (Path file : handWritten(origin)) {
       Path copy = folder.resolve(origin.relativize(file));

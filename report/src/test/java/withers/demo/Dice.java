@@ -39,6 +39,16 @@ final class Dice {
     return below(1000) < share;
   }
 
+  /** Whether something happens that happens to that share, from 0 to 1. */
+  boolean share(double share) {
+    return fraction() < share;
+  }
+
+  /** A number from 0 to 1, 1 left out. */
+  double fraction() {
+    return random.nextDouble();
+  }
+
   <T> T pick(List<T> choices) {
     return choices.get(below(choices.size()));
   }

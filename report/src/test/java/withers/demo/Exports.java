@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -17,7 +19,8 @@ final class Exports implements AutoCloseable {
   private record Open(
       Source source, Round round, LocalDate day, List<Column> columns, CSVPrinter file) {}
 
-  private final List<Open> files = new ArrayList<>();
+  /** Of each source, in order of round. */
+  private final Map<Source, List<Open>> files = new EnumMap<>(Source.class);
 
   Exports(Path folder) throws IOException {
     for (Round round : Round.ALL) {
@@ -25,7 +28,9 @@ final class Exports implements AutoCloseable {
       for (Source source : Source.values()) {
         Optional<LocalDate> day = source.exportDay(round);
         if (day.isPresent()) {
-          files.add(begun(exports, source, round, day.get()));
+          files
+              .computeIfAbsent(source, any -> new ArrayList<>())
+              .add(begun(exports, source, round, day.get()));
         }
       }
     }
@@ -48,19 +53,32 @@ final class Exports implements AutoCloseable {
 
   /** Writes what each round's exports say of one animal. */
   void write(Ledger ledger) throws IOException {
-    for (Open open : files) {
-      for (Ledger.Entry entry : ledger.of(open.source)) {
-        Optional<Row> row = entry.asOn(open.day);
-        if (row.isPresent() && open.source.exports(row.get(), before(open, entry), open.round)) {
-          write(open, row.get());
-        }
+    write(ledger, Telling.AS_TYPED);
+  }
+
+  /** Writes what each round's exports say of one animal, as that tells it. */
+  void write(Ledger ledger, Telling telling) throws IOException {
+    for (Ledger.Entry entry : ledger.entries()) {
+      List<Row> before = List.of();
+      for (Open open : files.getOrDefault(entry.source(), List.of())) {
+        List<Row> rows = telling.rows(entry, open.round, open.day);
+        write(open, rows, before.stream().findFirst());
+        before = rows;
       }
     }
   }
 
-  /** The record as it was in the round before. */
-  private static Optional<Row> before(Open open, Ledger.Entry entry) {
-    return Round.before(open.round).flatMap(open.source::exportDay).flatMap(entry::asOn);
+  /**
+   * Writes those that the source sends.
+   *
+   * @param before the record as it was in the round before
+   */
+  private static void write(Open open, List<Row> rows, Optional<Row> before) throws IOException {
+    for (Row row : rows) {
+      if (open.source.exports(row, before, open.round)) {
+        write(open, row);
+      }
+    }
   }
 
   private static void write(Open open, Row row) throws IOException {
@@ -72,8 +90,10 @@ final class Exports implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
-    for (Open open : files) {
-      open.file.close();
+    for (List<Open> rounds : files.values()) {
+      for (Open open : rounds) {
+        open.file.close();
+      }
     }
   }
 }

@@ -2,6 +2,7 @@ package withers.demo;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,6 +21,11 @@ final class Ledger {
   /** The record of that key, begun if it is new. */
   Entry entry(Source source, String key) {
     return entries.computeIfAbsent(new Name(source, key), name -> new Entry(source, key));
+  }
+
+  /** In the order in which they were begun. */
+  Collection<Entry> entries() {
+    return entries.values();
   }
 
   List<Entry> of(Source source) {
@@ -41,6 +47,14 @@ final class Ledger {
     private Entry(Source source, String key) {
       this.source = source;
       this.key = key;
+    }
+
+    Source source() {
+      return source;
+    }
+
+    String key() {
+      return key;
     }
 
     boolean isCalled(String name) {

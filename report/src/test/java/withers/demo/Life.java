@@ -1,6 +1,7 @@
 package withers.demo;
 
 import java.time.LocalDate;
+import java.util.function.Function;
 
 /** One animal's life as it is being told, and what every kind of life needs. */
 final class Life {
@@ -19,11 +20,18 @@ final class Life {
    * @param persons how many people live on the coast
    */
   Life(long seed, int number, int persons) {
+    this(seed, number, persons, Trouble::of);
+  }
+
+  /**
+   * @param trouble draws what goes wrong
+   */
+  Life(long seed, int number, int persons, Function<Dice, Trouble> trouble) {
     this.number = number;
     this.persons = persons;
     this.dice = Dice.of(seed, "animal", number);
     this.people = new People(seed);
-    this.trouble = Trouble.of(dice);
+    this.trouble = trouble.apply(dice);
   }
 
   Person somebody() {

@@ -11,7 +11,15 @@ final class Lives {
    * @param persons how many people live on the coast
    */
   static Ledger of(long seed, int number, int persons) {
-    Life life = new Life(seed, number, persons);
+    return told(new Life(seed, number, persons));
+  }
+
+  /** The same for one with which something is wrong, as far as the kind of its life lets it. */
+  static Ledger troubled(long seed, int number, int persons) {
+    return told(new Life(seed, number, persons, Trouble::some));
+  }
+
+  private static Ledger told(Life life) {
     int kind = life.dice.below(100);
     if (kind < 36) {
       new ClinicLife(life).live();

@@ -3,6 +3,7 @@ package withers.demo;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** The people of the coast, each a pure function of the seed and a number. */
 final class People {
@@ -39,6 +40,7 @@ final class People {
           404, 405, 406, 407, 408, 409, 410, 412);
 
   private static final int FICTIONAL_LINES = 100;
+  private static final Pattern NO_LETTERS = Pattern.compile("[^A-Za-z.]");
 
   private final long seed;
 
@@ -68,10 +70,14 @@ final class People {
    */
   Person partner(Person person) {
     Dice dice = Dice.of(seed, "partner", person.id().hashCode());
-    String given =
-        dice.pick(Names.GIVEN.stream().filter(name -> !name.equals(person.given())).toList());
+    int drawn = dice.below(Names.GIVEN.size() - 1);
+    String given = Names.GIVEN.get(drawn < own(person) ? drawn : drawn + 1);
     String family = dice.permille(500) ? person.family() : dice.pick(Names.FAMILY);
     return person.named(given, family).withEmail("");
+  }
+
+  private static int own(Person person) {
+    return Names.GIVEN.indexOf(person.given());
   }
 
   /** Where the person lives after a move, with a new phone. */
@@ -88,7 +94,7 @@ final class People {
 
   private static String email(String given, String family, int number) {
     String plain = Normalizer.normalize(given + "." + family, Normalizer.Form.NFD);
-    String ascii = plain.replaceAll("[^A-Za-z.]", "").toLowerCase(Locale.ROOT);
+    String ascii = NO_LETTERS.matcher(plain).replaceAll("").toLowerCase(Locale.ROOT);
     return ascii + number + "@example.org";
   }
 }

@@ -31,7 +31,7 @@ final class SellerLife {
     seenByClinic(animal, sold, buyer);
   }
 
-  private static Animal puppy(Animal animal) {
+  static Animal puppy(Animal animal) {
     return new Animal(
         animal.number(), animal.chip(), animal.name(), "dog", animal.sex(), animal.born());
   }

@@ -2,6 +2,7 @@ package withers.demo;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The sources of the scenario: who sends which kind of records, and how it writes its files. */
 enum Source {
@@ -20,6 +21,8 @@ enum Source {
   BRACKENSAY_REGISTER("brackensay-register", ',', "\n", Style.ISO, 1, Style.NOT_SENT),
   SKARNHOLME_SUPPLY("skarnholme-supply", ',', "\n", Style.ISO, 1, 1),
   LOST_AND_FOUND("lost-and-found", ',', "\n", Style.DAY_DOT, 0, 0);
+
+  private static final Pattern DAY = Pattern.compile("^(\\d{4})-(\\d{2})-(\\d{2})$");
 
   private final String id;
   private final char delimiter;
@@ -99,7 +102,7 @@ enum Source {
 
   /** A day, written year-month-day, as this source writes it; other text stays. */
   String day(String isoDay) {
-    return isoDay.replaceFirst("^(\\d{4})-(\\d{2})-(\\d{2})$", datePattern);
+    return datePattern.equals(Style.ISO) ? isoDay : DAY.matcher(isoDay).replaceFirst(datePattern);
   }
 
   static Source of(String id) {

@@ -27,10 +27,11 @@ final class Supplies {
 
   static Ledger ledger(long seed, int animals) {
     Ledger ledger = new Ledger();
+    int supplied = Math.min(animals, Chips.WITH_PURCHASER);
     PURCHASERS.forEach(
         (digits, name) -> {
           for (String registries : List.of(Chips.COAST, Chips.NORTHERN, Chips.EITHER)) {
-            for (int first = 0; first < animals; first += CARTON) {
+            for (int first = 0; first < supplied; first += CARTON) {
               deliver(
                   ledger,
                   Dice.of(seed, registries + digits, first),
