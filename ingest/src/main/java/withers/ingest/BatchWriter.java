@@ -11,8 +11,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import withers.codec.Streams;
-import withers.contact.Contact;
 import withers.contact.ContactVault;
+import withers.contact.Referenced;
 import withers.fact.ChipEvent;
 import withers.id.ImportId;
 import withers.id.RecordKey;
@@ -60,8 +60,11 @@ final class BatchWriter implements AutoCloseable {
     waiting++;
   }
 
-  void contacts(RecordKey key, List<Contact> contacts) {
-    contacts.forEach(contact -> deposits.add(new ContactVault.Deposit(contact, source, key)));
+  void contacts(RecordKey key, List<Referenced> contacts) {
+    for (Referenced one : contacts) {
+      deposits.add(
+          new ContactVault.Deposit(one.contact(), Optional.of(one.reference()), source, key));
+    }
   }
 
   /** Writes when a batch is full. Call between rows only: a row's contacts follow its events. */

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import withers.chip.ChipNumber;
 import withers.contact.Contact;
 import withers.contact.MemoryContactVault;
+import withers.contact.Referenced;
 import withers.contact.VaultKey;
 import withers.fact.ChipEvent;
 import withers.fact.Fact;
@@ -108,17 +109,21 @@ class BatchWriterTest {
     return new BatchWriter(to, vault, SOURCE, ID, points, batch);
   }
 
-  private static void write(BatchWriter writer, int rows) {
+  private void write(BatchWriter writer, int rows) {
     IntStream.range(0, rows).forEach(row -> write(writer, new RecordKey("P" + row), row));
   }
 
-  private static void write(BatchWriter writer, RecordKey key, int row) {
+  private void write(BatchWriter writer, RecordKey key, int row) {
     Origin origin =
         new Origin(SOURCE, key, Slot.DEATH, LocalDate.of(2031, 2, 28), new Locator(0, row));
     Subject chip = new Subject.Chip(ChipNumber.iso(999, row));
     writer.event(new ChipEvent(chip, origin, Optional.empty(), new Fact.Died()));
-    writer.contacts(key, List.of(contact("Client " + row)));
+    writer.contacts(key, List.of(referenced(contact("Client " + row))));
     writer.flushIfFull();
+  }
+
+  private Referenced referenced(Contact contact) {
+    return new Referenced(contact, vault.reference(contact));
   }
 
   private static Contact contact(String name) {

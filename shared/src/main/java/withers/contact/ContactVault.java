@@ -15,8 +15,24 @@ import withers.id.SourceId;
  */
 public interface ContactVault extends AutoCloseable {
 
-  /** A contact, and the record that states it. */
-  record Deposit(Contact contact, SourceId source, RecordKey key) {}
+  /**
+   * A contact, and the record that states it.
+   *
+   * @param reference the contact's reference by this vault, where it was made before; empty to have
+   *     it made
+   */
+  record Deposit(Contact contact, Optional<ContactRef> reference, SourceId source, RecordKey key) {
+
+    /** A contact whose reference nobody has made yet. */
+    public Deposit(Contact contact, SourceId source, RecordKey key) {
+      this(contact, Optional.empty(), source, key);
+    }
+
+    /** The reference that was made before, or else the one that this key makes. */
+    public ContactRef referenceBy(VaultKey maker) {
+      return reference.orElseGet(() -> maker.reference(contact));
+    }
+  }
 
   /** A record by its source and key. */
   record RecordName(SourceId source, RecordKey key) {}

@@ -37,7 +37,7 @@ public final class MemoryContactVault implements ContactVault {
   }
 
   private void store(Deposit deposit) {
-    ContactRef reference = key.reference(deposit.contact());
+    ContactRef reference = deposit.referenceBy(key);
     if (forgottenRecords.contains(new RecordName(deposit.source(), deposit.key()))) {
       keptOut.add(reference);
     } else if (!forgotten.contains(reference)) {

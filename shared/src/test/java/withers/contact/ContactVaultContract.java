@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -108,6 +109,18 @@ public abstract class ContactVaultContract {
     assertThat(vault.find(vault.reference(composed))).contains(decomposed);
     assertThat(vault.store(List.of())).isZero();
     assertThat(vault.size()).isEqualTo(2);
+    vault.close();
+  }
+
+  @Test
+  void a_contact_may_bring_the_reference_that_was_made_of_it() {
+    ContactVault vault = open();
+    Contact person = random.contact();
+    Optional<ContactRef> reference = Optional.of(vault.reference(person));
+    RecordKey key = new RecordKey("P-1");
+    assertThat(vault.store(List.of(new Deposit(person, reference, CLINIC, key)))).isEqualTo(1);
+    assertThat(vault.store(List.of(by(SHELTER, "S-1", person)))).isZero();
+    assertThat(vault.find(reference.orElseThrow())).contains(person);
     vault.close();
   }
 

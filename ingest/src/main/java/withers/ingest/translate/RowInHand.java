@@ -7,6 +7,8 @@ import java.util.Optional;
 import withers.chip.Candidate;
 import withers.chip.Reading;
 import withers.contact.Contact;
+import withers.contact.ContactRef;
+import withers.contact.Referenced;
 import withers.fact.ChipEvent;
 import withers.fact.Fact;
 import withers.fact.Locator;
@@ -35,7 +37,7 @@ final class RowInHand {
   private final RecordKey key;
   private final Locator locator;
   private final List<ChipEvent> statements = new ArrayList<>(4);
-  private final List<Contact> contacts = new ArrayList<>(1);
+  private final List<Referenced> contacts = new ArrayList<>(1);
   private Optional<Reject> reject = Optional.empty();
 
   RowInHand(SourceProfile profile, Layout layout, Surroundings around, Row row, RecordKey key) {
@@ -163,8 +165,9 @@ final class RowInHand {
     if (contact.isNobody()) {
       return new Party.Unstated();
     }
-    contacts.add(contact);
-    return new Party.Contact(around.references().apply(contact), cells.clientId(row));
+    ContactRef reference = around.references().apply(contact);
+    contacts.add(new Referenced(contact, reference));
+    return new Party.Contact(reference, cells.clientId(row));
   }
 
   void state(Subject subject, Slot slot, Optional<LocalDate> date, Fact fact) {

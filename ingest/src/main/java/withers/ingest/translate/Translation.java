@@ -2,7 +2,7 @@ package withers.ingest.translate;
 
 import java.util.List;
 import java.util.Optional;
-import withers.contact.Contact;
+import withers.contact.Referenced;
 import withers.fact.ChipEvent;
 import withers.id.RecordKey;
 
@@ -15,7 +15,7 @@ public sealed interface Translation {
    * @param statements at least one, at most one for each slot and subject
    * @param contacts the people and organisations behind the references in them
    */
-  record Stated(RecordKey key, List<ChipEvent> statements, List<Contact> contacts)
+  record Stated(RecordKey key, List<ChipEvent> statements, List<Referenced> contacts)
       implements Translation {}
 
   /**

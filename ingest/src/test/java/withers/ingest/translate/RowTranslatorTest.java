@@ -8,6 +8,7 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withers.contact.Contact;
+import withers.contact.Referenced;
 
 /** What rows of each kind of source state. All people, numbers and places are invented. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -202,7 +203,7 @@ class RowTranslatorTest {
                     "7,999010000000017,,,,,,,03/02/2031,,,,,C9, Ada , Example ,(212) 555-0100,+1 212 555 0101,ada@example.org,1 Quay Street,00001,Harbourtown")
                 .get(0);
 
-    assertThat(row.contacts())
+    assertThat(row.contacts().stream().map(Referenced::contact))
         .containsExactly(
             new Contact(
                 "",

@@ -229,11 +229,11 @@ class BackupTest {
     assertDamage("events.db", "UPDATE chunk SET body = zeroblob(length(body))", "damaged");
     assertDamage(
         "contacts.db",
-        "DELETE FROM recent_contact WHERE rowid = 1",
+        "DELETE FROM contact WHERE rowid = 1",
         "Expected the vault to hold the contacts that the log refers to, but found 1 missing");
     assertDamage(
         "contacts.db",
-        "UPDATE recent_contact SET fields = x'010100000002426f' WHERE rowid = 1",
+        "UPDATE contact SET fields = x'010100000002426f' WHERE rowid = 1",
         "is not as it was written");
   }
 

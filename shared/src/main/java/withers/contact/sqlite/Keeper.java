@@ -5,19 +5,19 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import withers.contact.Contact;
+import java.util.TreeSet;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault.Deposit;
 import withers.contact.ContactVault.RecordName;
+import withers.contact.Referenced;
 import withers.contact.TaggedFields;
 import withers.contact.VaultKey;
 import withers.contact.VaultUnavailableException;
@@ -25,20 +25,17 @@ import withers.contact.VaultUnavailableException;
 /** Writes the vault's tables, inside the caller's transaction. */
 final class Keeper {
 
-  /** However many contacts there are, no larger part than this of them is recent for long. */
-  private static final long RECENT_PART = 16;
-
   private final Connection connection;
   private final VaultKey key;
-  private final long fewRecent;
+  private final Tables tables;
 
   /**
-   * @param fewRecent so many recent contacts are too few to be moved to the others
+   * @param tables says which table a contact goes into
    */
-  Keeper(Connection connection, VaultKey key, long fewRecent) {
+  Keeper(Connection connection, VaultKey key, Tables tables) {
     this.connection = connection;
     this.key = key;
-    this.fewRecent = fewRecent;
+    this.tables = tables;
   }
 
   /**
@@ -65,24 +62,49 @@ final class Keeper {
   }
 
   int store(Collection<Deposit> deposits) throws SQLException {
-    // In the order of the references: inserting at random places is several times slower.
-    SortedMap<ContactRef, Contact> wanted = new TreeMap<>();
-    SortedMap<ContactRef, Contact> unwanted = new TreeMap<>();
-    List<Deposit> all = List.copyOf(deposits);
-    List<ContactRef> references =
-        all.parallelStream().map(deposit -> key.reference(deposit.contact())).toList();
+    List<Referenced> wanted = new ArrayList<>(deposits.size());
+    Set<ContactRef> unwanted = new TreeSet<>();
     boolean suppressing = count("forgotten_record") > 0;
     try (PreparedStatement select =
         connection.prepareStatement(
             "SELECT count(*) FROM forgotten_record WHERE source = ? AND key = ?")) {
-      for (int i = 0; i < all.size(); i++) {
-        boolean suppressed = suppressing && suppressed(select, all.get(i));
-        (suppressed ? unwanted : wanted).putIfAbsent(references.get(i), all.get(i).contact());
+      for (Deposit deposit : deposits) {
+        ContactRef reference = deposit.referenceBy(key);
+        if (suppressing && suppressed(select, deposit)) {
+          unwanted.add(reference);
+        } else {
+          wanted.add(new Referenced(deposit.contact(), reference));
+        }
       }
     }
-    insertReferences("kept_out", unwanted.keySet());
-    wanted.keySet().removeAll(settled(wanted.keySet()));
-    return insert(wanted);
+    insertReferences("kept_out", unwanted);
+    return insert(inOrder(wanted));
+  }
+
+  /** Each once, in the order of the references: inserting at random places is slower. */
+  private static List<Referenced> inOrder(List<Referenced> contacts) {
+    contacts.sort(Comparator.comparing(Referenced::reference));
+    List<Referenced> once = new ArrayList<>(contacts.size());
+    for (Referenced one : contacts) {
+      if (once.isEmpty() || !once.get(once.size() - 1).reference().equals(one.reference())) {
+        once.add(one);
+      }
+    }
+    return once;
+  }
+
+  private int insert(List<Referenced> contacts) throws SQLException {
+    if (tables.isLarge(contacts.size(), rows("contact"))) {
+      settle();
+      return insert("contact", contacts);
+    }
+    Set<ContactRef> settled = settled(contacts.stream().map(Referenced::reference).toList());
+    contacts.removeIf(one -> settled.contains(one.reference()));
+    int inserted = insert("recent_contact", contacts);
+    if (tables.areMany(rows("recent_contact"), rows("contact"))) {
+      settle();
+    }
+    return inserted;
   }
 
   /** Those that are among the contacts that are not recent, of which there are many. */
@@ -104,28 +126,27 @@ final class Keeper {
     }
   }
 
-  /** Inserts contacts, none of which is settled. */
-  private int insert(Map<ContactRef, Contact> contacts) throws SQLException {
+  /** Inserts contacts, none of which is in the other table. */
+  private int insert(String table, List<Referenced> contacts) throws SQLException {
     try (PreparedStatement insert =
         connection.prepareStatement(
             """
-            INSERT INTO recent_contact SELECT ?1, ?2
+            INSERT INTO %s SELECT ?1, ?2
             WHERE NOT EXISTS(SELECT 1 FROM forgotten WHERE reference = ?1)
-            ON CONFLICT DO NOTHING""")) {
-      for (Map.Entry<ContactRef, Contact> one : contacts.entrySet()) {
-        insert.setBytes(1, References.bytes(one.getKey()));
-        insert.setBytes(2, TaggedFields.write(one.getValue()));
+            ON CONFLICT DO NOTHING"""
+                .formatted(table))) {
+      for (Referenced one : contacts) {
+        insert.setBytes(1, References.bytes(one.reference()));
+        insert.setBytes(2, TaggedFields.write(one.contact()));
         insert.addBatch();
       }
-      int inserted = Arrays.stream(insert.executeBatch()).sum();
-      settle();
-      return inserted;
+      return Arrays.stream(insert.executeBatch()).sum();
     }
   }
 
-  /** Moves recent contacts to the others once they are many. */
+  /** Moves recent contacts to the others. */
   private void settle() throws SQLException {
-    if (rows("recent_contact") > Math.max(fewRecent, rows("contact") / RECENT_PART)) {
+    if (rows("recent_contact") > 0) {
       try (Statement statement = connection.createStatement()) {
         statement.executeUpdate(
             "INSERT INTO contact SELECT reference, fields FROM recent_contact ORDER BY reference");

@@ -38,9 +38,6 @@ public final class SqliteContactVault implements ContactVault {
     void forget(Collection<ContactRef> references);
   }
 
-  /** The index of so many is small. */
-  private static final long FEW_RECENT = 1 << 17;
-
   private final SqliteFile file;
   private final VaultKey key;
   private final Connection connection;
@@ -50,12 +47,12 @@ public final class SqliteContactVault implements ContactVault {
   private volatile boolean closed;
 
   private SqliteContactVault(
-      SqliteFile file, VaultKey key, Connection connection, Forgetting first, long fewRecent) {
+      SqliteFile file, VaultKey key, Connection connection, Forgetting first, Tables tables) {
     this.file = file;
     this.key = key;
     this.connection = connection;
     this.first = first;
-    this.keeper = new Keeper(connection, key, fewRecent);
+    this.keeper = new Keeper(connection, key, tables);
     this.finder = file.trying(() -> new Finder(connection, key));
   }
 
@@ -87,12 +84,12 @@ public final class SqliteContactVault implements ContactVault {
    */
   public static SqliteContactVault open(
       Path path, VaultKey key, Forgetting first, Upgrading upgrading) {
-    return open(new SqliteFile(path, VaultSchema.FORMAT, upgrading), key, first, FEW_RECENT);
+    return open(new SqliteFile(path, VaultSchema.FORMAT, upgrading), key, first, Tables.USUAL);
   }
 
-  static SqliteContactVault open(SqliteFile file, VaultKey key, Forgetting first, long fewRecent) {
+  static SqliteContactVault open(SqliteFile file, VaultKey key, Forgetting first, Tables tables) {
     SqliteContactVault vault =
-        new SqliteContactVault(file, key, file.openForWriting(), first, fewRecent);
+        new SqliteContactVault(file, key, file.openForWriting(), first, tables);
     try {
       vault.writing(
           () -> {

@@ -31,7 +31,8 @@ final class VaultSchema {
           "CREATE TABLE vault_key(id INTEGER PRIMARY KEY, proof BLOB NOT NULL) STRICT");
 
   // Each new contact rewrites a page of the index, whose pages are many when the vault is large. So
-  // what is new gathers beside it, under a small index, until it is worth rewriting the large one.
+  // a few new ones gather beside it, under a small index, until they are worth rewriting the large
+  // one (see Tables).
   private static final List<String> RECENT =
       List.of(
           """

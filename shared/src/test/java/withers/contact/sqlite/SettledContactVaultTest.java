@@ -13,22 +13,17 @@ import withers.contact.RandomContacts;
 import withers.sqlite.SqliteFile;
 import withers.sqlite.Upgrading;
 
-/** The same vault, when contacts do not stay among the recent ones. */
+/** The same vault, when contacts come among the recent ones and do not stay there. */
 class SettledContactVaultTest extends SqliteContactVaultTest {
 
   @Override
   protected ContactVault open() {
-    return open(0);
+    return open(new Tables(0, 0));
   }
 
-  private ContactVault open(long fewRecent) {
+  private ContactVault open(Tables tables) {
     SqliteFile file = new SqliteFile(file(), VaultSchema.FORMAT, Upgrading.AT_ONCE);
-    return SqliteContactVault.open(file, KEY, references -> {}, fewRecent);
-  }
-
-  @Override
-  String newest() {
-    return "contact";
+    return SqliteContactVault.open(file, KEY, references -> {}, tables);
   }
 
   @Test
@@ -36,7 +31,7 @@ class SettledContactVaultTest extends SqliteContactVaultTest {
     Set<ContactRef> stored = new HashSet<>();
     RandomContacts random = new RandomContacts(5);
     for (int batch = 0; batch < 40; batch++) {
-      try (ContactVault vault = open(20)) {
+      try (ContactVault vault = open(tables(batch))) {
         List<Contact> contacts = random.contacts(1 + batch % 9);
         contacts.forEach(contact -> stored.add(vault.reference(contact)));
         vault.store(contacts.stream().map(this::deposit).toList());
@@ -45,5 +40,10 @@ class SettledContactVaultTest extends SqliteContactVaultTest {
         assertThat(vault.store(contacts.stream().map(this::deposit).toList())).isZero();
       }
     }
+  }
+
+  /** Small loads, and now and then one that is large beside what is there. */
+  private static Tables tables(int batch) {
+    return new Tables(batch % 5 == 4 ? 1000 : batch % 2, 20);
   }
 }

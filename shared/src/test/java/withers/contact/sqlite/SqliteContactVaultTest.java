@@ -153,7 +153,7 @@ class SqliteContactVaultTest extends ContactVaultContract {
 
   /** The table in which a contact is that was stored just now. */
   String newest() {
-    return "recent_contact";
+    return "contact";
   }
 
   @Test
