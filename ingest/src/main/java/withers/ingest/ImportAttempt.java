@@ -12,7 +12,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import withers.contact.ContactRef;
 import withers.contact.ContactVault.RecordName;
+import withers.contact.Referenced;
 import withers.fact.Locator;
 import withers.id.ImportId;
 import withers.id.RecordKey;
@@ -52,6 +54,7 @@ final class ImportAttempt {
   private final List<QuarantinedRow> rejected = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
   private Map<String, Long> joinedRows = Map.of();
+  private Set<ContactRef> stored = Set.of();
   private long read;
   private long applied;
   private long keptOut;
@@ -89,6 +92,7 @@ final class ImportAttempt {
   void read(RowSource rows) {
     recognised.ifPresent(known -> known.expected().forEach(detector::expect));
     read += set.files().stream().mapToLong(rows::recognised).sum();
+    stored = rows.stored();
     rows.read(this::take);
     remarks.addAll(rows.remarks());
     joinedRows = rows.joinedRows();
@@ -118,8 +122,15 @@ final class ImportAttempt {
   private void take(Translation.Stated stated) {
     if (detector.row(stated.key(), stated.statements())) {
       applied++;
-      writer.contacts(stated.key(), stated.contacts());
+      writer.contacts(stated.key(), toStore(stated));
     }
+  }
+
+  /** Of a record that is kept out all contacts are told: they may have to be kept out, too. */
+  private List<Referenced> toStore(Translation.Stated stated) {
+    return stored.isEmpty() || isForgotten(stated.key())
+        ? stated.contacts()
+        : stated.contacts().stream().filter(one -> !stored.contains(one.reference())).toList();
   }
 
   /** Records that come under new keys would else be taken for new ones beside the old. */

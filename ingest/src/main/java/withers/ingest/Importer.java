@@ -84,6 +84,30 @@ public final class Importer {
       Points points,
       int batch,
       Optional<KnownExports> known) {
+    this(
+        log,
+        vault,
+        numbers,
+        quarantine,
+        clock,
+        ids,
+        points,
+        batch,
+        known,
+        EarlyRows.Time.WHEN_A_CORE_IS_FREE);
+  }
+
+  Importer(
+      EventLog log,
+      ContactVault vault,
+      ChipNumberReader numbers,
+      Path quarantine,
+      Clock clock,
+      Supplier<ImportId> ids,
+      Points points,
+      int batch,
+      Optional<KnownExports> known,
+      EarlyRows.Time early) {
     this.log = log;
     this.vault = vault;
     this.numbers = numbers;
@@ -92,7 +116,7 @@ public final class Importer {
     this.ids = ids;
     this.points = points;
     this.batch = batch;
-    this.lastExports = new LastExports(known, numbers, vault::reference);
+    this.lastExports = new LastExports(known, numbers, vault, early);
   }
 
   /**

@@ -3,11 +3,10 @@ package withers.ingest;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import withers.chip.ChipNumber;
 import withers.chip.ChipNumberReader;
 import withers.contact.Contact;
-import withers.contact.ContactRef;
+import withers.contact.ContactVault;
 import withers.id.ImportId;
 import withers.id.RecordKey;
 import withers.ingest.csv.CsvLayout;
@@ -34,30 +33,42 @@ final class LastExports {
   private static final String TEST_NUMBER = "999000000000001";
 
   private final Optional<KnownExports> known;
+  private final ChipNumberReader numbers;
+  private final ContactVault vault;
+  private final EarlyRows.Time early;
   private final String surroundings;
 
   /**
    * @param known where exports are kept; empty to read every row of each
    * @param numbers what reads numbers has a say in what a row states
-   * @param references so have the references of contacts
+   * @param vault so have the references of contacts
+   * @param early when rows are read of records that are not recognised
    */
   LastExports(
       Optional<KnownExports> known,
       ChipNumberReader numbers,
-      Function<Contact, ContactRef> references) {
+      ContactVault vault,
+      EarlyRows.Time early) {
     this.known = known;
-    this.surroundings = numbers.read(TEST_NUMBER).kind() + " " + references.apply(Contact.NOBODY);
+    this.numbers = numbers;
+    this.vault = vault;
+    this.early = early;
+    this.surroundings = numbers.read(TEST_NUMBER).kind() + " " + vault.reference(Contact.NOBODY);
   }
 
   /** Where exports are kept, and how this one is to be read. */
   private record Suitable(KnownExports exports, Circumstances circumstances, CsvLayout layout) {}
 
-  /** An export of which something is known before it is read. */
-  record Known(Recognised recognised, CsvLayout layout) {
+  /**
+   * An export of which something is known before it is read.
+   *
+   * @param early rows that may have been read by now; empty when none have
+   */
+  record Known(Recognised recognised, CsvLayout layout, Optional<EarlyRows> early) {
 
     /** The same, with no record of these keys recognised. */
     Known without(Collection<RecordKey> keys) {
-      return new Known(recognised.without(keys), layout);
+      return new Known(recognised.without(keys), layout, Optional.empty());
     }
   }
 
@@ -68,12 +79,19 @@ final class LastExports {
         newest -> suitable(set).flatMap(suitable -> recognise(set, newest, suitable)));
   }
 
-  private static Optional<Known> recognise(ExportSet set, ImportId parent, Suitable suitable) {
+  private Optional<Known> recognise(ExportSet set, ImportId parent, Suitable suitable) {
+    EarlyRows rows =
+        new EarlyRows(
+            set,
+            suitable.layout,
+            opener -> new ExportReader(set, numbers, vault::reference, opener),
+            vault::stored,
+            early);
     return suitable
         .exports
         .recognise(
-            set.profile().id(), suitable.circumstances, parent, set.exportDate(), set.files())
-        .map(recognised -> new Known(recognised, suitable.layout));
+            set.profile().id(), suitable.circumstances, parent, set.exportDate(), set.files(), rows)
+        .map(recognised -> new Known(recognised, suitable.layout, Optional.of(rows)));
   }
 
   private Optional<Suitable> suitable(ExportSet set) {

@@ -2,6 +2,8 @@ package withers.ingest;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import withers.contact.ContactRef;
 import withers.ingest.file.ExportFile;
 import withers.ingest.rows.Header;
 import withers.ingest.rows.Row;
@@ -30,6 +32,11 @@ interface RowSource {
   /** How many rows each joined file had when it was last read, by its digest. */
   default Map<String, Long> joinedRows() {
     return Map.of();
+  }
+
+  /** Those of the rows' contacts that are known to be in the vault, all or some of them. */
+  default Set<ContactRef> stored() {
+    return Set.of();
   }
 
   /** How many rows of a file are known to be as they were, and are not read. */

@@ -12,12 +12,8 @@ import withers.chip.ChipNumberReader;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.id.RecordKey;
-import withers.ingest.csv.CsvLayout;
 import withers.ingest.file.ExportFile;
 import withers.ingest.known.Recognised;
-import withers.ingest.known.UnreadPlaces;
-import withers.ingest.rows.Header;
-import withers.ingest.rows.Row;
 import withers.ingest.rows.Rows;
 import withers.ingest.translate.Translation;
 
@@ -27,16 +23,16 @@ import withers.ingest.translate.Translation;
  */
 final class UnreadRows implements RowSource {
 
-  private static final int MOST_HELD = 50_000;
-
-  private record Held(ExportFile file, Header header, Row row, Translation translation) {}
+  /** More are not worth the memory. */
+  static final int MOST_HELD = 50_000;
 
   private final ExportSet set;
+  private final LastExports.Known known;
   private final Recognised recognised;
-  private final CsvLayout layout;
   private final ExportReader reader;
   private final Set<RecordKey> recognisedToo = new HashSet<>();
-  private Optional<List<Held>> held = Optional.empty();
+  private final Optional<EarlyRows.Result> early;
+  private Optional<List<HeldRow>> held = Optional.empty();
 
   private UnreadRows(
       ExportSet set,
@@ -44,9 +40,16 @@ final class UnreadRows implements RowSource {
       ChipNumberReader numbers,
       Function<Contact, ContactRef> references) {
     this.set = set;
+    this.known = known;
     this.recognised = known.recognised();
-    this.layout = known.layout();
     this.reader = new ExportReader(set, numbers, references, this::open);
+    this.early = known.early().flatMap(EarlyRows::result).filter(read -> isRight());
+  }
+
+  /** Whether rows that were read early are those that are to be read, to the end of the file. */
+  private boolean isRight() {
+    return recognised.isAsFound()
+        && (set.files().get(0).endsWithNewline() || !recognised.endsUnread(0));
   }
 
   /** Reads what was not recognised, and every row that shares its key with one of those. */
@@ -68,22 +71,32 @@ final class UnreadRows implements RowSource {
 
   /** Of rows with one key the order counts: one of them cannot be recognised and another read. */
   private void look() {
-    List<Held> rows = new ArrayList<>();
-    reader.read(
-        (file, header, row, translation) -> {
-          note((UnreadRow) row, translation);
-          if (rows.size() <= MOST_HELD) {
-            rows.add(new Held(file, header, row, translation));
-          }
-        });
-    held = rows.size() <= MOST_HELD ? Optional.of(rows) : Optional.empty();
+    if (early.isPresent()) {
+      held = Optional.of(early.get().rows());
+      early.get().rows().forEach(this::note);
+    } else {
+      held = Optional.of(readAll()).filter(rows -> rows.size() <= MOST_HELD);
+    }
   }
 
-  private void note(UnreadRow row, Translation translation) {
-    if (translation instanceof Translation.Stated stated) {
-      row.places.isOf(row.record, stated.key());
+  private List<HeldRow> readAll() {
+    List<HeldRow> rows = new ArrayList<>();
+    reader.read(
+        (file, header, row, translation) -> {
+          HeldRow one = new HeldRow(file, header, (UnreadRow) row, translation);
+          note(one);
+          if (rows.size() <= MOST_HELD) {
+            rows.add(one);
+          }
+        });
+    return rows;
+  }
+
+  private void note(HeldRow one) {
+    if (one.translation() instanceof Translation.Stated stated) {
+      recognised.isOf(set.files().indexOf(one.file()), one.row().record(), stated.key());
       noteKey(stated.key());
-    } else if (translation instanceof Translation.Rejected rejected) {
+    } else if (one.translation() instanceof Translation.Rejected rejected) {
       rejected.key().ifPresent(this::noteKey);
     }
   }
@@ -97,7 +110,7 @@ final class UnreadRows implements RowSource {
   @Override
   public void read(RowHandler handler) {
     if (held.isPresent()) {
-      held.get().forEach(one -> handler.on(one.file, one.header, one.row, one.translation));
+      held.get().forEach(one -> handler.on(one.file(), one.header(), one.row(), one.translation()));
     } else {
       reader.read(handler);
     }
@@ -110,65 +123,22 @@ final class UnreadRows implements RowSource {
 
   @Override
   public List<String> remarks() {
-    return reader.remarks();
+    return early.map(EarlyRows.Result::remarks).orElseGet(reader::remarks);
+  }
+
+  @Override
+  public Set<ContactRef> stored() {
+    return early.map(EarlyRows.Result::stored).orElseGet(Set::of);
   }
 
   private Rows open(ExportFile file, int index) {
     ExportFile left = recognised.endsUnread(index) ? file : file.withoutItsEnd();
     try {
       return new UnreadFile(
-          OpenExport.rows(left, recognised.unread(index), set.format(), layout),
+          OpenExport.rows(left, recognised.unread(index), set.format(), known.layout()),
           recognised.places(index));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    }
-  }
-
-  /** The rows that a reader makes of what is left of a file. */
-  private record UnreadFile(Rows rows, UnreadPlaces places) implements Rows {
-
-    @Override
-    public Header header() {
-      return rows.header();
-    }
-
-    @Override
-    public Optional<Row> next() {
-      return rows.next().map(row -> new UnreadRow(row, places, places.find(row.line())));
-    }
-
-    @Override
-    public List<String> remarks() {
-      return rows.remarks();
-    }
-
-    @Override
-    public void close() {
-      rows.close();
-    }
-  }
-
-  /** A row that knows where in the whole file it stands. */
-  private record UnreadRow(Row row, UnreadPlaces places, int record) implements Row {
-
-    @Override
-    public long line() {
-      return places.line(record);
-    }
-
-    @Override
-    public int size() {
-      return row.size();
-    }
-
-    @Override
-    public String cell(int place) {
-      return row.cell(place);
-    }
-
-    @Override
-    public String text() {
-      return row.text();
     }
   }
 }

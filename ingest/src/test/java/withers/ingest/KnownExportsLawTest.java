@@ -35,7 +35,8 @@ class KnownExportsLawTest {
   @Test
   void what_is_recognised_or_read_comes_to_the_same() {
     for (long seed = 0; seed < SEEDS; seed++) {
-      holds(seed);
+      holds(seed, EarlyRows.Time.WHEN_A_CORE_IS_FREE);
+      holds(seed, EarlyRows.Time.AT_ONCE);
     }
     // The law is empty unless all of this happens.
     assertThat(recognised).as("recognised").isGreaterThan(SEEDS);
@@ -45,15 +46,15 @@ class KnownExportsLawTest {
     assertThat(withheld).as("withheld").isPositive();
   }
 
-  private void holds(long seed) {
-    TestImports knowing = TestImports.knowing(folder.resolve("knowing-" + seed));
-    TestImports reading = new TestImports(folder.resolve("reading-" + seed));
+  private void holds(long seed, EarlyRows.Time early) {
+    TestImports knowing = TestImports.knowing(folder.resolve(early + "-knowing-" + seed), early);
+    TestImports reading = new TestImports(folder.resolve(early + "-reading-" + seed));
     List<RandomFiles.Export> exports = new RandomFiles(seed).exports();
     for (int i = 0; i < exports.size(); i++) {
       ImportReport known = knowing.take(files(knowing, exports.get(i)));
       ImportReport all = reading.take(files(reading, exports.get(i)));
 
-      String what = "seed %d, export %d of %s".formatted(seed, i, exports);
+      String what = "seed %d, %s, export %d of %s".formatted(seed, early, i, exports);
       assertThat(told(known)).as(what).isEqualTo(told(all));
       assertThat(known.reuse().notKept()).as(what).isEmpty();
       assertThat(knowing.events()).as(what).isEqualTo(reading.events());

@@ -51,19 +51,26 @@ final class TestImports {
   private final Path folder;
   private Profiles profiles;
   private final Optional<KnownExports> known;
+  private final EarlyRows.Time early;
   private long imports;
 
   TestImports(Path folder) {
-    this(folder, Optional.empty());
+    this(folder, Optional.empty(), EarlyRows.Time.WHEN_A_CORE_IS_FREE);
   }
 
   /** Imports that go by the last one. */
   static TestImports knowing(Path folder) {
-    return new TestImports(folder, Optional.of(new KnownExports(folder.resolve("known"))));
+    return knowing(folder, EarlyRows.Time.WHEN_A_CORE_IS_FREE);
   }
 
-  private TestImports(Path folder, Optional<KnownExports> known) {
+  /** Imports that go by the last one, and read then what they do not find there. */
+  static TestImports knowing(Path folder, EarlyRows.Time early) {
+    return new TestImports(folder, Optional.of(new KnownExports(folder.resolve("known"))), early);
+  }
+
+  private TestImports(Path folder, Optional<KnownExports> known, EarlyRows.Time early) {
     this.known = known;
+    this.early = early;
     this.folder = folder;
     this.profiles = profiles(PROFILE);
   }
@@ -138,11 +145,19 @@ final class TestImports {
 
   /** Imports files that are one export, older ones too. */
   ImportReport take(List<Path> files, Points points) {
-    List<ExportSet> sets =
-        new ExportSorter(profiles, Optional.empty(), Optional.empty(), Optional.empty())
-            .sort(files)
-            .sets();
-    return importer(points).run(sets.get(0), Set.of(Allowance.values()), bytes -> {});
+    return importer(points).run(set(files), Set.of(Allowance.values()), bytes -> {});
+  }
+
+  private ExportSet set(List<Path> files) {
+    return new ExportSorter(profiles, Optional.empty(), Optional.empty(), Optional.empty())
+        .sort(files)
+        .sets()
+        .get(0);
+  }
+
+  /** A file that is an export. */
+  ExportSet set(Path file) {
+    return set(List.of(file));
   }
 
   private Importer importer(Points points) {
@@ -155,7 +170,8 @@ final class TestImports {
         () -> new ImportId(new UUID(0, ++imports)),
         points,
         SMALL_BATCH,
-        known);
+        known,
+        early);
   }
 
   static LocalDate day(String text) {

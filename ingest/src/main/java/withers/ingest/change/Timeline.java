@@ -79,6 +79,9 @@ final class Timeline {
 
   /** The days after this one at which the log says something by itself, in order. */
   List<Integer> daysAfter(int day) {
+    if (told.length == 0 || lastDay() <= day) {
+      return List.of(); // nearly always, and imports ask for each row
+    }
     return Arrays.stream(told).map(Told::day).filter(d -> d > day).distinct().toList();
   }
 

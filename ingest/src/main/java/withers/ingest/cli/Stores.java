@@ -1,5 +1,7 @@
 package withers.ingest.cli;
 
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import withers.contact.ContactVault;
 import withers.log.EventLog;
 import withers.workspace.Workspace;
@@ -21,9 +23,22 @@ record Stores(EventLog log, ContactVault vault) implements AutoCloseable {
     }
   }
 
+  /** Closes both at once: each empties its write-ahead log and waits for the disk. */
   @Override
   public void close() {
-    vault.close();
-    log.close();
+    CompletableFuture<Void> vaultClosed = CompletableFuture.runAsync(vault::close);
+    try {
+      log.close();
+    } finally {
+      join(vaultClosed);
+    }
+  }
+
+  private static void join(CompletableFuture<Void> closed) {
+    try {
+      closed.join();
+    } catch (CompletionException failed) {
+      throw failed.getCause() instanceof RuntimeException cause ? cause : failed;
+    }
   }
 }

@@ -43,6 +43,15 @@ public final class FileDigest {
   }
 
   /**
+   * Has this done on a thread that is free then, once the digest is made; not when that fails.
+   *
+   * @param work throws nothing: nobody would see it
+   */
+  public void afterwards(Runnable work) {
+    CompletableFuture<Void> unused = hex.thenRunAsync(work);
+  }
+
+  /**
    * The digest in lower-case hexadecimal.
    *
    * @throws UncheckedIOException when the file could not be read

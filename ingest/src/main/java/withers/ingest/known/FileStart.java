@@ -25,6 +25,10 @@ record FileStart(int length, long line, long first, long second) {
    * @throws UnrecognisableException when that is more than a header can be, or than there is
    */
   static FileStart of(InputStream in, long length, long line, RecordHash hash) throws IOException {
+    return of(bytes(in, length), line, hash);
+  }
+
+  private static byte[] bytes(InputStream in, long length) throws IOException {
     if (length > LONGEST) {
       throw new UnrecognisableException("a header of more than %,d bytes".formatted(LONGEST));
     }
@@ -32,6 +36,10 @@ record FileStart(int length, long line, long first, long second) {
     if (bytes.length < length) {
       throw new UnrecognisableException("a file that is shorter than its header");
     }
+    return bytes;
+  }
+
+  private static FileStart of(byte[] bytes, long line, RecordHash hash) {
     hash.hash(bytes, 0, bytes.length);
     return new FileStart(bytes.length, line, hash.first(), hash.second());
   }
@@ -39,10 +47,12 @@ record FileStart(int length, long line, long first, long second) {
   /**
    * Passes over the start of another file.
    *
+   * @return its bytes
    * @throws UnrecognisableException when it is another one, or has another end of line
    */
-  void require(PushbackInputStream in, RecordHash hash) throws IOException {
-    boolean isThis = of(in, length, line, hash).equals(this);
+  byte[] require(PushbackInputStream in, RecordHash hash) throws IOException {
+    byte[] bytes = bytes(in, length);
+    boolean isThis = of(bytes, line, hash).equals(this);
     int next = in.read();
     if (!isThis || next == '\n') {
       throw new UnrecognisableException("another header");
@@ -50,6 +60,7 @@ record FileStart(int length, long line, long first, long second) {
     if (next >= 0) {
       in.unread(next);
     }
+    return bytes;
   }
 
   void write(DataOutput out) throws IOException {

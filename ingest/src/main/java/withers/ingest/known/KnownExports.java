@@ -36,6 +36,7 @@ public final class KnownExports {
    *
    * @param parent the source's newest marker
    * @param date its export date
+   * @param early is told at once of records that are not recognised, when there is one file
    * @return what is known; empty when nothing is that could be gone by
    */
   public Optional<Recognised> recognise(
@@ -43,7 +44,8 @@ public final class KnownExports {
       Circumstances circumstances,
       ImportId parent,
       LocalDate date,
-      List<ExportFile> files) {
+      List<ExportFile> files,
+      Strangers early) {
     try {
       Cache cache = cache(source);
       Optional<Stamp> kept = cache.read().filter(stamp -> fits(stamp, circumstances, parent, date));
@@ -51,7 +53,8 @@ public final class KnownExports {
         return Optional.empty();
       }
       KnownExport known = new KnownExport(cache, kept.get(), circumstances);
-      return Optional.of(recognise(known, files, new BitSet()));
+      return Optional.of(
+          recognise(known, files, new BitSet(), files.size() == 1 ? early : Strangers.IGNORED));
     } catch (IOException | UncheckedIOException | UnrecognisableException unusable) {
       return Optional.empty();
     }
@@ -65,11 +68,12 @@ public final class KnownExports {
   }
 
   /** Files are compared side by side. */
-  static Recognised recognise(KnownExport known, List<ExportFile> files, BitSet barred) {
+  static Recognised recognise(
+      KnownExport known, List<ExportFile> files, BitSet barred, Strangers early) {
     List<Recognition> recognitions =
         IntStream.range(0, files.size())
             .parallel()
-            .mapToObj(i -> recognise(known, files.get(i), expected(known, i), barred))
+            .mapToObj(i -> recognise(known, files.get(i), expected(known, i), barred, early))
             .toList();
     return new Recognised(known, files, recognitions, barred);
   }
@@ -80,20 +84,23 @@ public final class KnownExports {
   }
 
   private static Recognition recognise(
-      KnownExport known, ExportFile file, int expected, BitSet barred) {
+      KnownExport known, ExportFile file, int expected, BitSet barred, Strangers early) {
     RecordHash hash = known.newHash();
     FileStart start = known.stamp().start();
     try (PushbackInputStream in = new PushbackInputStream(file.open())) {
-      start.require(in, hash);
+      early.begin(known, start.require(in, hash), start.line());
       RecordScanner records = known.circumstances().scanner(in, start.length(), start.line());
       Recognition found =
-          new Recogniser(known.order(), known.index(), barred, hash, expected).compare(records);
+          new Recogniser(known.order(), known.index(), barred, hash, expected, early)
+              .compare(records);
       if (records.size() != file.size()) {
         throw new UnrecognisableException("a file that changed while it was read");
       }
       return found;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    } finally {
+      early.end();
     }
   }
 

@@ -2,6 +2,7 @@ package withers.ingest.known;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashSet;
@@ -26,6 +27,7 @@ public final class Recognised {
   private final List<Recognition> recognitions;
   private final BitSet barred;
   private final BitSet places = new BitSet();
+  private final RecordHash hash;
   private Optional<BitSet> records = Optional.empty();
   private Optional<Map<RecordKey, Integer>> expected = Optional.empty();
 
@@ -35,6 +37,7 @@ public final class Recognised {
   Recognised(
       KnownExport known, List<ExportFile> files, List<Recognition> recognitions, BitSet barred) {
     this.known = known;
+    this.hash = known.newHash();
     this.barred = barred;
     this.files = List.copyOf(files);
     this.recognitions = List.copyOf(recognitions);
@@ -90,7 +93,18 @@ public final class Recognised {
 
   /** Where the rows of {@link #unread(int)} stand in the file. */
   public UnreadPlaces places(int file) {
-    return new UnreadPlaces(recognitions.get(file), known.stamp().start(), known.newHash());
+    return new UnreadPlaces(recognitions.get(file), known.stamp().start().line());
+  }
+
+  /** Notes that a record of a file was read, has this key, and that its row was taken whole. */
+  public void isOf(int file, int record, RecordKey key) {
+    byte[] bytes = key.value().getBytes(StandardCharsets.UTF_8);
+    recognitions.get(file).key(record, Renewal.keyHash(hash, bytes));
+  }
+
+  /** Whether no record was found elsewhere than where it was expected, once all were compared. */
+  public boolean isAsFound() {
+    return recognitions.stream().noneMatch(Recognition::hasRecovered);
   }
 
   /** Whether what {@link #unread(int)} ends with is the end of the file. */
@@ -117,7 +131,7 @@ public final class Recognised {
     keys.forEach(key -> number(key).ifPresent(numbers::add));
     BitSet more = placesOf(numbers);
     more.or(barred);
-    return KnownExports.recognise(known, files, more);
+    return KnownExports.recognise(known, files, more, Strangers.IGNORED);
   }
 
   private BitSet placesOf(Set<Integer> numbers) {

@@ -17,6 +17,7 @@ final class Recogniser {
   private final OrderIndex index;
   private final BitSet barred;
   private final RecordHash hash;
+  private final Strangers early;
   private final Recognition recognition = new Recognition();
   private int expected;
   private int runStart;
@@ -26,8 +27,15 @@ final class Recogniser {
   /**
    * @param barred places that nothing is recognised by
    * @param expected the place of the file's first record in the last export
+   * @param early is told at once of records that are not recognised
    */
-  Recogniser(Order order, OrderIndex index, BitSet barred, RecordHash hash, int expected) {
+  Recogniser(
+      Order order,
+      OrderIndex index,
+      BitSet barred,
+      RecordHash hash,
+      int expected,
+      Strangers early) {
     this.order = order.cursor();
     this.size = order.size();
     this.index = index;
@@ -35,6 +43,7 @@ final class Recogniser {
     this.hash = hash;
     this.expected = expected;
     this.runStart = expected;
+    this.early = early;
   }
 
   Recognition compare(RecordScanner records) throws IOException {
@@ -48,6 +57,8 @@ final class Recogniser {
       } else {
         endRun();
         recognition.unrecognised(records, hash);
+        early.record(
+            records.bytes(), records.from(), records.length(), records.line(), records.height());
         strangers++;
       }
     }

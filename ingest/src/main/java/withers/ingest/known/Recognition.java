@@ -7,7 +7,7 @@ import java.util.Optional;
  * What one file has in common with the last export, in the order of the file: runs of recognised
  * records, each after some that were not.
  */
-final class Recognition {
+final class Recognition implements UnreadRecords {
 
   /** The place in the last export of a record that has none there. */
   static final int NOWHERE = -1;
@@ -94,11 +94,13 @@ final class Recognition {
     return (long) lookedUp + found;
   }
 
-  int unrecognised() {
+  @Override
+  public int unrecognised() {
     return places.size();
   }
 
-  boolean isUnread(int at) {
+  @Override
+  public boolean isUnread(int at) {
     return places.get(at) == NOWHERE;
   }
 
@@ -115,16 +117,22 @@ final class Recognition {
     return offsets.get(at);
   }
 
+  /** Whether some of the records were found elsewhere after all. */
+  boolean hasRecovered() {
+    return found > 0;
+  }
+
   int length(int at) {
     return lengths.get(at);
   }
 
-  long line(int at) {
+  @Override
+  public long line(int at) {
     return lines.get(at);
   }
 
-  /** How many lines the record takes. */
-  int height(int at) {
+  @Override
+  public int height(int at) {
     return heights.get(at);
   }
 

@@ -1,24 +1,22 @@
 package withers.ingest.known;
 
-import java.nio.charset.StandardCharsets;
-import withers.id.RecordKey;
-
 /**
  * Tells which unread records of a file the rows are that a reader makes of them. Ask in their
  * order. Not safe for several threads.
  */
 public final class UnreadPlaces {
 
-  private final Recognition recognition;
-  private final RecordHash hash;
+  private final UnreadRecords records;
   private int at = -1;
   private long start;
   private long next;
 
-  UnreadPlaces(Recognition recognition, FileStart start, RecordHash hash) {
-    this.recognition = recognition;
-    this.hash = hash;
-    this.next = start.line();
+  /**
+   * @param line on which the first row of the file starts
+   */
+  UnreadPlaces(UnreadRecords records, long line) {
+    this.records = records;
+    this.next = line;
   }
 
   /**
@@ -39,22 +37,16 @@ public final class UnreadPlaces {
   private void advance() {
     do {
       at++;
-      if (at == recognition.unrecognised()) {
+      if (at == records.unrecognised()) {
         throw new UnrecognisableException("a reader that finds more records");
       }
-    } while (!recognition.isUnread(at));
+    } while (!records.isUnread(at));
     start = next;
-    next += recognition.height(at);
+    next += records.height(at);
   }
 
   /** The line of the file on which a record starts. */
   public long line(int record) {
-    return recognition.line(record);
-  }
-
-  /** Notes that a record was read, has this key, and that its row was taken whole. */
-  public void isOf(int record, RecordKey key) {
-    byte[] bytes = key.value().getBytes(StandardCharsets.UTF_8);
-    recognition.key(record, Renewal.keyHash(hash, bytes));
+    return records.line(record);
   }
 }
