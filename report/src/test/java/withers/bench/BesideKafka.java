@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import withers.cli.Console;
 import withers.fact.ChipEvent;
+import withers.kafka.KafkaCluster;
 import withers.kafka.TestJars;
 import withers.kafka.broker.BrokerPlan;
 import withers.kafka.broker.LocalBroker;
@@ -39,6 +40,12 @@ final class BesideKafka implements Callable<Integer> {
   @Option(names = "--rounds", defaultValue = "5", description = "Rounds (${DEFAULT-VALUE}).")
   private int rounds;
 
+  @Option(
+      names = "--repeats",
+      defaultValue = "40",
+      description = "How often each of 300,000 events comes (${DEFAULT-VALUE}).")
+  private int repeats;
+
   private final Map<String, List<Double>> rates = new TreeMap<>();
 
   BesideKafka(Console console) {
@@ -58,12 +65,15 @@ final class BesideKafka implements Callable<Integer> {
   public Integer call() throws Exception {
     Path folder = Files.createTempDirectory("withers-beside-kafka");
     long bytes = writePayloads(folder.resolve("payloads"));
-    Files.writeString(folder.resolve("producer"), PRODUCER.formatted(RawPayload.class.getName()));
-    Files.writeString(folder.resolve("consumer"), CONSUMER);
+    Files.writeString(
+        folder.resolve("producer"),
+        PRODUCER.formatted(KafkaCluster.GATHERING_MILLIS, RawPayload.class.getName()));
+    Files.writeString(
+        folder.resolve("consumer"), CONSUMER.formatted(KafkaCluster.FETCH_WAIT_MILLIS));
     Machine machine = Machine.here();
     console.print(
         "%,d chunks of 1,000 events, %,d bytes each on average; %d processors, load %.1f before"
-            .formatted(KafkaWork.chunks(), bytes, machine.processors(), machine.loadAverage()));
+            .formatted(chunks(), bytes, machine.processors(), machine.loadAverage()));
     try (LocalBroker broker =
         LocalBroker.start(BrokerPlan.alone(folder.resolve("broker"), TestJars.all()))) {
       for (int round = 0; round < rounds; round++) {
@@ -83,7 +93,7 @@ final class BesideKafka implements Callable<Integer> {
       enable.idempotence=true
       compression.type=zstd
       batch.size=262144
-      linger.ms=1
+      linger.ms=%d
       max.request.size=16777216
       interceptor.classes=%s
       """;
@@ -92,7 +102,7 @@ final class BesideKafka implements Callable<Integer> {
       """
       isolation.level=read_committed
       max.partition.fetch.bytes=4194304
-      fetch.max.wait.ms=5
+      fetch.max.wait.ms=%d
       """;
 
   /** Returns how long a chunk is on average. */
@@ -121,8 +131,13 @@ final class BesideKafka implements Callable<Integer> {
     note("append: encoding alone", ours("encode", at, prefix));
     note("replay: Kafka's tool", toolReads(at, folder, prefix + ".chips"));
     note("replay", ours("replay", at, prefix));
+    note("replay: one thread", ours("replay-alone", at, prefix));
     note("replay: chunks by the bare client", ours("read", at, prefix));
     note("replay: decoding alone", ours("decode", at, prefix));
+  }
+
+  private int chunks() {
+    return new KafkaWork(repeats).chunks();
   }
 
   private void note(String what, double eventsPerSecond) {
@@ -136,12 +151,14 @@ final class BesideKafka implements Callable<Integer> {
             Locale.ROOT, figure > 100 ? "%-36s %,12.0f events/s" : "%-36s %12.2f", what, figure));
   }
 
-  private static double ours(String work, String address, String prefix) throws Exception {
-    String[] said = last(java(KafkaWork.class.getName(), work, address, prefix)).split(" ");
+  private double ours(String work, String address, String prefix) throws Exception {
+    String[] said =
+        last(java(KafkaWork.class.getName(), work, address, prefix, String.valueOf(repeats)))
+            .split(" ");
     return Long.parseLong(said[1]) / Double.parseDouble(said[0]);
   }
 
-  private static double toolAppends(String address, Path folder, String topic) throws Exception {
+  private double toolAppends(String address, Path folder, String topic) throws Exception {
     String said =
         last(
             java(
@@ -149,7 +166,7 @@ final class BesideKafka implements Callable<Integer> {
                 "--topic",
                 topic,
                 "--num-records",
-                String.valueOf(KafkaWork.chunks()),
+                String.valueOf(chunks()),
                 "--throughput",
                 "-1",
                 "--payload-file",
@@ -162,7 +179,7 @@ final class BesideKafka implements Callable<Integer> {
         * Double.parseDouble(said.replaceFirst("(?s).*sent, ([0-9.]+) records/sec.*", "$1"));
   }
 
-  private static double toolReads(String address, Path folder, String topic) throws Exception {
+  private double toolReads(String address, Path folder, String topic) throws Exception {
     String said =
         last(
             java(
@@ -170,7 +187,7 @@ final class BesideKafka implements Callable<Integer> {
                 "--topic",
                 topic,
                 "--num-records",
-                String.valueOf(KafkaWork.chunks()),
+                String.valueOf(chunks()),
                 "--bootstrap-server",
                 address,
                 "--command-config",

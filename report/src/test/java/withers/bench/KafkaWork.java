@@ -3,12 +3,13 @@ package withers.bench;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import org.apache.kafka.clients.consumer.Consumer;
@@ -36,16 +37,18 @@ final class KafkaWork {
   /** Appended together: as many events as an import holds at a time. */
   private static final int TOGETHER = 64;
 
-  /** The same events come again, so that many fit into little memory. */
-  private static final int REPEATS = 10;
-
   private static final int DISTINCT = 300;
   private static final long SEED = 20260301;
 
-  private KafkaWork() {}
+  /** The same events come again so often, so that many fit into little memory. */
+  private final int repeats;
 
-  static int chunks() {
-    return DISTINCT * REPEATS;
+  KafkaWork(int repeats) {
+    this.repeats = repeats;
+  }
+
+  int chunks() {
+    return DISTINCT * repeats;
   }
 
   /** What is appended, a chunk each. */
@@ -66,70 +69,65 @@ final class KafkaWork {
   /**
    * Does one piece of work.
    *
-   * @param args its name, the broker's address, the prefix of topics
+   * @param args its name, the broker's address, the prefix of topics, how often the events come
    */
   public static void main(String... args) throws Exception {
     Stopwatch watch = new Stopwatch();
     KafkaCluster cluster = cluster(args[1], args[2]);
-    long events =
-        switch (args[0]) {
-          case "append" -> append(cluster, watch);
-          case "send" -> send(cluster, watch);
-          case "encode" -> encode(watch);
-          case "replay" -> replay(cluster, watch);
-          case "read" -> read(cluster, watch);
-          case "decode" -> decode(watch);
-          default -> throw new IllegalArgumentException(args[0]);
-        };
+    long events = new KafkaWork(Integer.parseInt(args[3])).work(args[0], cluster, watch);
     System.out.printf(Locale.ROOT, "%.4f %d%n", watch.seconds(), events);
   }
 
+  private long work(String name, KafkaCluster cluster, Stopwatch watch) throws Exception {
+    return switch (name) {
+      case "append" -> append(cluster, watch);
+      case "send" -> send(cluster, watch);
+      case "encode" -> encode(watch);
+      case "replay" -> replay(cluster, watch, Runtime.getRuntime().availableProcessors());
+      case "replay-alone" -> replay(cluster, watch, 1);
+      case "read" -> read(cluster, watch);
+      case "decode" -> decode(watch);
+      default -> throw new IllegalArgumentException(name);
+    };
+  }
+
   /** The log: encodes, sends, waits until all have it, and makes it visible. */
-  private static long append(KafkaCluster cluster, Stopwatch watch) throws Exception {
+  private long append(KafkaCluster cluster, Stopwatch watch) throws Exception {
     List<List<ChipEvent>> all = events();
     try (EventLog log = KafkaEventLog.open(cluster)) {
       return watch.time(
           () -> {
-            appendAll(log, batches(all));
+            appendAll(log, all);
             log.commit(SampleMarkers.marker(SampleMarkers.id(1), Optional.empty(), "bench"));
             return (long) chunks() * CHUNK;
           });
     }
   }
 
-  /** Encodes what comes next while it waits for the broker. */
-  private static void appendAll(EventLog log, List<List<Batch<ChipEvent>>> groups) {
-    CompletableFuture<EventLog.Appending> next = prepared(log, groups.get(0));
-    for (int i = 1; i <= groups.size(); i++) {
+  /** Encodes the next group while one is sent, as an import does. */
+  private void appendAll(EventLog log, List<List<ChipEvent>> all) {
+    CompletableFuture<EventLog.Appending> next = prepared(log, all, 0);
+    for (int from = 0; from < chunks(); from += TOGETHER) {
       EventLog.Appending now = next.join();
-      if (i < groups.size()) {
-        next = prepared(log, groups.get(i));
-      }
+      next = prepared(log, all, from + TOGETHER);
       now.append();
     }
   }
 
-  private static CompletableFuture<EventLog.Appending> prepared(
-      EventLog log, List<Batch<ChipEvent>> group) {
-    return CompletableFuture.supplyAsync(() -> log.prepare(group));
+  private CompletableFuture<EventLog.Appending> prepared(
+      EventLog log, List<List<ChipEvent>> all, int from) {
+    return CompletableFuture.supplyAsync(() -> log.prepare(batches(all, from)));
   }
 
-  private static List<List<Batch<ChipEvent>>> batches(List<List<ChipEvent>> all) {
-    Map<Integer, Integer> sequences = new HashMap<>();
-    List<List<Batch<ChipEvent>>> groups = new ArrayList<>();
-    for (int i = 0; i < chunks(); i++) {
-      if (i % TOGETHER == 0) {
-        groups.add(new ArrayList<>());
-      }
-      int partition = partition(i);
-      int sequence = sequences.merge(partition, 1, Integer::sum) - 1;
-      groups
-          .get(groups.size() - 1)
-          .add(
-              new Batch<>(
-                  Streams.CHIPS, partition, SampleMarkers.id(1), sequence, all.get(i % DISTINCT)));
-    }
-    return groups;
+  private List<Batch<ChipEvent>> batches(List<List<ChipEvent>> all, int from) {
+    return IntStream.range(from, Math.min(chunks(), from + TOGETHER))
+        .mapToObj(chunk -> batch(chunk, all.get(chunk % DISTINCT)))
+        .toList();
+  }
+
+  private static Batch<ChipEvent> batch(int chunk, List<ChipEvent> events) {
+    int sequence = chunk / Streams.CHIPS.partitions();
+    return new Batch<>(Streams.CHIPS, partition(chunk), SampleMarkers.id(1), sequence, events);
   }
 
   static int partition(int chunk) {
@@ -137,10 +135,10 @@ final class KafkaWork {
   }
 
   /** The same chunks, encoded before, by the bare client. */
-  private static long send(KafkaCluster cluster, Stopwatch watch) throws Exception {
+  private long send(KafkaCluster cluster, Stopwatch watch) throws Exception {
     List<byte[]> chunks = events().stream().map(KafkaWork::encoded).toList();
     String topic = cluster.settings().topic("chips");
-    try (Producer<byte[], byte[]> producer = cluster.producer()) {
+    try (Producer<byte[], byte[]> producer = cluster.gatheringProducer()) {
       producer.partitionsFor(topic);
       return watch.time(
           () -> {
@@ -158,34 +156,50 @@ final class KafkaWork {
     }
   }
 
-  private static long encode(Stopwatch watch) throws Exception {
+  private long encode(Stopwatch watch) throws Exception {
     List<List<ChipEvent>> all = events();
     return watch.time(
         () -> {
-          for (int i = 0; i < REPEATS; i++) {
+          for (int i = 0; i < repeats; i++) {
             all.parallelStream().map(KafkaWork::encoded).forEach(chunk -> {});
           }
           return (long) chunks() * CHUNK;
         });
   }
 
-  /** The log: reads and decodes all events of all partitions, on one thread. */
-  private static long replay(KafkaCluster cluster, Stopwatch watch) throws Exception {
+  /** The log: reads and decodes all events of all partitions, those shared out among threads. */
+  private static long replay(KafkaCluster cluster, Stopwatch watch, int threads) throws Exception {
     try (EventLog log = KafkaEventLog.open(cluster)) {
       LogSnapshot snapshot = log.snapshot();
-      long[] events = {0};
-      return watch.time(
-          () -> {
-            for (int p = 0; p < Streams.CHIPS.partitions(); p++) {
-              snapshot.replay(Streams.CHIPS, p, (event, marker) -> events[0]++);
-            }
-            return events[0];
-          });
+      return watch.time(() -> replay(snapshot, threads));
     }
   }
 
+  private static long replay(LogSnapshot snapshot, int threads) throws Exception {
+    ExecutorService pool = Executors.newFixedThreadPool(threads);
+    try {
+      List<Callable<Long>> partitions =
+          IntStream.range(0, Streams.CHIPS.partitions())
+              .<Callable<Long>>mapToObj(partition -> () -> count(snapshot, partition))
+              .toList();
+      long events = 0;
+      for (Future<Long> one : pool.invokeAll(partitions)) {
+        events += one.get();
+      }
+      return events;
+    } finally {
+      pool.shutdown();
+    }
+  }
+
+  private static long count(LogSnapshot snapshot, int partition) {
+    long[] events = {0};
+    snapshot.replay(Streams.CHIPS, partition, (event, marker) -> events[0]++);
+    return events[0];
+  }
+
   /** The same records by the bare client, looked at no further. */
-  private static long read(KafkaCluster cluster, Stopwatch watch) throws Exception {
+  private long read(KafkaCluster cluster, Stopwatch watch) throws Exception {
     String topic = cluster.settings().topic("chips");
     List<TopicPartition> partitions =
         IntStream.range(0, Streams.CHIPS.partitions())
@@ -205,12 +219,12 @@ final class KafkaWork {
     }
   }
 
-  private static long decode(Stopwatch watch) throws Exception {
+  private long decode(Stopwatch watch) throws Exception {
     List<byte[]> chunks = events().stream().map(KafkaWork::encoded).toList();
     long[] events = {0};
     return watch.time(
         () -> {
-          for (int i = 0; i < REPEATS; i++) {
+          for (int i = 0; i < repeats; i++) {
             chunks.forEach(chunk -> Streams.CHIPS.codec().decode(chunk, event -> events[0]++));
           }
           return events[0];

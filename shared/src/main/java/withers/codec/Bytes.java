@@ -18,6 +18,10 @@ public final class Bytes {
   /** An unsigned number, seven bits a byte, lowest first; the top bit says that more follow. */
   public void unsigned(long value) {
     room(LONGEST_VARINT);
+    if (value >>> 7 == 0) { // most are
+      bytes[size++] = (byte) value;
+      return;
+    }
     long rest = value;
     while ((rest & ~0x7fL) != 0) {
       bytes[size++] = (byte) (rest | 0x80);

@@ -1,6 +1,7 @@
 package withers.codec;
 
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +12,9 @@ final class Family<T> {
   private final String name;
   private final Class<T> type;
   private final List<Shape<? extends T>> shapes;
-  private final Map<Class<?>, Shape<? extends T>> byType = new HashMap<>();
+
+  // By identity: a class has no hash of its own, and HashMap would ask the JVM for one each time.
+  private final IdentityHashMap<Class<?>, Shape<? extends T>> byType = new IdentityHashMap<>();
   private final Map<Integer, Shape<? extends T>> byId = new HashMap<>();
   private final Map<String, Shape<? extends T>> byName = new HashMap<>();
 

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import org.apache.kafka.clients.admin.Admin;
 import org.apache.kafka.clients.admin.AdminClientConfig;
@@ -27,12 +26,16 @@ public final class KafkaCluster {
   private static final int LARGEST_REQUEST = 16 << 20;
   private static final int BATCH_BYTES = 256 << 10;
   private static final int FETCH_BYTES = 4 << 20;
+  private static final int LINGER_MILLIS = 1;
+
+  /** How long records wait for company: see {@link #gatheringProducer}. */
+  public static final int GATHERING_MILLIS = 1000;
 
   /**
    * Readers stop at a known end. Clients fetch ahead, though, and a fetch that waits at the end for
    * records to come would hold up the consumer's next use.
    */
-  private static final int FETCH_WAIT_MILLIS = 5;
+  public static final int FETCH_WAIT_MILLIS = 1;
 
   /** A member of a group that takes longer for one record is taken for dead. */
   private static final int LONGEST_TASK_MILLIS = 15 * 60_000;
@@ -78,12 +81,23 @@ public final class KafkaCluster {
 
   /** A producer whose records arrive once each and in order, all replicas having them. */
   public Producer<byte[], byte[]> producer() {
-    return new KafkaProducer<>(producing(Optional.empty()));
+    return new KafkaProducer<>(producing(LINGER_MILLIS));
+  }
+
+  /**
+   * The same for many records, which wait up to {@value #GATHERING_MILLIS} ms for others of their
+   * partition, to travel and be stored together. Whoever waits for one flushes first.
+   */
+  public Producer<byte[], byte[]> gatheringProducer() {
+    return new KafkaProducer<>(producing(GATHERING_MILLIS));
   }
 
   /** A producer that shuts out earlier ones of the same id, once its transactions have begun. */
   public Producer<byte[], byte[]> producer(String transactionalId) {
-    return new KafkaProducer<>(producing(Optional.of(transactionalId)));
+    Map<String, Object> config = producing(LINGER_MILLIS);
+    config.put(ProducerConfig.TRANSACTIONAL_ID_CONFIG, transactionalId);
+    config.put(ProducerConfig.TRANSACTION_TIMEOUT_CONFIG, millis(patience));
+    return new KafkaProducer<>(config);
   }
 
   /**
@@ -129,7 +143,7 @@ public final class KafkaCluster {
     return new KafkaConsumer<>(config);
   }
 
-  private Map<String, Object> producing(Optional<String> transactionalId) {
+  private Map<String, Object> producing(int lingerMillis) {
     Map<String, Object> config = common();
     config.put(ProducerConfig.ACKS_CONFIG, "all");
     config.put(ProducerConfig.ENABLE_IDEMPOTENCE_CONFIG, true);
@@ -137,16 +151,11 @@ public final class KafkaCluster {
     config.put(ProducerConfig.BATCH_SIZE_CONFIG, BATCH_BYTES);
     config.put(ProducerConfig.MAX_REQUEST_SIZE_CONFIG, LARGEST_REQUEST);
     config.put(ProducerConfig.MAX_BLOCK_MS_CONFIG, millis(patience));
-    config.put(ProducerConfig.DELIVERY_TIMEOUT_MS_CONFIG, millis(patience) + 1);
-    config.put(ProducerConfig.LINGER_MS_CONFIG, 1);
+    config.put(ProducerConfig.DELIVERY_TIMEOUT_MS_CONFIG, millis(patience) + lingerMillis);
+    config.put(ProducerConfig.LINGER_MS_CONFIG, lingerMillis);
     config.put(ProducerConfig.INTERCEPTOR_CLASSES_CONFIG, ClientCounts.class.getName());
     config.put(ProducerConfig.KEY_SERIALIZER_CLASS_CONFIG, ByteArraySerializer.class);
     config.put(ProducerConfig.VALUE_SERIALIZER_CLASS_CONFIG, ByteArraySerializer.class);
-    transactionalId.ifPresent(
-        id -> {
-          config.put(ProducerConfig.TRANSACTIONAL_ID_CONFIG, id);
-          config.put(ProducerConfig.TRANSACTION_TIMEOUT_CONFIG, millis(patience));
-        });
     return config;
   }
 

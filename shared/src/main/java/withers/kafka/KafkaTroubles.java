@@ -136,7 +136,7 @@ public record KafkaTroubles(
 
   private RuntimeException signIn() {
     return unavailable.apply(
-        "The Kafka broker at %s refused %s; look at user, password-file, mechanism, security and certificates under log.kafka"
+        "The Kafka broker at %s refused %s; look at user, password-file, mechanism, security, certificates and client-certificate under log.kafka"
             .formatted(cluster.settings().servers(), user()));
   }
 

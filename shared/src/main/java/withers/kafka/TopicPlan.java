@@ -8,8 +8,22 @@ import java.util.TreeMap;
  *
  * @param name whole, with prefix
  * @param settings of the topic, in Kafka's own keys, that it is made with and must have
+ * @param advice for who has made it otherwise
  */
-public record TopicPlan(String name, int partitions, Map<String, String> settings) {
+public record TopicPlan(String name, int partitions, Map<String, String> settings, Advice advice) {
+
+  /**
+   * What follows from a topic that is otherwise, and what to do: the ends of two sentences.
+   *
+   * @param partitions when it has another count of partitions
+   * @param settings when it has other settings
+   */
+  public record Advice(String partitions, String settings) {}
+
+  private static final Advice FOR_EVER =
+      new Advice(
+          "partitions are never added or merged: choose another log.kafka.topic-prefix, and take over what is there with \"withers log copy\"",
+          "with other settings Kafka would delete what must stay: set it, then repeat");
 
   public TopicPlan {
     settings = Map.copyOf(settings);
@@ -20,7 +34,8 @@ public record TopicPlan(String name, int partitions, Map<String, String> setting
     return new TopicPlan(
         name,
         partitions,
-        Map.of("cleanup.policy", "delete", "retention.ms", "-1", "retention.bytes", "-1"));
+        Map.of("cleanup.policy", "delete", "retention.ms", "-1", "retention.bytes", "-1"),
+        FOR_EVER);
   }
 
   /** The settings in a fixed order, for messages. */

@@ -101,8 +101,8 @@ public final class Topics {
   private void checkPartitions(TopicPlan plan, int found) {
     if (found != plan.partitions()) {
       throw troubles.unusable(
-          "Expected %d partitions of the topic %s, but found %d; partitions are never added or merged: choose another log.kafka.topic-prefix, and take over what is there with \"withers log copy\""
-              .formatted(plan.partitions(), plan.name(), found));
+          "Expected %d partitions of the topic %s, but found %d; %s"
+              .formatted(plan.partitions(), plan.name(), found, plan.advice().partitions()));
     }
   }
 
@@ -111,12 +111,13 @@ public final class Topics {
       ConfigEntry entry = config.get(wanted.getKey());
       if (entry == null || !wanted.getValue().equals(entry.value())) {
         throw troubles.unusable(
-            "Expected the topic %s to have %s=%s, but found %s; with other settings Kafka would delete what must stay: set it, then repeat"
+            "Expected the topic %s to have %s=%s, but found %s; %s"
                 .formatted(
                     plan.name(),
                     wanted.getKey(),
                     wanted.getValue(),
-                    entry == null ? "none" : entry.value()));
+                    entry == null ? "none" : entry.value(),
+                    plan.advice().settings()));
       }
     }
   }

@@ -31,7 +31,11 @@ public interface EventLog extends AutoCloseable {
   @FunctionalInterface
   interface Appending {
 
-    /** Appends them, once, as {@link #appendAll} does. */
+    /**
+     * Appends them, once, as {@link #appendAll} does, but may return while they are on their way:
+     * durable they are when {@link #commit} of their import returns. If they don't arrive, a later
+     * call for their import says so, and it is never committed.
+     */
     void append();
   }
 

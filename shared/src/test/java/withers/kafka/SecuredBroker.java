@@ -1,7 +1,6 @@
 package withers.kafka;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -28,7 +27,6 @@ import withers.kafka.broker.LocalBroker;
 /** A broker that speaks TLS only, asks for a password, and allows nothing that wasn't granted. */
 public final class SecuredBroker implements AutoCloseable {
   private static final String ADMIN = "admin";
-  private static final String STORE_PASSWORD = "changeit";
 
   private final Path folder;
   private final LocalBroker process;
@@ -45,7 +43,7 @@ public final class SecuredBroker implements AutoCloseable {
    */
   public static SecuredBroker start(Path folder, String... users)
       throws IOException, InterruptedException {
-    makeCertificate(folder);
+    new Certificates(folder).make("broker");
     List<String> formatting = new ArrayList<>();
     for (String user : List.of(users)) {
       add(formatting, user);
@@ -66,29 +64,6 @@ public final class SecuredBroker implements AutoCloseable {
     return user + "-secret";
   }
 
-  private static void makeCertificate(Path folder) throws IOException, InterruptedException {
-    keytool(
-        folder,
-        "-genkeypair -alias broker -keyalg EC -dname CN=localhost -ext san=ip:127.0.0.1 -validity 2");
-    keytool(folder, "-exportcert -alias broker -rfc -file " + folder.resolve("ca.pem"));
-  }
-
-  private static void keytool(Path folder, String words) throws IOException, InterruptedException {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "keytool").toString());
-    command.addAll(List.of(words.split(" ")));
-    command.addAll(List.of("-storetype", "PKCS12", "-storepass", STORE_PASSWORD));
-    command.addAll(List.of("-keystore", folder.resolve("broker.p12").toString()));
-    Process keytool =
-        new ProcessBuilder(command)
-            .redirectErrorStream(true)
-            .redirectOutput(folder.resolve("keytool.txt").toFile())
-            .start();
-    if (!keytool.waitFor(1, TimeUnit.MINUTES) || keytool.exitValue() != 0) {
-      throw new IllegalStateException(Files.readString(folder.resolve("keytool.txt")));
-    }
-  }
-
   private static Map<String, String> properties(Path folder) {
     Map<String, String> all = new HashMap<>();
     String addresses = "SASL_SSL://127.0.0.1:{port},CONTROLLER://127.0.0.1:{controller}";
@@ -101,9 +76,9 @@ public final class SecuredBroker implements AutoCloseable {
     all.put("listener.name.sasl_ssl.scram-sha-512.sasl.jaas.config", jaas());
     all.put("ssl.keystore.type", "PKCS12");
     all.put("ssl.keystore.location", folder.resolve("broker.p12").toString());
-    all.put("ssl.keystore.password", STORE_PASSWORD);
+    all.put("ssl.keystore.password", Certificates.STORE_PASSWORD);
     all.put("ssl.truststore.type", "PEM");
-    all.put("ssl.truststore.location", folder.resolve("ca.pem").toString());
+    all.put("ssl.truststore.location", folder.resolve("broker.pem").toString());
     all.put("authorizer.class.name", "org.apache.kafka.metadata.authorizer.StandardAuthorizer");
     all.put("super.users", "User:admin;User:ANONYMOUS"); // the controller's own listener
     return all;
@@ -120,11 +95,11 @@ public final class SecuredBroker implements AutoCloseable {
         "sasl.mechanism", "SCRAM-SHA-512",
         "sasl.jaas.config", jaas(),
         "ssl.truststore.type", "PEM",
-        "ssl.truststore.location", folder.resolve("ca.pem").toString());
+        "ssl.truststore.location", folder.resolve("broker.pem").toString());
   }
 
   public KafkaCluster cluster(String prefix, String user) {
-    return cluster(prefix, user, password(user), Optional.of("ca.pem"));
+    return cluster(prefix, user, password(user), Optional.of("broker.pem"));
   }
 
   /** The cluster as a user's program sees it. */

@@ -1,7 +1,6 @@
 package withers.log.kafka;
 
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,6 +39,7 @@ public final class KafkaEventLog implements EventLog {
   private final OpenImports imports;
   private final Commits commits;
   private final ChunkScan scan;
+  private final Sent sent;
   private final Object committing = new Object();
   private @Nullable Producer<byte[], byte[]> producer;
   private volatile boolean closed;
@@ -54,6 +54,7 @@ public final class KafkaEventLog implements EventLog {
     this.imports = new OpenImports(journal, this::begin);
     this.commits = new Commits(troubles);
     this.scan = new ChunkScan(troubles, consumers, topics);
+    this.sent = new Sent(imports::arrived);
   }
 
   /**
@@ -93,6 +94,7 @@ public final class KafkaEventLog implements EventLog {
   @Override
   public void appendAll(List<? extends Batch<?>> batches) {
     prepare(batches).append();
+    batches.stream().map(Batch::importId).distinct().forEach(this::awaitArrival);
   }
 
   @Override
@@ -110,41 +112,48 @@ public final class KafkaEventLog implements EventLog {
                   Collectors.groupingBy(
                       Encoded::id,
                       Collectors.flatMapping(one -> one.chunks().stream(), Collectors.toList())));
-      byImport.forEach(this::write);
+      byImport.forEach(this::send);
     };
   }
 
-  private void write(ImportId id, List<Chunk> chunks) {
+  // Not waited for: records of one partition travel together, and the next are encoded meanwhile.
+  private void send(ImportId id, List<Chunk> chunks) {
     requireOpen();
     Attempt attempt = imports.attempt(id);
     troubles.trying(
         () -> {
-          List<Future<RecordMetadata>> sent = new ArrayList<>();
           for (Chunk chunk : chunks) {
-            sent.add(
-                producer().send(chunk.record(topics.partition(chunk.place()).topic(), attempt)));
+            String topic = topics.partition(chunk.place()).topic();
+            sent.add(id, chunk, producer().send(chunk.record(topic, attempt)));
           }
-          for (Future<RecordMetadata> one : sent) {
-            one.get();
-          }
-          return sent;
+          sent.look(id);
+          return attempt;
         });
-    imports.written(chunks, id);
+  }
+
+  private void awaitArrival(ImportId id) {
+    troubles.trying(
+        () -> {
+          producer().flush();
+          sent.await(id);
+          return id;
+        });
   }
 
   private long begin(ImportId id) {
     return troubles.trying(
-        () ->
-            producer()
-                .send(JournalEntries.begun(topics.imports(), id, scan.ends()))
-                .get()
-                .offset());
+        () -> {
+          Future<RecordMetadata> begun =
+              producer().send(JournalEntries.begun(topics.imports(), id, scan.ends()));
+          producer().flush();
+          return begun.get().offset();
+        });
   }
 
   private synchronized Producer<byte[], byte[]> producer() {
     Producer<byte[], byte[]> open = producer;
     if (open == null) {
-      open = troubles.cluster().producer();
+      open = troubles.cluster().gatheringProducer();
       producer = open;
     }
     return open;
@@ -153,6 +162,7 @@ public final class KafkaEventLog implements EventLog {
   @Override
   public void commit(ImportMarker marker) {
     requireOpen();
+    awaitArrival(marker.id());
     synchronized (committing) {
       commits.append(
           marker.id().hashCode(),
@@ -165,8 +175,13 @@ public final class KafkaEventLog implements EventLog {
             return Optional.of(JournalEntries.marker(topics.imports(), committed(marker)));
           });
       journal.await(now -> now.isCommitted(marker.id()));
-      imports.forget(marker.id());
+      forget(marker.id());
     }
+  }
+
+  private void forget(ImportId id) {
+    imports.forget(id);
+    sent.forget(id);
   }
 
   private void requireNext(ImportMarker marker) {
@@ -221,7 +236,7 @@ public final class KafkaEventLog implements EventLog {
         attempts.hashCode(),
         number -> Optional.of(JournalEntries.swept(topics.imports(), attempts)));
     journal.await(now -> now.underWay().stream().noneMatch(leftOver::contains));
-    attempts.forEach(attempt -> imports.forget(attempt.importId()));
+    attempts.forEach(attempt -> forget(attempt.importId()));
     return batches;
   }
 

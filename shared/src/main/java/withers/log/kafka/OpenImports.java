@@ -1,7 +1,6 @@
 package withers.log.kafka;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import withers.id.ImportId;
@@ -49,16 +48,12 @@ final class OpenImports {
     return attempt;
   }
 
-  synchronized void written(List<Chunk> chunks, ImportId id) {
+  /** A chunk of an import is on the log. */
+  synchronized void arrived(ImportId id, Contents.Place place, int events) {
     Open one = open.get(id);
     if (one != null) {
-      chunks.forEach(
-          chunk ->
-              one.counts()
-                  .compute(
-                      chunk.place(),
-                      (place, count) ->
-                          (count == null ? Contents.Count.NONE : count).plus(chunk.events())));
+      Contents.Count before = one.counts().getOrDefault(place, Contents.Count.NONE);
+      one.counts().put(place, before.plus(events));
     }
   }
 

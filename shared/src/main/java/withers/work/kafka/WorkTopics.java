@@ -20,6 +20,11 @@ final class WorkTopics {
           "retention.ms", "86400000",
           "message.timestamp.type", "LogAppendTime");
 
+  private static final TopicPlan.Advice ADVICE =
+      new TopicPlan.Advice(
+          "shared work has one for each part: delete the topic while nobody works, and it is made anew",
+          "shared work is kept for a day by the broker's clock: set it, or delete the topic while nobody works, and it is made anew");
+
   private final KafkaSettings settings;
   private final KafkaTroubles troubles;
 
@@ -50,12 +55,7 @@ final class WorkTopics {
 
   /** Makes those that are missing. */
   void prepare(int parts) {
-    List<TopicPlan> plans =
-        List.of(
-            new TopicPlan(orders(), parts, FOR_A_DAY),
-            new TopicPlan(answers(0).topic(), parts, FOR_A_DAY),
-            new TopicPlan(questions().topic(), 1, FOR_A_DAY),
-            new TopicPlan(results().topic(), 1, FOR_A_DAY));
+    List<TopicPlan> plans = plans(parts);
     try (Admin admin = troubles.trying(troubles.cluster()::admin)) {
       Topics topics = new Topics(admin, troubles);
       Map<String, Integer> existing = topics.existing(plans.stream().map(TopicPlan::name).toList());
@@ -63,5 +63,18 @@ final class WorkTopics {
       topics.check(plans.stream().filter(plan -> existing.containsKey(plan.name())).toList());
       topics.make(plans.stream().filter(plan -> !existing.containsKey(plan.name())).toList());
     }
+  }
+
+  /** What they are, orders and answers with a partition for each part. */
+  List<TopicPlan> plans(int parts) {
+    return List.of(
+        forADay(orders(), parts),
+        forADay(answers(0).topic(), parts),
+        forADay(questions().topic(), 1),
+        forADay(results().topic(), 1));
+  }
+
+  private static TopicPlan forADay(String name, int partitions) {
+    return new TopicPlan(name, partitions, FOR_A_DAY, ADVICE);
   }
 }

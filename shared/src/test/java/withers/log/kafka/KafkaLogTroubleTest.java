@@ -195,6 +195,27 @@ class KafkaLogTroubleTest {
   }
 
   @Test
+  void an_import_of_which_a_part_did_not_arrive_is_never_committed() throws Exception {
+    try (EventLog log = BROKER.log(prefix)) {
+      set("unplaced", "max.message.bytes", "2000");
+      log.prepare(
+              List.of(
+                  new Batch<>(Streams.CHIPS, 3, SampleMarkers.id(1), 0, random.events(5)),
+                  new Batch<>(Streams.UNPLACED, 0, SampleMarkers.id(1), 0, List.of(largeEvent()))))
+          .append(); // which does not wait for the answers
+      for (int attempt = 0; attempt < 2; attempt++) {
+        assertThatThrownBy(
+                () ->
+                    log.commit(
+                        SampleMarkers.marker(SampleMarkers.id(1), Optional.empty(), "alpha")))
+            .isInstanceOf(LogUnavailableException.class)
+            .hasMessageStartingWith("A record of the event log is larger than the broker takes");
+      }
+      assertThat(log.snapshot().markers()).isEmpty();
+    }
+  }
+
+  @Test
   void many_large_events_are_cut_into_records_that_every_broker_takes() {
     try (EventLog log = BROKER.log(prefix)) {
       List<ChipEvent> large = Stream.generate(this::largeEvent).limit(300).toList();

@@ -151,8 +151,8 @@ class KafkaRightsTest {
   @Test
   void a_wrong_password_is_told_without_showing_it() {
     assertRefused(
-        broker.cluster("any", "coast", "wr\"ong", Optional.of("ca.pem")),
-        "The Kafka broker at %s refused the user coast; look at user, password-file, mechanism, security and certificates under log.kafka"
+        broker.cluster("any", "coast", "wr\"ong", Optional.of("broker.pem")),
+        "The Kafka broker at %s refused the user coast; look at user, password-file, mechanism, security, certificates and client-certificate under log.kafka"
             .formatted(broker.address()));
   }
 
@@ -160,7 +160,7 @@ class KafkaRightsTest {
   void a_certificate_that_nobody_vouches_for_is_not_trusted() {
     assertRefused(
         broker.cluster("any", "coast", "coast-secret", Optional.empty()),
-        "refused the user coast; look at user, password-file, mechanism, security and certificates");
+        "refused the user coast; look at user, password-file, mechanism, security, certificates and client-certificate");
   }
 
   private static void grantAll(String user, String prefix) throws Exception {

@@ -1,15 +1,19 @@
 package withers.work.kafka;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
+import org.apache.kafka.clients.admin.Admin;
+import org.apache.kafka.clients.admin.NewTopic;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -19,6 +23,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import withers.kafka.Broker;
 import withers.kafka.KafkaCluster;
+import withers.log.LogUnavailableException;
 import withers.work.Crew;
 import withers.work.Task;
 
@@ -61,6 +66,36 @@ class SharedWorkTest {
         });
     assertThat(crew.shares()).singleElement().extracting(Crew.Share::parts).isEqualTo(PARTS);
     assertThat(crew.notes()).isEmpty();
+  }
+
+  @Test
+  void a_topic_of_work_with_other_partitions_is_refused_in_words_of_work() throws Exception {
+    make("results", 3, Map.of());
+    assertRefused(
+        "Expected 1 partitions of the topic %s.work.results, but found 3; shared work has one for each part: delete the topic while nobody works, and it is made anew");
+  }
+
+  @Test
+  void a_topic_of_work_that_is_kept_otherwise_is_refused_in_words_of_work() throws Exception {
+    make("questions", 1, Map.of("retention.ms", "-1", "message.timestamp.type", "LogAppendTime"));
+    assertRefused(
+        "Expected the topic %s.work.questions to have retention.ms=86400000, but found -1; shared work is kept for a day by the broker's clock: set it, or delete the topic while nobody works, and it is made anew");
+  }
+
+  private void make(String name, int partitions, Map<String, String> settings) throws Exception {
+    try (Admin admin = BROKER.admin()) {
+      NewTopic topic = new NewTopic(prefix + ".work." + name, partitions, (short) 1);
+      admin.createTopics(List.of(topic.configs(settings))).all().get();
+      while (!admin.listTopics().names().get().contains(topic.name())) {
+        Thread.onSpinWait(); // the controller knows it before the broker does
+      }
+    }
+  }
+
+  private void assertRefused(String message) {
+    assertThatThrownBy(() -> place("one").close())
+        .isInstanceOf(LogUnavailableException.class)
+        .hasMessage(message.formatted(prefix));
   }
 
   /** The worker's question holds its part's number, and the answer twice that. */
