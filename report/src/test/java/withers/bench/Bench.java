@@ -4,19 +4,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import withers.cli.Console;
-import withers.demo.DemoWorld;
 
 /** The program: generates the files, runs every stage, prints a table and a line of JSON. */
 @Command(
@@ -25,6 +21,8 @@ import withers.demo.DemoWorld;
     description =
         "Imports and replays generated exports, stage by stage, and prints what each took.")
 final class Bench implements Callable<Integer> {
+
+  private static final double MILLION = 1e6;
 
   private final Console console;
   private final Clock clock;
@@ -35,10 +33,17 @@ final class Bench implements Callable<Integer> {
       description = "About how many rows the first month's exports have (${DEFAULT-VALUE}).")
   private long rows;
 
-  @Mixin private MixOptions mix;
+  @Option(
+      names = "--sizes",
+      split = ",",
+      description = "Millions of rows, such as 5,10,20: one after the other, and how time grows.")
+  private List<Double> sizes = new ArrayList<>();
 
-  @Option(names = "--seed", description = "Another seed gives other files.")
-  private long seed = DemoWorld.SEED;
+  @Option(
+      names = "--heaps",
+      split = ",",
+      description = "Heaps for the stages' JVMs, such as 512m,1g: each size with each of them.")
+  private List<String> heaps = new ArrayList<>();
 
   @Option(
       names = "--heap",
@@ -46,8 +51,8 @@ final class Bench implements Callable<Integer> {
       description = "The most that each stage's Java heap may take (${DEFAULT-VALUE}).")
   private String heap;
 
-  @Option(names = "--label", description = "Goes into the JSON, a commit for example.")
-  private String label = "";
+  @Mixin private MixOptions mix;
+  @Mixin private StageOptions stages;
 
   @Option(
       names = "--folder",
@@ -55,12 +60,6 @@ final class Bench implements Callable<Integer> {
           "A new or empty folder for the files, which stays. Without it they go to a temporary"
               + " folder, which does not.")
   private Optional<Path> folder;
-
-  @Option(
-      names = "--jvm",
-      description =
-          "An option for the JVM of each stage, {stage} standing for its name; repeatable.")
-  private List<String> jvm = new ArrayList<>();
 
   Bench(Console console, Clock clock) {
     this.console = console;
@@ -73,60 +72,51 @@ final class Bench implements Callable<Integer> {
    * @param arguments options; {@code --help} tells them
    */
   public static void main(String... arguments) {
-    System.exit(
-        new CommandLine(new Bench(Console.ofThisProcess(), Clock.systemUTC()))
-            .setCaseInsensitiveEnumValuesAllowed(true)
-            .execute(arguments));
+    System.exit(commandLine(Console.ofThisProcess(), Clock.systemUTC()).execute(arguments));
+  }
+
+  static CommandLine commandLine(Console console, Clock clock) {
+    return new CommandLine(new Bench(console, clock)).setCaseInsensitiveEnumValuesAllowed(true);
   }
 
   @Override
   public Integer call() throws Exception {
-    Path files = folder.isPresent() ? Files.createDirectories(folder.get()) : temporary();
+    List<BenchRun> runs = new ArrayList<>();
+    for (long size : sizes()) {
+      for (String most : heaps.isEmpty() ? List.of(heap) : heaps) {
+        BenchRun run = run(size, most);
+        new BenchTable(run).lines().forEach(console::print);
+        console.print(BenchJson.write(run));
+        runs.add(run);
+      }
+    }
+    new Growth(runs).lines().forEach(console::print);
+    new Heaps(runs).lines().forEach(console::print);
+    return 0;
+  }
+
+  private List<Long> sizes() {
+    return sizes.isEmpty()
+        ? List.of(rows)
+        : sizes.stream().map(millions -> Math.round(millions * MILLION)).toList();
+  }
+
+  private BenchRun run(long size, String most) throws Exception {
+    Path files = folder(size, most);
     try {
-      print(run(files));
-      return 0;
+      console.say("Generating about %,d rows in %s".formatted(size, files));
+      BenchWorld world = BenchWorld.generate(files, stages.seed(), size, mix);
+      return new Rounds(stages, world, size, mix.text(), most, console, clock).run();
     } finally {
       if (folder.isEmpty()) {
-        delete(files);
+        Folders.remove(files);
       }
     }
   }
 
-  private BenchRun run(Path files) throws IOException, InterruptedException {
-    Instant start = clock.instant();
-    Machine machine = Machine.here();
-    List<Measured> stages = new ArrayList<>();
-    console.say("Generating about %,d rows in %s".formatted(rows, files));
-    BenchWorld.generate(files, seed, rows, mix);
-    for (Stage stage : Stage.values()) {
-      console.say("Running: " + stage.title());
-      stages.add(process(stage).run(stage, files));
-    }
-    BenchRun run = new BenchRun(start, label, rows, seed, mix.text(), heap, machine, stages);
-    new Sums(run).require();
-    return run;
-  }
-
-  private StageProcess process(Stage stage) {
-    List<String> options = new ArrayList<>(List.of("-Xmx" + heap));
-    jvm.forEach(option -> options.add(option.replace("{stage}", stage.word())));
-    return new StageProcess(options);
-  }
-
-  private void print(BenchRun run) {
-    new BenchTable(run).lines().forEach(console::print);
-    console.print(BenchJson.write(run));
-  }
-
-  private static Path temporary() throws IOException {
-    return Files.createTempDirectory("withers-bench");
-  }
-
-  private static void delete(Path files) throws IOException {
-    try (Stream<Path> all = Files.walk(files)) {
-      for (Path file : all.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(file);
-      }
-    }
+  private Path folder(long size, String most) throws IOException {
+    return folder.isPresent()
+        ? Files.createDirectories(folder.get().resolve(size + "-" + most))
+        : Files.createTempDirectory("withers-bench");
   }
 }

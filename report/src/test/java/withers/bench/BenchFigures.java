@@ -17,6 +17,35 @@ final class BenchFigures {
     return with(Arrays.stream(Stage.values()).map(BenchFigures::measured).toList());
   }
 
+  /** These stages alone. */
+  static BenchRun of(Stage... stages) {
+    return with(Arrays.stream(stages).map(BenchFigures::measured).toList());
+  }
+
+  /** A run of so many rows in which each of these stages took so long. */
+  static BenchRun lasting(long rows, double seconds, Stage... stages) {
+    BenchRun run = of(stages);
+    return new BenchRun(
+        run.startedAt(),
+        run.label(),
+        rows,
+        run.seed(),
+        run.mix(),
+        run.heap(),
+        run.machine(),
+        run.stages().stream().map(stage -> lasting(stage, seconds)).toList());
+  }
+
+  private static Measured lasting(Measured stage, double seconds) {
+    return new Measured(
+        stage.stage(),
+        stage.count(),
+        stage.counts(),
+        seconds,
+        stage.processorSeconds(),
+        stage.peakBytes());
+  }
+
   /** The same run, one stage having counted something else. */
   static BenchRun counting(Stage stage, String name, long count) {
     return with(
@@ -56,6 +85,7 @@ final class BenchFigures {
     long read = stage == Stage.IMPORT_AGAIN ? 0 : 1000;
     boolean applies = stage == Stage.FIRST_IMPORT || stage == Stage.NEXT_IMPORT;
     Map<String, Long> counts = new LinkedHashMap<>();
+    counts.put("rows", 1000L);
     counts.put("read", read);
     counts.put("applied", applies ? 990L : 0L);
     counts.put("unchanged", applies || read == 0 ? 0L : 990L);
@@ -67,6 +97,8 @@ final class BenchFigures {
     counts.put("vault-bytes", 75_000L);
     counts.put("findings", 40L);
     counts.put("chips", 400L);
+    counts.put("digest", 77L);
+    counts.put("bytes", 100_000L);
     counts.put("animals", 390L);
     counts.put("assessed", 50L);
     counts.put("found", 39L);

@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** A run as a table for people. */
 record BenchTable(BenchRun run) {
 
-  private static final String ROW = "%-32s %17s %9s %9s %14s %22s %8s";
+  private static final String ROW = "%-34s %21s %9s %9s %14s %24s %8s";
   private static final double MEGABYTE = 1e6;
 
   List<String> lines() {
@@ -24,27 +23,23 @@ record BenchTable(BenchRun run) {
     run.find(Stage.FIRST_IMPORT).map(BenchTable::sizes).ifPresent(lines::addAll);
     run.find(Stage.JUDGE_ON_1).map(BenchTable::animals).ifPresent(lines::add);
     lines.add("");
-    lines.add(besideTheQuestion("first import and judging", Stage.FIRST_IMPORT, Stage.JUDGE_ON_2));
-    lines.add(besideTheQuestion("the next month's import", Stage.NEXT_IMPORT));
-    lines.add(besideTheQuestion("judging", Stage.JUDGE_ON_2));
+    Leaning.ALL.stream().filter(one -> one.isIn(run)).map(this::leaning).forEach(lines::add);
+    lines.add("");
+    Aim.of(run).forEach(aim -> lines.add(aim.line()));
     return lines;
   }
 
-  /** Time, not speed: a log is kept for other reasons, and this is what they cost. */
-  private String besideTheQuestion(String what, Stage... stages) {
-    double question =
-        Stream.of(Stage.ASK_BY_ARG_MAX, Stage.ASK_BY_WINDOW)
-            .mapToDouble(this::seconds)
-            .min()
-            .orElseThrow();
-    double ours = Stream.of(stages).mapToDouble(this::seconds).sum();
+  private String leaning(Leaning leaning) {
+    Measured stage = run.of(leaning.stage());
+    double least = leaning.least(run);
     return text(
-        "%-26s %6.2f times as long as DuckDB takes from the files to the answer",
-        what, ours / question);
-  }
-
-  private double seconds(Stage stage) {
-    return run.of(stage).seconds();
+        "%-34s %8.2f s; its %,.1f MB: %s %8.3f s, %,.1f times",
+        leaning.stage().title(),
+        stage.seconds(),
+        leaning.bytes(run) / MEGABYTE,
+        leaning.limit().word(),
+        least,
+        stage.seconds() / least);
   }
 
   private String setting() {

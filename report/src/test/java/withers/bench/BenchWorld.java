@@ -39,6 +39,8 @@ record BenchWorld(Path folder) {
     }
   }
 
+  private static final String WORKSPACE = "workspace";
+
   /** Rows that one animal brings to the first month, on average; counted on 50,000 animals. */
   private static final double ROWS_OF_DEMO = 2.22;
 
@@ -65,9 +67,18 @@ record BenchWorld(Path folder) {
   }
 
   Workspace workspace() {
-    Clock noon =
-        Clock.fixed(Month.NEXT.asOf.atTime(12, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
-    return Workspace.open(folder.resolve("workspace"), noon);
+    return Workspace.open(folder.resolve(WORKSPACE), clock());
+  }
+
+  /** Noon of the day on which the next month is judged, for ever. */
+  Clock clock() {
+    return Clock.fixed(Month.NEXT.asOf.atTime(12, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+  }
+
+  /** Forgets everything that was imported and found. */
+  void renewWorkspace() throws IOException {
+    Folders.remove(folder.resolve(WORKSPACE));
+    DemoWorld.copyWorkspace(folder);
   }
 
   /** Bytes on disk of the event log, or of the vault, with what SQLite keeps beside them. */

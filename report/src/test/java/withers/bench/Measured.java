@@ -25,6 +25,18 @@ record Measured(
     counts = Map.copyOf(counts);
   }
 
+  /** Of two rounds of a stage the quicker; of memory the most that either took. */
+  Measured least(Measured other) {
+    Measured quicker = other.seconds < seconds ? other : this;
+    return new Measured(
+        stage,
+        count,
+        quicker.counts,
+        quicker.seconds,
+        Math.min(processorSeconds, other.processorSeconds),
+        peakBytes.orElse(0) > other.peakBytes.orElse(0) ? peakBytes : other.peakBytes);
+  }
+
   double perSecond() {
     return count / seconds;
   }

@@ -20,6 +20,15 @@ final class Memory {
     return Files.exists(STATUS) ? peak(Files.readAllLines(STATUS)) : OptionalLong.empty();
   }
 
+  /** Of another process; empty once it has ended. */
+  static OptionalLong peakOf(Process process) {
+    try {
+      return peak(Files.readAllLines(Path.of("/proc", Long.toString(process.pid()), "status")));
+    } catch (IOException ended) {
+      return OptionalLong.empty();
+    }
+  }
+
   static OptionalLong peak(List<String> status) {
     return status.stream()
         .filter(line -> line.startsWith(PEAK))

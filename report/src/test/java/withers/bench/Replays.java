@@ -12,15 +12,12 @@ import java.util.stream.Stream;
 import withers.bench.BenchWorld.Month;
 import withers.codec.Streams;
 import withers.contact.ContactVault;
-import withers.contact.FormStore;
-import withers.contacts.FormProjection;
 import withers.contacts.People;
 import withers.history.Periods;
 import withers.history.Scope;
 import withers.log.EventLog;
 import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
-import withers.matching.form.NormalForms;
 import withers.reconcile.cli.PeopleOf;
 import withers.rule.Assessment;
 import withers.run.Outcome;
@@ -91,34 +88,13 @@ final class Replays {
     };
   }
 
-  /** The same on one thread, reading the normal forms that are kept and keeping the others. */
-  static Work.Done judgeKept(BenchWorld world, Stopwatch watch) throws Exception {
-    Workspace workspace = world.workspace();
-    NormalForms forms = new NormalForms(workspace.settings().phoneRegion());
-    try (EventLog log = workspace.openLog();
-        ContactVault vault = workspace.openVault();
-        FormStore store = workspace.openForms("bench");
-        FormProjection kept = new FormProjection(() -> vault, store, forms)) {
-      People people = PeopleOf.workspace(workspace, kept, forms);
-      Reconciliation judge = reconciliation(workspace, people, 1);
-      Outcome outcome = watch.time(() -> judging(judge, log, kept));
-      long bytes = BenchWorld.bytes(workspace.paths().normalForms());
-      return done(log, outcome, Map.of("form-bytes", bytes));
-    }
-  }
-
-  private static Outcome judging(Reconciliation judge, EventLog log, FormProjection kept) {
-    Outcome outcome = judge.judge(log.snapshot(), SCOPE);
-    kept.close();
-    return outcome;
-  }
-
   private static Work.Done done(EventLog log, Outcome outcome, Map<String, Long> more) {
     Map<String, Long> counts = new HashMap<>(more);
     counts.put("animals", outcome.animals());
     counts.put("assessed", (long) outcome.assessments().size());
     counts.put("found", outcome.assessments().stream().filter(Replays::isFound).count());
     counts.put("findings", (long) outcome.findings().size());
+    counts.put("digest", Digest.of(outcome.findings()));
     return new Work.Done(events(log.snapshot()), counts);
   }
 

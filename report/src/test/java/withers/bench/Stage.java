@@ -24,17 +24,27 @@ enum Stage {
       () -> CoreQuestion.of(Month.FIRST, "newest_by_window"),
       PARSE),
   FIRST_IMPORT("first import", Unit.ROWS, () -> Imports::first, PARSE),
-  IMPORT_UNCHANGED("import the same rows again", Unit.ROWS, () -> Imports::unchanged, PARSE),
   IMPORT_AGAIN("import the same files again", Unit.ROWS, () -> Imports::again, READ_LINES),
   ENCODE("encode chunks in memory", Unit.EVENTS, () -> Yardsticks::encode),
   DECODE("decode chunks in memory", Unit.EVENTS, () -> Yardsticks::decode),
+  COPY("copy the chunks in memory", Unit.BYTES, () -> Limits::copy),
+  COMPRESS("compress them by zstd", Unit.BYTES, () -> Limits::compress),
+  DECOMPRESS("decompress them", Unit.BYTES, () -> Limits::decompress),
+  WRITE_FILE("write them, compressed, to a file", Unit.BYTES, () -> Limits::writeFile),
+  WRITE_SQLITE("write them, compressed, by SQLite", Unit.BYTES, () -> Limits::writeSqlite),
   REPLAY_ON_1("replay, 1 thread", Unit.EVENTS, () -> Replays.read(1), DECODE),
   REPLAY_ON_2("replay, 2 threads", Unit.EVENTS, () -> Replays.read(2), DECODE),
   JUDGE_ON_1("replay, fold, rules, 1 thread", Unit.EVENTS, () -> Replays.judge(1), REPLAY_ON_1),
   JUDGE_ON_2("replay, fold, rules, 2 threads", Unit.EVENTS, () -> Replays.judge(2), REPLAY_ON_2),
-  JUDGE_KEEPING("... keeping normal forms", Unit.EVENTS, () -> Replays::judgeKept, JUDGE_ON_1),
-  JUDGE_KEPT("... with all of them kept", Unit.EVENTS, () -> Replays::judgeKept, JUDGE_ON_1),
-  NEXT_IMPORT("import the next month", Unit.ROWS, () -> Imports::next, PARSE);
+  RECONCILE("reconcile, nothing kept", Unit.ANIMALS, () -> Commands.reconcile(Month.FIRST)),
+  LISTS("lists", Unit.FINDINGS, () -> Commands.lists(Month.FIRST)),
+  RECONCILE_AGAIN(
+      "reconcile again", Unit.ANIMALS, () -> Commands.reconcile(Month.FIRST), RECONCILE),
+  IMPORT_UNCHANGED("a later export, unchanged", Unit.ROWS, () -> Imports::unchanged, READ_LINES),
+  NEXT_IMPORT("the next month's import", Unit.ROWS, () -> Imports::next, READ_LINES),
+  NEXT_RECONCILE("... reconcile", Unit.ANIMALS, () -> Commands.reconcile(Month.NEXT), RECONCILE),
+  NEXT_LISTS("... lists", Unit.FINDINGS, () -> Commands.lists(Month.NEXT), LISTS),
+  TRACE("trace one number, cold", Unit.NUMBERS, () -> ColdTrace::run);
 
   /** Those that import. */
   static final Set<Stage> IMPORTS =

@@ -1,6 +1,7 @@
 package withers.bench;
 
 import java.nio.file.Path;
+import java.util.OptionalLong;
 
 /** Runs one stage in the JVM that was started for it. */
 final class StageMain {
@@ -16,7 +17,8 @@ final class StageMain {
     System.out.println(BenchJson.write(run(Stage.of(arguments[0]), Path.of(arguments[1]))));
   }
 
-  private static Measured run(Stage stage, Path folder) throws Exception {
+  /** Runs it in this JVM. */
+  static Measured run(Stage stage, Path folder) throws Exception {
     Stopwatch watch = new Stopwatch();
     Work.Done done = stage.work().run(new BenchWorld(folder), watch);
     return new Measured(
@@ -25,6 +27,8 @@ final class StageMain {
         done.counts(),
         watch.seconds(),
         watch.processorSeconds(),
-        Memory.peak());
+        done.counts().containsKey(Work.PEAK)
+            ? OptionalLong.of(done.counts().get(Work.PEAK))
+            : Memory.peak());
   }
 }

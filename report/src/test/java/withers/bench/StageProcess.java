@@ -12,10 +12,9 @@ import java.util.List;
  *
  * @param options of those JVMs
  */
-record StageProcess(List<String> options) {
+record StageProcess(List<String> options) implements StageRunner {
 
-  private static final String JAVA =
-      Path.of(System.getProperty("java.home"), "bin", "java").toString();
+  static final String JAVA = Path.of(System.getProperty("java.home"), "bin", "java").toString();
 
   StageProcess {
     options = List.copyOf(options);
@@ -26,7 +25,8 @@ record StageProcess(List<String> options) {
    *
    * @throws IllegalStateException when the stage failed; what it said went to standard error
    */
-  Measured run(Stage stage, Path folder) throws IOException, InterruptedException {
+  @Override
+  public Measured run(Stage stage, Path folder) throws IOException, InterruptedException {
     ProcessBuilder builder = new ProcessBuilder(command(stage, folder));
     builder.redirectError(ProcessBuilder.Redirect.INHERIT);
     Process process = builder.start();

@@ -1,11 +1,17 @@
 package withers.bench;
 
+import java.util.Locale;
+
 /** What a stage gets through. */
 enum Unit {
   ROWS,
-  EVENTS;
+  EVENTS,
+  BYTES,
+  ANIMALS,
+  FINDINGS,
+  NUMBERS;
 
   String word() {
-    return this == ROWS ? "rows" : "events";
+    return name().toLowerCase(Locale.ROOT);
   }
 }

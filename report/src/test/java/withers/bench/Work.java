@@ -6,6 +6,9 @@ import java.util.Map;
 @FunctionalInterface
 interface Work {
 
+  /** A count: the peak of memory of other processes that did the work. */
+  String PEAK = "peak-bytes";
+
   /**
    * What was done.
    *

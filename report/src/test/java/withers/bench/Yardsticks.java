@@ -99,32 +99,43 @@ final class Yardsticks {
 
   /** Encodes the log's events into chunks, partition by partition, in memory. */
   static Work.Done encode(BenchWorld world, Stopwatch watch) throws Exception {
-    long events = 0;
-    long bytes = 0;
-    try (EventLog log = world.workspace().openLog()) {
-      LogSnapshot snapshot = log.snapshot();
-      for (Streams.Place place : places()) {
-        List<ChipEvent> all = events(snapshot, place);
-        bytes += watch.time(() -> length(encoded(all)));
-        events += all.size();
-      }
-    }
-    return new Work.Done(events, Map.of("bytes", bytes));
+    long[] sums = {0, 0};
+    eachPartition(
+        world,
+        events -> {
+          sums[0] += events.size();
+          sums[1] += watch.time(() -> length(encoded(events)));
+        });
+    return new Work.Done(sums[0], Map.of("bytes", sums[1]));
   }
 
   /** Decodes such chunks, in memory. */
   static Work.Done decode(BenchWorld world, Stopwatch watch) throws Exception {
-    long events = 0;
-    long bytes = 0;
+    long[] sums = {0, 0};
+    eachPartition(
+        world,
+        events -> {
+          List<byte[]> chunks = encoded(events);
+          sums[0] += watch.time(() -> decoded(chunks));
+          sums[1] += length(chunks);
+        });
+    return new Work.Done(sums[0], Map.of("bytes", sums[1]));
+  }
+
+  /** Takes a partition's events. */
+  @FunctionalInterface
+  interface Partition {
+    void take(List<ChipEvent> events) throws Exception;
+  }
+
+  /** Hands the log's events over, a partition at a time. */
+  static void eachPartition(BenchWorld world, Partition partition) throws Exception {
     try (EventLog log = world.workspace().openLog()) {
       LogSnapshot snapshot = log.snapshot();
       for (Streams.Place place : places()) {
-        List<byte[]> chunks = encoded(events(snapshot, place));
-        events += watch.time(() -> decoded(chunks));
-        bytes += length(chunks);
+        partition.take(events(snapshot, place));
       }
     }
-    return new Work.Done(events, Map.of("bytes", bytes));
   }
 
   private static List<Streams.Place> places() {
@@ -137,7 +148,7 @@ final class Yardsticks {
     return events;
   }
 
-  private static List<byte[]> encoded(List<ChipEvent> events) {
+  static List<byte[]> encoded(List<ChipEvent> events) {
     List<byte[]> chunks = new ArrayList<>();
     for (int from = 0; from < events.size(); from += CHUNK) {
       List<ChipEvent> some = events.subList(from, Math.min(events.size(), from + CHUNK));
@@ -154,7 +165,7 @@ final class Yardsticks {
     return events[0];
   }
 
-  private static long length(List<byte[]> chunks) {
+  static long length(List<byte[]> chunks) {
     return chunks.stream().mapToLong(chunk -> chunk.length).sum();
   }
 }

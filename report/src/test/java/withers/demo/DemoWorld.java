@@ -50,7 +50,8 @@ public final class DemoWorld {
     }
   }
 
-  static void copyWorkspace(Path folder) throws IOException {
+  /** Writes the workspace's settings, organisations and profiles. */
+  public static void copyWorkspace(Path folder) throws IOException {
     Path origin = Fixtures.folder().resolve("demo");
     for (Path file : handWritten(origin)) {
       Path copy = folder.resolve(origin.relativize(file));

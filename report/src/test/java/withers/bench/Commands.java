@@ -1,0 +1,85 @@
+package withers.bench;
+
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+import java.util.Optional;
+import withers.bench.BenchWorld.Month;
+import withers.cli.Console;
+import withers.cli.Environment;
+import withers.cli.Operator;
+import withers.cli.Progress;
+import withers.finding.RunResult;
+import withers.history.Scope;
+import withers.reconcile.cli.Reconciler;
+import withers.reconcile.cli.RunStore;
+import withers.report.cli.Application;
+import withers.report.demo.Home;
+import withers.report.send.Pause;
+import withers.workspace.Workspace;
+
+/** What follows an import in a month, as the commands do it: runs are kept, lists are written. */
+final class Commands {
+
+  private static final int THREADS = 2;
+  private static final PrintStream NOWHERE = new PrintStream(OutputStream.nullOutputStream());
+  private static final Console SILENT = new Console(NOWHERE, System.err, false);
+
+  private Commands() {}
+
+  /** Judges a month, carries its follow-ups on and keeps the run. */
+  static Work reconcile(Month month) {
+    return (world, watch) -> {
+      Workspace workspace = world.workspace();
+      Reconciler reconciler = new Reconciler(workspace, THREADS, note -> {});
+      RunResult run =
+          workspace.whileLocked(
+              "bench",
+              () -> watch.time(() -> reconciler.run(Scope.asOf(month.asOf()), Progress.SILENT)));
+      return new Work.Done(
+          run.animals(),
+          Map.of(
+              "animals", run.animals(),
+              "findings", (long) run.findings().size(),
+              "digest", Digest.of(run.findings()),
+              "cache-bytes", Folders.bytes(workspace.paths().cache())));
+    };
+  }
+
+  /** Writes the lists of the latest run. */
+  static Work lists(Month month) {
+    return (world, watch) -> {
+      Workspace workspace = world.workspace();
+      RunResult run = new RunStore(workspace.paths().runs()).latest().orElseThrow();
+      requireOf(month, run);
+      Path folder = world.folder().resolve("workspace");
+      int exit =
+          watch.time(() -> command(world.clock(), "report", "--workspace", folder.toString()));
+      if (exit != 0) {
+        throw new IllegalStateException("Expected lists, but the command ended with " + exit);
+      }
+      return new Work.Done(
+          run.findings().size(), Map.of("bytes", Folders.bytes(workspace.paths().lists())));
+    };
+  }
+
+  private static void requireOf(Month month, RunResult run) {
+    if (!run.asOf().equals(month.asOf())) {
+      throw new IllegalStateException(
+          "Expected the latest run to be of %s, but found %s".formatted(month.asOf(), run.asOf()));
+    }
+  }
+
+  private static int command(Clock clock, String... arguments) {
+    return Application.commandLine(
+            SILENT,
+            clock,
+            Environment.ofThisProcess(),
+            new Home(Optional.empty()),
+            Operator.ofThisProcess(),
+            Pause::real)
+        .execute(arguments);
+  }
+}
