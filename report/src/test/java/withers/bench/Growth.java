@@ -55,7 +55,7 @@ record Growth(List<BenchRun> runs) {
   }
 
   private static double size(BenchRun run) {
-    return Math.log(run.rows());
+    return Math.log((double) run.rows());
   }
 
   private static double time(BenchRun run, Stage stage) {

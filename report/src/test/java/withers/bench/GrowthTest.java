@@ -66,7 +66,9 @@ class GrowthTest {
     return new Growth(
         LongStream.of(5, 10, 20, 50)
             .mapToObj(
-                size -> BenchFigures.lasting(size, 3 * Math.pow(size, power), Stage.FIRST_IMPORT))
+                size ->
+                    BenchFigures.lasting(
+                        size, 3 * Math.pow((double) size, power), Stage.FIRST_IMPORT))
             .toList());
   }
 }
