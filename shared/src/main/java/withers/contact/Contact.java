@@ -1,7 +1,7 @@
 package withers.contact;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * A person or organisation and how to reach it, as a source wrote it. Every field may be empty,
@@ -53,12 +53,15 @@ public record Contact(
     return isNobody() ? "Contact[nobody]" : "Contact[details withheld]";
   }
 
+  // Imports make contacts by the million.
   private static List<String> stripped(List<String> values) {
-    if (values.size() == 1) { // nearly always, and imports make contacts by the million
-      String only = values.get(0).strip();
-      return only.isEmpty() ? List.of() : List.of(only);
+    List<String> kept = new ArrayList<>(values.size());
+    for (String value : values) {
+      String text = value.strip();
+      if (!text.isEmpty() && !kept.contains(text)) {
+        kept.add(text);
+      }
     }
-    Stream<String> kept = values.stream().map(String::strip).filter(value -> !value.isEmpty());
-    return kept.distinct().toList();
+    return List.copyOf(kept);
   }
 }

@@ -50,10 +50,13 @@ final class Timeline {
 
   /** The versions told at a day; without absence, which gives way to presence. */
   List<Version> at(int day) {
-    return Arrays.stream(told)
-        .filter(t -> t.day() == day && !t.version().isAbsent())
-        .map(Told::version)
-        .toList();
+    List<Version> versions = new ArrayList<>(1);
+    for (Told one : told) {
+      if (one.day() == day && !one.version().isAbsent()) {
+        versions.add(one.version());
+      }
+    }
+    return versions;
   }
 
   /**

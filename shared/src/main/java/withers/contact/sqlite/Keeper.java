@@ -94,12 +94,14 @@ final class Keeper {
   }
 
   private int insert(List<Referenced> contacts) throws SQLException {
+    if (count("forgotten") > 0) {
+      removeThoseIn("forgotten", contacts);
+    }
     if (tables.isLarge(contacts.size(), rows("contact"))) {
       settle();
       return insert("contact", contacts);
     }
-    Set<ContactRef> settled = settled(contacts.stream().map(Referenced::reference).toList());
-    contacts.removeIf(one -> settled.contains(one.reference()));
+    removeThoseIn("contact", contacts);
     int inserted = insert("recent_contact", contacts);
     if (tables.areMany(rows("recent_contact"), rows("contact"))) {
       settle();
@@ -107,14 +109,15 @@ final class Keeper {
     return inserted;
   }
 
-  /** Those that are among the contacts that are not recent, of which there are many. */
-  private Set<ContactRef> settled(Collection<ContactRef> references) throws SQLException {
+  private void removeThoseIn(String table, List<Referenced> contacts) throws SQLException {
     try (ManyReferences query =
-        new ManyReferences(connection, "SELECT reference FROM contact WHERE reference IN ")) {
+        new ManyReferences(
+            connection, "SELECT reference FROM %s WHERE reference IN ".formatted(table))) {
       Set<ContactRef> found = new HashSet<>();
       query.ask(
-          references, row -> found.add(References.read(Objects.requireNonNull(row.getBytes(1)))));
-      return found;
+          contacts.stream().map(Referenced::reference).toList(),
+          row -> found.add(References.read(Objects.requireNonNull(row.getBytes(1)))));
+      contacts.removeIf(one -> found.contains(one.reference()));
     }
   }
 
@@ -126,15 +129,11 @@ final class Keeper {
     }
   }
 
-  /** Inserts contacts, none of which is in the other table. */
+  /** Inserts contacts, none of which is in the other table, or forgotten. */
   private int insert(String table, List<Referenced> contacts) throws SQLException {
     try (PreparedStatement insert =
         connection.prepareStatement(
-            """
-            INSERT INTO %s SELECT ?1, ?2
-            WHERE NOT EXISTS(SELECT 1 FROM forgotten WHERE reference = ?1)
-            ON CONFLICT DO NOTHING"""
-                .formatted(table))) {
+            "INSERT INTO %s VALUES(?, ?) ON CONFLICT DO NOTHING".formatted(table))) {
       for (Referenced one : contacts) {
         insert.setBytes(1, References.bytes(one.reference()));
         insert.setBytes(2, TaggedFields.write(one.contact()));
