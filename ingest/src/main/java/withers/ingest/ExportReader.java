@@ -28,6 +28,9 @@ final class ExportReader implements RowSource {
     Rows open(ExportFile file, int index);
   }
 
+  /** Bytes of a file for which a thread is not worth while. */
+  private static final long SHORT = 1 << 18;
+
   private final ExportSet set;
   private final ChipNumberReader numbers;
   private final Function<Contact, ContactRef> references;
@@ -40,11 +43,13 @@ final class ExportReader implements RowSource {
       ChipNumberReader numbers,
       Function<Contact, ContactRef> references,
       LongConsumer progress) {
-    this(
-        set,
-        numbers,
-        references,
-        (file, index) -> OpenExport.rows(file, set.format(), set.headers(), progress));
+    this(set, numbers, references, (file, index) -> rows(set, file, progress));
+  }
+
+  private static Rows rows(ExportSet set, ExportFile file, LongConsumer progress) {
+    Rows rows = OpenExport.rows(file, set.format(), set.headers(), progress);
+    boolean isLong = file.content() == ExportFile.Content.TEXT && file.size() > SHORT;
+    return isLong ? ReadAhead.of(rows) : rows;
   }
 
   ExportReader(
