@@ -13,6 +13,7 @@ import org.apache.kafka.common.errors.AuthorizationException;
 import org.apache.kafka.common.errors.CorruptRecordException;
 import org.apache.kafka.common.errors.DisconnectException;
 import org.apache.kafka.common.errors.InterruptException;
+import org.apache.kafka.common.errors.InvalidTimestampException;
 import org.apache.kafka.common.errors.NotEnoughReplicasException;
 import org.apache.kafka.common.errors.RecordTooLargeException;
 import org.apache.kafka.common.errors.TimeoutException;
@@ -111,6 +112,10 @@ public record KafkaTroubles(
       return damaged.apply(
           "The %s on Kafka at %s is damaged: records are changed or gone; restore it from a replica or a copy"
               .formatted(what, cluster.settings().servers()));
+    } else if (cause instanceof InvalidTimestampException) {
+      return unavailable.apply(
+          "The clocks of this machine and of the Kafka broker at %s are too far apart for the %s; set both right, then repeat"
+              .formatted(cluster.settings().servers(), what));
     } else if (cause instanceof UnsupportedVersionException) {
       return unavailable.apply(
           "The Kafka broker at %s is too old; 3.7 is the oldest that the %s was written for"

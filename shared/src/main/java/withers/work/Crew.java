@@ -39,9 +39,10 @@ public interface Crew {
    */
   record Share(String worker, int parts, long millis, long processorMillis) {
 
-    /** With one more part. */
-    public Share plus(long more, long moreProcessor) {
-      return new Share(worker, parts + 1, millis + more, processorMillis + moreProcessor);
+    /** This and more of the same worker. */
+    public Share plus(Share more) {
+      return new Share(
+          worker, parts + more.parts, millis + more.millis, processorMillis + more.processorMillis);
     }
   }
 }

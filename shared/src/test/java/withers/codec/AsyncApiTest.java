@@ -63,9 +63,8 @@ class AsyncApiTest {
     Map<String, Integer> expected = new TreeMap<>(Map.of(Streams.IMPORTS, 1));
     Streams.all().forEach(stream -> expected.put(stream.name(), stream.partitions()));
     Map<String, Integer> found = new TreeMap<>();
-    document
-        .get("channels")
-        .properties()
+    document.get("channels").properties().stream()
+        .filter(channel -> !channel.getKey().startsWith("work")) // PublishedWorkTest has those
         .forEach(
             channel -> {
               assertThat(channel.getValue().get("address").stringValue())

@@ -14,6 +14,7 @@ import org.apache.kafka.common.errors.ConcurrentTransactionsException;
 import org.apache.kafka.common.errors.InvalidProducerEpochException;
 import org.apache.kafka.common.errors.InvalidTxnStateException;
 import org.apache.kafka.common.errors.ProducerFencedException;
+import org.apache.kafka.common.errors.TransactionAbortableException;
 import org.apache.kafka.common.errors.TransactionAbortedException;
 import withers.kafka.KafkaCounts;
 import withers.kafka.KafkaTroubles;
@@ -87,6 +88,7 @@ final class Commits {
       if (cause instanceof ProducerFencedException
           || cause instanceof InvalidProducerEpochException
           || cause instanceof InvalidTxnStateException
+          || cause instanceof TransactionAbortableException
           || cause instanceof TransactionAbortedException
           || cause instanceof ConcurrentTransactionsException) {
         return true;

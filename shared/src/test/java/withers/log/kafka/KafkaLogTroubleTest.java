@@ -194,6 +194,21 @@ class KafkaLogTroubleTest {
     }
   }
 
+  /** The broker takes no time of a record but its own: as if all other clocks were behind. */
+  @Test
+  void a_clock_that_is_too_far_from_the_broker_s_is_told() throws Exception {
+    try (EventLog log = BROKER.log(prefix)) {
+      set("chips", "message.timestamp.before.max.ms", "0");
+      Batch<ChipEvent> batch =
+          new Batch<>(Streams.CHIPS, 3, SampleMarkers.id(1), 0, random.events(5));
+      assertThatThrownBy(() -> log.append(batch))
+          .isInstanceOf(LogUnavailableException.class)
+          .hasMessage(
+              "The clocks of this machine and of the Kafka broker at %s are too far apart for the event log; set both right, then repeat"
+                  .formatted(BROKER.address()));
+    }
+  }
+
   @Test
   void an_import_of_which_a_part_did_not_arrive_is_never_committed() throws Exception {
     try (EventLog log = BROKER.log(prefix)) {
