@@ -1,8 +1,10 @@
 package withers.contacts;
 
 import java.util.Collection;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import withers.contact.ContactRef;
 import withers.fact.Party;
@@ -106,6 +108,16 @@ public final class People {
     return knowledge.known(reference).isEmpty()
         ? LongStream.empty()
         : LongStream.concat(LongStream.of(reference.high()), knowledge.signs(reference));
+  }
+
+  /** The signs of each of these. */
+  public Map<ContactRef, Set<Long>> signs(Set<ContactRef> references) {
+    prepare(references);
+    return references.stream()
+        .collect(
+            Collectors.toMap(
+                reference -> reference,
+                reference -> signs(reference).boxed().collect(Collectors.toSet())));
   }
 
   /** Whether this person has a phone or e-mail; of one who was forgotten it can't be told: yes. */

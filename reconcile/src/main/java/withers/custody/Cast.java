@@ -176,8 +176,12 @@ public record Cast(People people, Sources sources, Settlements settlements, Disc
    * and two of whom somebody settled that they are one always have.
    */
   public LongStream signs(Who.Person person) {
-    return LongStream.concat(
-        people.signs(person), settlements.relations().signs(person.reference()));
+    return LongStream.concat(people.signs(person), toldSigns(person));
+  }
+
+  /** Those of them that follow from what somebody settled. */
+  public LongStream toldSigns(Who.Person person) {
+    return settlements.relations().signs(person.reference());
   }
 
   /**

@@ -36,7 +36,9 @@ record Strays(Dossier dossier) {
 
   private void putStrayAside(Candidates.Part part) {
     if (dossier.animal().chips().size() == 1) {
-      part.addStray(dossier.animal().anchor(), signs(primaries()));
+      part.addStray(dossier.animal().anchor(), people(primaries()).map(Who.Person::reference));
+      part.addToldStray(
+          dossier.animal().anchor(), people(primaries()).flatMapToLong(dossier.cast()::toldSigns));
     }
   }
 
@@ -51,7 +53,11 @@ record Strays(Dossier dossier) {
 
   private LongStream signs(Stream<Who> people) {
     Cast cast = dossier.cast();
-    return people.flatMap(who -> who.person().stream()).flatMapToLong(cast::signs);
+    return people(people).flatMapToLong(cast::signs);
+  }
+
+  private static Stream<Who.Person> people(Stream<Who> all) {
+    return all.flatMap(who -> who.person().stream());
   }
 
   /** Its numbers of which somebody speaks who is no registry. */

@@ -101,13 +101,14 @@ record JudgedElsewhere(StandAlone.Judge judge, People people, Runnable partition
     return stock;
   }
 
-  /** With the signs of people's details, which are hashes that tell too much to be sent. */
+  /** With the signs of keepers' details, which are hashes that tell too much to be sent. */
   private Candidates.Part aside(PartWire part) {
     people.prepare(part.signed());
     Map<Long, ContactRef> signed = new HashMap<>();
     part.signed().forEach(reference -> signed.put(reference.high(), reference));
     Candidates.Part aside = new Candidates.Part();
-    part.strays().forEach(one -> aside.addStray(one.number(), signs(one.sign(), signed)));
+    part.strays().forEach(one -> aside.addStray(one.number(), Stream.of(one.person())));
+    part.told().forEach(one -> aside.addToldStray(one.number(), LongStream.of(one.sign())));
     part.carried().forEach(one -> aside.addCarried(one.number(), signs(one.sign(), signed)));
     return aside;
   }

@@ -27,7 +27,7 @@ import withers.slip.Candidates;
  * The result of a partition as bytes. What was put off or left is named by its number: whoever has
  * the vault has the log, too.
  *
- * @param signed those whose signs are to be added to what was put aside
+ * @param signed those whose signs are to be added to those of carried numbers
  */
 record PartWire(
     long animals,
@@ -39,16 +39,19 @@ record PartWire(
     List<Known> known,
     List<ChipNumber> stock,
     List<TakenBack> takenBack,
-    List<Aside> strays,
+    List<Stray> strays,
+    List<Aside> told,
     List<Aside> carried,
     List<ContactRef> signed) {
 
   /** The form; another one has another number. */
-  private static final int FORM = 1;
+  private static final int FORM = 2;
 
   record Known(ChipNumber number, Optional<SourceId> onlyFrom) {}
 
   record TakenBack(ChipNumber number, LocalDate on) {}
+
+  record Stray(ChipNumber number, ContactRef person) {}
 
   record Aside(long sign, ChipNumber number) {}
 
@@ -127,17 +130,29 @@ record PartWire(
 
     private void aside(Candidates.Part part, Question question) {
       Set<Long> signs = new HashSet<>();
-      List<Aside> strays = new ArrayList<>();
-      part.forEachStray((sign, number) -> strays.add(aside(sign, number, signs)));
+      List<Stray> strays = new ArrayList<>();
+      part.forEachStray((number, person) -> strays.add(stray(number, person)));
+      List<Aside> told = new ArrayList<>();
+      part.forEachToldStray((sign, number) -> told.add(aside(sign, number)));
       List<Aside> carried = new ArrayList<>();
-      part.forEachCarried((sign, number) -> carried.add(aside(sign, number, signs)));
-      each(strays, this::aside);
+      part.forEachCarried((sign, number) -> carried.add(aside(sign, number)));
+      carried.forEach(one -> signs.add(one.sign));
+      each(strays, this::stray);
+      each(told, this::aside);
       each(carried, this::aside);
       each(question.of(signs), out::reference);
     }
 
-    private static Aside aside(long sign, long number, Set<Long> signs) {
-      signs.add(sign);
+    private static Stray stray(long number, ContactRef person) {
+      return new Stray(ChipNumber.ofPacked(number), person);
+    }
+
+    private void stray(Stray one) {
+      chip(one.number);
+      out.reference(one.person);
+    }
+
+    private static Aside aside(long sign, long number) {
       return new Aside(sign, ChipNumber.ofPacked(number));
     }
 
@@ -175,6 +190,7 @@ record PartWire(
               each("known numbers", () -> new Known(chip(), source())),
               each("chips", this::chip),
               each("numbers taken back", () -> new TakenBack(chip(), day())),
+              each("strays", () -> new Stray(chip(), in.reference())),
               each("numbers aside", () -> new Aside(in.eight(), chip())),
               each("numbers aside", () -> new Aside(in.eight(), chip())),
               each("references", in::reference));

@@ -134,7 +134,7 @@ public final class Reconciliation {
     parts.forEach(part -> aside.add(part.aside()));
     List<Assessment> mistyped =
         new MistypedRegistrations(judge.reader(), judge.rules(), workers)
-            .judge(Candidates.among(aside), animals);
+            .judge(Candidates.among(aside, people::signs), animals);
     long alone = parts.stream().mapToLong(StandAlone::animals).sum() - judgedTooEarly(fetched);
     return new Outcome(
         alone + animals.size(),

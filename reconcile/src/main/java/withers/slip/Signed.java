@@ -8,9 +8,8 @@ import withers.chip.ChipNumber;
 /** Numbers, each under the signs of the people whom records name with it: two longs a sign. */
 final class Signed {
 
-  private final LongStream.Builder signs = LongStream.builder();
-  private final LongStream.Builder numbers = LongStream.builder();
-
+  private LongStream.Builder added = LongStream.builder();
+  private long[] signsAndNumbers = {};
   private Set<Long> leftOut = Set.of();
 
   void leaveOut(Set<ChipNumber> some) {
@@ -18,24 +17,24 @@ final class Signed {
   }
 
   void add(ChipNumber number, LongStream people) {
-    people
-        .distinct()
-        .forEach(
-            sign -> {
-              signs.add(sign);
-              numbers.add(number.packed());
-            });
+    people.distinct().forEach(sign -> added.add(sign).add(number.packed()));
   }
 
-  /** Hands all of them over, in order of adding; only once. */
+  /** Hands all of them over, in order of adding. Nothing can be added after that. */
   void forEach(SignTaker taker) {
-    var number = numbers.build().iterator();
-    signs.build().forEach(sign -> take(sign, number.nextLong(), taker));
+    long[] all = all();
+    for (int i = 0; i < all.length; i += 2) {
+      if (!leftOut.contains(all[i + 1])) {
+        taker.take(all[i], all[i + 1]);
+      }
+    }
   }
 
-  private void take(long sign, long number, SignTaker taker) {
-    if (!leftOut.contains(number)) {
-      taker.take(sign, number);
+  private long[] all() {
+    if (signsAndNumbers.length == 0) {
+      signsAndNumbers = added.build().toArray();
+      added = LongStream.builder();
     }
+    return signsAndNumbers;
   }
 }

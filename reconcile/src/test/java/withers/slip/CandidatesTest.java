@@ -12,11 +12,14 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToLongFunction;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import withers.chip.ChipNumber;
+import withers.contact.ContactRef;
 import withers.slip.Candidates.Part;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -33,7 +36,7 @@ class CandidatesTest {
       Random random = new Random(seed);
       World world = world(random, 1 + random.nextInt(200), 1 + random.nextInt(20));
 
-      Set<Slip> slips = Candidates.among(parts(world, random));
+      Set<Slip> slips = Candidates.among(parts(world, random), CandidatesTest::signs);
 
       assertThat(slips).as("seed " + seed).isEqualTo(allWithAll(world));
       found += slips.size();
@@ -47,12 +50,13 @@ class CandidatesTest {
     Part part = new Part();
     int some = 20_000;
     for (int i = 0; i < some; i++) {
-      part.addStray(ChipNumber.iso(999, 200L * i), LongStream.of(1));
+      part.addStray(ChipNumber.iso(999, 200L * i), Stream.of(person(1)));
       part.addCarried(ChipNumber.iso(999, 200L * i + 100), LongStream.of(1));
     }
 
     Set<Slip> slips =
-        assertTimeoutPreemptively(Duration.ofSeconds(30), () -> Candidates.among(List.of(part)));
+        assertTimeoutPreemptively(
+            Duration.ofSeconds(30), () -> Candidates.among(List.of(part), CandidatesTest::signs));
 
     assertThat(slips)
         .hasSizeGreaterThan(4 * some)
@@ -62,12 +66,12 @@ class CandidatesTest {
   @Test
   void numbers_left_out_are_not_looked_at() {
     Part part = new Part();
-    part.addStray(ChipNumber.iso(999, 1_100), LongStream.of(7));
+    part.addStray(ChipNumber.iso(999, 1_100), Stream.of(person(7)));
     part.addCarried(ChipNumber.iso(999, 100), LongStream.of(7, 8));
     part.addCarried(ChipNumber.iso(999, 5_100), LongStream.of(7));
     part.leaveOut(Set.of(ChipNumber.iso(999, 100)));
 
-    assertThat(Candidates.among(List.of(part)))
+    assertThat(Candidates.among(List.of(part), CandidatesTest::signs))
         .containsExactly(new Slip(ChipNumber.iso(999, 1_100), ChipNumber.iso(999, 5_100)));
   }
 
@@ -131,9 +135,27 @@ class CandidatesTest {
 
   private static List<Part> parts(World world, Random random) {
     List<Part> parts = List.of(new Part(), new Part(), new Part());
-    world.strays.forEach((n, signs) -> parts.get(random.nextInt(3)).addStray(n, longs(signs)));
+    world.strays.forEach((n, signs) -> addStray(n, signs, parts.get(random.nextInt(3)), random));
     world.carried.forEach((n, signs) -> parts.get(random.nextInt(3)).addCarried(n, longs(signs)));
     return parts;
+  }
+
+  /** Half of the signs are the person's, the other half follow from what somebody settled. */
+  private static void addStray(ChipNumber number, Set<Long> signs, Part part, Random random) {
+    Map<Boolean, Set<Long>> told =
+        signs.stream()
+            .collect(Collectors.partitioningBy(sign -> random.nextBoolean(), Collectors.toSet()));
+    part.addStray(number, told.get(false).stream().map(CandidatesTest::person));
+    part.addToldStray(number, longs(told.get(true)));
+  }
+
+  /** Somebody who has this one sign. */
+  private static ContactRef person(long sign) {
+    return new ContactRef(1, sign, ~sign);
+  }
+
+  private static Map<ContactRef, Set<Long>> signs(Set<ContactRef> people) {
+    return people.stream().collect(Collectors.toMap(one -> one, one -> Set.of(one.high())));
   }
 
   private static LongStream longs(Set<Long> signs) {
