@@ -43,6 +43,22 @@ public final class People {
     this(directory, new VaultKnowledge(directory, forms, maker, matcher));
   }
 
+  /**
+   * Those of a vault, with what was told of them before.
+   *
+   * @param answers of the same vault, directory and rules; what is asked anew is added
+   */
+  public People(
+      Directory directory,
+      FormFinder forms,
+      NormalForms maker,
+      Matcher matcher,
+      AnswerTable answers) {
+    this(
+        directory,
+        new KeptKnowledge(new VaultKnowledge(directory, forms, maker, matcher), answers));
+  }
+
   /** Those of whom this was told, and nobody else: the vault is elsewhere. */
   public static People told(Directory directory, Answer answer) {
     return new People(directory, new ToldKnowledge(answer));
@@ -120,6 +136,16 @@ public final class People {
                 reference -> signs(reference).boxed().collect(Collectors.toSet())));
   }
 
+  /** Whether whoever is behind a reference is known, and a person. */
+  public boolean isPerson(ContactRef reference) {
+    return knowledge.known(reference).filter(Known::isPerson).isPresent();
+  }
+
+  /** Whether nothing but a name is stated of whoever is behind a reference; if forgotten: no. */
+  public boolean isOnlyAName(ContactRef reference) {
+    return knowledge.known(reference).filter(Known::isOnlyAName).isPresent();
+  }
+
   /** Whether this person has a phone or e-mail; of one who was forgotten it can't be told: yes. */
   public boolean canBeReached(Who.Person person) {
     return knowledge.known(person.reference()).map(Known::canBeReached).orElse(true);
@@ -127,7 +153,7 @@ public final class People {
 
   /** Whether nothing but this person's name is stated; of one who was forgotten: no. */
   public boolean isOnlyAName(Who.Person person) {
-    return knowledge.known(person.reference()).map(Known::isOnlyAName).orElse(false);
+    return isOnlyAName(person.reference());
   }
 
   /** The verdict on two, by docs/findings.md. Symmetric. */
@@ -164,7 +190,7 @@ public final class People {
   }
 
   /** Equal contacts are the same, whatever little they say. */
-  private Verdict verdict(ContactRef one, ContactRef other) {
+  public Verdict verdict(ContactRef one, ContactRef other) {
     return one.equals(other) ? Verdict.SAME : knowledge.verdict(one, other);
   }
 

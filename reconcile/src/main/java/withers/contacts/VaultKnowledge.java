@@ -21,7 +21,7 @@ import withers.organisation.Directory;
 final class VaultKnowledge implements Knowledge {
 
   /** Contacts kept ready; beyond that the cache starts anew. Some 1,800 bytes each. */
-  private static final int MOST_KEPT = 100_000;
+  private static final int MOST_KEPT = 20_000;
 
   /** References kept for a message about contacts that are missing. */
   private static final int MOST_MISSING = 1_000;

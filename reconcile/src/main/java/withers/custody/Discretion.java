@@ -13,6 +13,7 @@ import withers.contact.ContactRef;
 import withers.contact.ContactVault.RecordName;
 import withers.fact.Party;
 import withers.history.Animal;
+import withers.history.History;
 import withers.history.Statement;
 import withers.id.RecordKey;
 
@@ -78,6 +79,13 @@ public record Discretion(
     return !isNone()
         && (animal.chips().stream().anyMatch(numbers::contains)
             || animal.statements().stream().anyMatch(this::covers));
+  }
+
+  /** Whether nothing is to be told of what is said of one number. */
+  public boolean covers(History history) {
+    return !isNone()
+        && (numbers.contains(history.chip())
+            || history.statements().stream().anyMatch(this::covers));
   }
 
   private boolean covers(Statement statement) {

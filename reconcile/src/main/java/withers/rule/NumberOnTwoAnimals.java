@@ -98,7 +98,7 @@ final class NumberOnTwoAnimals implements Rule {
     return isTold(one) && isTold(other) && one != other;
   }
 
-  private static boolean isTold(Species species) {
+  static boolean isTold(Species species) {
     return species != Species.UNSTATED && species != Species.OTHER;
   }
 

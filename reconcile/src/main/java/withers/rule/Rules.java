@@ -49,10 +49,12 @@ public final class Rules {
 
   private final Registries registries;
   private final Supplies supplies;
+  private final Glance glance;
 
   public Rules(Registries registries, Supplies supplies) {
     this.registries = registries;
     this.supplies = supplies;
+    this.glance = new Glance(registries);
   }
 
   /** Looks up together everybody whom these name: cheaper than one by one, for many animals. */
@@ -69,6 +71,21 @@ public final class Rules {
   public boolean isDead(Animal animal) {
     int window = registries.periods().handoverWindowDays();
     return Deaths.of(animal, registries.cast(), window).isDead();
+  }
+
+  /**
+   * Whether there is plainly nothing to say of an animal that stands on one number; if not, that
+   * says nothing.
+   *
+   * @param aside takes the number when it may belong together with another
+   */
+  public boolean isPlainlyClear(History history, Candidates.Part aside) {
+    Seen seen = Seen.of(history, registries.cast());
+    Glance.Sight sight = glance.look(history, seen);
+    if (sight == Glance.Sight.STRAY) {
+      aside.addStray(history.chip(), seen.registrations().primaries().stream());
+    }
+    return sight != Glance.Sight.UNSURE;
   }
 
   /**

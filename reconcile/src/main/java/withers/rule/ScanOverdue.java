@@ -7,11 +7,11 @@ import java.util.stream.Stream;
 import withers.custody.Visit;
 import withers.fact.Fact;
 import withers.finding.FindingKind;
-import withers.history.Periods;
 import withers.history.Source;
 import withers.history.Statement;
 import withers.organisation.OrganisationKind;
 import withers.organisation.Period;
+import withers.registration.Registries;
 
 /**
  * A clinic that notes its scans has seen the animal, and nobody has read its chip for long: by all
@@ -32,7 +32,7 @@ final class ScanOverdue implements Rule {
   @Override
   public Judgement judge(Dossier dossier) {
     return latestVisit(dossier)
-        .filter(visit -> notesScans(visit, dossier) && !isReadSince(visit, dossier))
+        .filter(visit -> notesScans(visit, dossier.registries()) && !isReadSince(visit, dossier))
         .map(visit -> unlessUnheard(dossier, visit))
         .orElse(Judgement.CLEAR);
   }
@@ -52,11 +52,11 @@ final class ScanOverdue implements Rule {
         .findFirst();
   }
 
-  private static boolean notesScans(Statement visit, Dossier dossier) {
-    Source source = dossier.cast().sources().get(visit.source());
+  /** Whether a visit was to a clinic that notes its scans. */
+  static boolean notesScans(Statement visit, Registries registries) {
+    Source source = registries.cast().sources().get(visit.source());
     return notesScans(source)
-        && dossier
-            .registries()
+        && registries
             .directory()
             .find(source.organisation())
             .filter(organisation -> organisation.kind() == OrganisationKind.CLINIC)
@@ -68,12 +68,17 @@ final class ScanOverdue implements Rule {
   }
 
   private static boolean isReadSince(Statement visit, Dossier dossier) {
-    Periods periods = dossier.registries().periods();
-    int days = periods.days(Period.SCAN_OVERDUE, dossier.cast().organisation(visit));
-    LocalDate from = visit.day().minusDays(days);
+    LocalDate from = readFrom(visit, dossier.registries());
     Stream<Statement> readings =
         dossier.animal().stating(Fact.Scanned.class).filter(NotDetected::isRead);
     Stream<Statement> implants = dossier.animal().stating(Fact.Implanted.class);
     return Stream.concat(readings, implants).anyMatch(read -> !read.day().isBefore(from));
+  }
+
+  /** The first day from which on a reading counts at a visit, by the clinic's period. */
+  static LocalDate readFrom(Statement visit, Registries registries) {
+    int days =
+        registries.periods().days(Period.SCAN_OVERDUE, registries.cast().organisation(visit));
+    return visit.day().minusDays(days);
   }
 }

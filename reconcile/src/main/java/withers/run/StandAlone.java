@@ -41,6 +41,9 @@ record StandAlone(
     Candidates.Part aside,
     List<History> left) {
 
+  /** Chips whose people are looked up together: beyond that it gets no cheaper. */
+  private static final int AT_A_TIME = 1_000;
+
   /** Whether an animal is judged by this history alone. */
   static boolean isAlone(History history, CutNumbers cutNumbers, Unplaced unplaced) {
     return !history.statements().isEmpty()
@@ -67,8 +70,11 @@ record StandAlone(
     /** Judges all that was ever spoken of in a partition. */
     StandAlone judge(List<History> histories) {
       Gathering gathering = new Gathering(this);
-      rules.prepare(histories);
-      histories.forEach(gathering::add);
+      for (int from = 0; from < histories.size(); from += AT_A_TIME) {
+        List<History> some = histories.subList(from, Math.min(histories.size(), from + AT_A_TIME));
+        rules.prepare(some);
+        some.forEach(gathering::add);
+      }
       return gathering.done();
     }
   }
@@ -129,12 +135,18 @@ record StandAlone(
     private void assess(History history) {
       animals++;
       try {
-        Assessment assessment = judge.rules.assess(Animal.of(List.of(history)), aside);
-        if (!assessment.isClear()) {
-          telling.add(assessment);
+        if (!judge.rules.isPlainlyClear(history, aside)) {
+          judgeByRules(history);
         }
       } catch (NotToldException elsewhere) {
         left.add(history);
+      }
+    }
+
+    private void judgeByRules(History history) {
+      Assessment assessment = judge.rules.assess(Animal.of(List.of(history)), aside);
+      if (!assessment.isClear()) {
+        telling.add(assessment);
       }
     }
 

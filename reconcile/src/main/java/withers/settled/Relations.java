@@ -14,6 +14,7 @@ import withers.cases.Settlement.Client;
 import withers.cases.Settlement.OfPeople;
 import withers.cases.Settlement.Relation;
 import withers.contact.ContactRef;
+import withers.fact.Party;
 import withers.id.SourceId;
 
 /**
@@ -66,6 +67,21 @@ public final class Relations {
    */
   public Relations withVersions(Map<ContactRef, Set<ClientOf>> known) {
     return known.isEmpty() ? this : new Relations(told, asOf, new HashMap<>(known));
+  }
+
+  /** Whether nothing was settled about people. */
+  public boolean isNone() {
+    return told.isEmpty();
+  }
+
+  /** Whether something was settled about a party, as a source names it. */
+  public boolean concern(SourceId source, Party party) {
+    return party instanceof Party.Contact contact
+        && (concerned.contains(contact.reference())
+            || contact
+                .clientId()
+                .filter(id -> clients.contains(new ClientOf(source, id)))
+                .isPresent());
   }
 
   /** How two stand to each other; empty when nobody settled it. */

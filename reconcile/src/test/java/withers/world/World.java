@@ -16,6 +16,7 @@ import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.contact.MemoryContactVault;
 import withers.contact.VaultKey;
+import withers.contacts.AnswerTable;
 import withers.contacts.FormFinder;
 import withers.contacts.People;
 import withers.fact.ChipEvent;
@@ -49,7 +50,12 @@ public final class World {
 
   private final ContactVault vault = new MemoryContactVault(KEY);
   private final People people =
-      new People(DIRECTORY, FormFinder.anew(vault::findAll, FORMS), FORMS, Matcher.builtIn());
+      new People(
+          DIRECTORY,
+          FormFinder.anew(vault::findAll, FORMS),
+          FORMS,
+          Matcher.builtIn(),
+          new AnswerTable());
   private final List<Export> exports = new ArrayList<>();
 
   /** A world that knows everybody of the cast, and nothing else yet. */

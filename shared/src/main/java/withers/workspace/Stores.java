@@ -3,7 +3,9 @@ package withers.workspace;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.util.Collection;
 import java.util.Optional;
+import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.contact.FormStore;
 import withers.contact.VaultKey;
@@ -79,10 +81,17 @@ final class Stores {
     folder();
     makeFirstKey();
     return SqliteContactVault.open(
-        paths.contactVault(),
-        VaultKeyFile.load(paths.vaultKey()),
-        references -> SqliteFormStore.forget(paths.normalForms(), references),
-        upgrading);
+        paths.contactVault(), VaultKeyFile.load(paths.vaultKey()), this::forget, upgrading);
+  }
+
+  /** Nothing that was made of contacts outlives them. */
+  private void forget(Collection<ContactRef> references) {
+    SqliteFormStore.forget(paths.normalForms(), references);
+    try {
+      Files.deleteIfExists(paths.answers());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   FormStore forms(String stamp) {

@@ -78,6 +78,11 @@ public record WorkspacePaths(Path root) {
     return cache().resolve("normal-forms.db");
   }
 
+  /** What was told of contacts by their references, without a detail of them. */
+  public Path answers() {
+    return cache().resolve("answers");
+  }
+
   /** What each run found. */
   public Path runs() {
     return root.resolve("runs");

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.function.Function;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
+import withers.contacts.AnswerTable;
 import withers.contacts.FormFinder;
 import withers.contacts.People;
 import withers.matching.form.NormalForms;
@@ -33,5 +34,18 @@ public final class PeopleOf {
    */
   public static People workspace(Workspace workspace, FormFinder found, NormalForms forms) {
     return new People(workspace.directory(), found, forms, MatchingFile.matcher(workspace));
+  }
+
+  /**
+   * The people of a workspace.
+   *
+   * @param found what their contacts are compared by
+   * @param forms makes the same of the directory's contacts
+   * @param answers what was told of them before, by the same rules
+   */
+  public static People workspace(
+      Workspace workspace, FormFinder found, NormalForms forms, AnswerTable answers) {
+    return new People(
+        workspace.directory(), found, forms, MatchingFile.matcher(workspace), answers);
   }
 }

@@ -1,0 +1,122 @@
+package withers.contacts;
+
+import java.util.Collection;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.LongStream;
+import withers.contact.ContactRef;
+import withers.matching.Verdict;
+import withers.matching.Weighing;
+
+/**
+ * What a vault tells, with what it told before: what a contact is, and how two of them stand, is
+ * asked of the vault once. Contacts that are not there, and organisations, are asked about anew.
+ */
+final class KeptKnowledge implements Knowledge {
+
+  // The bits of what is kept of a contact, beside one that tells it from a pair ...
+  private static final int CONTACT = 0x40;
+  private static final int NOBODY = 1;
+  private static final int REACHED = 2;
+  private static final int ONLY_A_NAME = 4;
+
+  // ... and of a pair: the verdict's number in the order of the enum.
+  private static final int PAIR = 0x80;
+  private static final int ALIKE = 0x40;
+  private static final int VERDICT = 0x07;
+  private static final Verdict[] VERDICTS = Verdict.values();
+
+  private static final long SPREAD = 0x9e3779b97f4a7c15L;
+
+  private final Knowledge vault;
+  private final AnswerTable answers;
+
+  /**
+   * @param answers those of the same vault, directory, and rules of reading and matching
+   */
+  KeptKnowledge(Knowledge vault, AnswerTable answers) {
+    this.vault = vault;
+    this.answers = answers;
+  }
+
+  @Override
+  public void prepare(Collection<ContactRef> references) {
+    vault.prepare(references.stream().filter(one -> kept(one) == AnswerTable.NONE).toList());
+  }
+
+  private int kept(ContactRef one) {
+    return answers.find(high(one), one.low());
+  }
+
+  private static long high(ContactRef one) {
+    return one.high() + one.keyId() * SPREAD;
+  }
+
+  @Override
+  public Optional<Known> known(ContactRef reference) {
+    int kept = kept(reference);
+    if ((kept & CONTACT) != 0) {
+      return Optional.of(
+          new Known(
+              Optional.empty(),
+              (kept & NOBODY) != 0,
+              (kept & REACHED) != 0,
+              (kept & ONLY_A_NAME) != 0));
+    }
+    Optional<Known> told = vault.known(reference);
+    told.filter(known -> known.organisation().isEmpty()).ifPresent(known -> keep(reference, known));
+    return told;
+  }
+
+  private void keep(ContactRef one, Known known) {
+    int answer =
+        CONTACT
+            | (known.isNobody() ? NOBODY : 0)
+            | (known.canBeReached() ? REACHED : 0)
+            | (known.isOnlyAName() ? ONLY_A_NAME : 0);
+    answers.keep(high(one), one.low(), answer);
+  }
+
+  @Override
+  public Verdict verdict(ContactRef one, ContactRef other) {
+    return VERDICTS[pair(one, other) & VERDICT];
+  }
+
+  @Override
+  public boolean areReachedAlike(ContactRef one, ContactRef other) {
+    return (pair(one, other) & ALIKE) != 0;
+  }
+
+  /** Symmetric, as what is kept is. */
+  private int pair(ContactRef one, ContactRef other) {
+    long high = high(one) + high(other);
+    long low = (one.low() ^ other.low()) * SPREAD;
+    int kept = answers.find(high, low);
+    if (kept != AnswerTable.NONE) {
+      return kept;
+    }
+    int told =
+        PAIR
+            | (vault.areReachedAlike(one, other) ? ALIKE : 0)
+            | vault.verdict(one, other).ordinal();
+    if (vault.known(one).isPresent() && vault.known(other).isPresent()) {
+      answers.keep(high, low, told);
+    }
+    return told;
+  }
+
+  @Override
+  public LongStream signs(ContactRef reference) {
+    return vault.signs(reference);
+  }
+
+  @Override
+  public Optional<Weighing> weigh(ContactRef one, ContactRef other) {
+    return vault.weigh(one, other);
+  }
+
+  @Override
+  public Set<ContactRef> missing() {
+    return vault.missing();
+  }
+}
