@@ -112,14 +112,9 @@ public final class People {
   }
 
   /**
-   * Hashes of what this person's details say, and of the reference itself. Two who have one of
-   * these in common may be one person; none when the details are not there.
+   * Hashes of what details say, and of the reference itself. Two who have one of these in common
+   * may be one person; none when the details are not there.
    */
-  public LongStream signs(Who.Person person) {
-    return signs(person.reference());
-  }
-
-  /** The same of whoever is behind a reference. */
   public LongStream signs(ContactRef reference) {
     return knowledge.known(reference).isEmpty()
         ? LongStream.empty()

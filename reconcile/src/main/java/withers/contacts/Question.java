@@ -32,11 +32,6 @@ public final class Question {
     return pairs;
   }
 
-  /** The contacts asked about whose reference, by its first half, is one of these signs. */
-  public List<ContactRef> of(Set<Long> signs) {
-    return references.stream().filter(reference -> signs.contains(reference.high())).toList();
-  }
-
   /** Puts a question together. */
   public static final class Builder {
     private final Set<ContactRef> references = new TreeSet<>();

@@ -172,14 +172,9 @@ public record Cast(People people, Sources sources, Settlements settlements, Disc
   }
 
   /**
-   * Hashes of whom a person may be: two of one person are found by having one of these in common,
-   * and two of whom somebody settled that they are one always have.
+   * Signs of a person that follow from what somebody settled: two of whom somebody settled that
+   * they are one always have one in common.
    */
-  public LongStream signs(Who.Person person) {
-    return LongStream.concat(people.signs(person), toldSigns(person));
-  }
-
-  /** Those of them that follow from what somebody settled. */
   public LongStream toldSigns(Who.Person person) {
     return settlements.relations().signs(person.reference());
   }

@@ -4,10 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import withers.chip.ChipNumber;
-import withers.custody.Cast;
 import withers.custody.Versions.Version;
 import withers.fact.Fact;
 import withers.fact.Species;
@@ -43,17 +41,18 @@ record Strays(Dossier dossier) {
   }
 
   private void putCarriedAside(Keeper keeper, Candidates.Part part) {
-    List<Who> versions = keeper.versions().all().stream().map(Version::who).toList();
-    spokenOf().forEach(number -> part.addCarried(number, signs(versions.stream())));
+    List<Who.Person> versions = people(keeper.versions().all().stream().map(Version::who)).toList();
+    spokenOf()
+        .forEach(
+            number -> {
+              part.addCarried(number, versions.stream().map(Who.Person::reference));
+              part.addToldCarried(
+                  number, versions.stream().flatMapToLong(dossier.cast()::toldSigns));
+            });
   }
 
   private Stream<Who> primaries() {
     return dossier.live().stream().map(LiveRegistration::primary);
-  }
-
-  private LongStream signs(Stream<Who> people) {
-    Cast cast = dossier.cast();
-    return people(people).flatMapToLong(cast::signs);
   }
 
   private static Stream<Who.Person> people(Stream<Who> all) {

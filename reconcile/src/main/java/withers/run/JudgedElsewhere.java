@@ -1,7 +1,6 @@
 package withers.run;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +12,6 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.codec.Streams;
-import withers.contact.ContactRef;
 import withers.contacts.People;
 import withers.contacts.Question;
 import withers.damage.KnownNumbers;
@@ -101,20 +99,16 @@ record JudgedElsewhere(StandAlone.Judge judge, People people, Runnable partition
     return stock;
   }
 
-  /** With the signs of keepers' details, which are hashes that tell too much to be sent. */
-  private Candidates.Part aside(PartWire part) {
-    people.prepare(part.signed());
-    Map<Long, ContactRef> signed = new HashMap<>();
-    part.signed().forEach(reference -> signed.put(reference.high(), reference));
+  private static Candidates.Part aside(PartWire part) {
     Candidates.Part aside = new Candidates.Part();
-    part.strays().forEach(one -> aside.addStray(one.number(), Stream.of(one.person())));
-    part.told().forEach(one -> aside.addToldStray(one.number(), LongStream.of(one.sign())));
-    part.carried().forEach(one -> aside.addCarried(one.number(), signs(one.sign(), signed)));
+    part.strays().people().forEach(one -> aside.addStray(one.number(), Stream.of(one.person())));
+    part.strays()
+        .told()
+        .forEach(one -> aside.addToldStray(one.number(), LongStream.of(one.sign())));
+    part.carried().people().forEach(one -> aside.addCarried(one.number(), Stream.of(one.person())));
+    part.carried()
+        .told()
+        .forEach(one -> aside.addToldCarried(one.number(), LongStream.of(one.sign())));
     return aside;
-  }
-
-  private LongStream signs(long sign, Map<Long, ContactRef> signed) {
-    ContactRef reference = signed.get(sign);
-    return reference == null ? LongStream.of(sign) : people.signs(reference);
   }
 }

@@ -16,18 +16,15 @@ import withers.codec.ByteReader;
 import withers.codec.Bytes;
 import withers.codec.finding.AssessmentsJson;
 import withers.contact.ContactRef;
-import withers.contacts.Question;
 import withers.damage.KnownNumbers;
 import withers.history.History;
 import withers.id.SourceId;
 import withers.rule.Assessment;
-import withers.slip.Candidates;
+import withers.slip.Side;
 
 /**
  * The result of a partition as bytes. What was put off or left is named by its number: whoever has
  * the vault has the log, too.
- *
- * @param signed those whose signs are to be added to those of carried numbers
  */
 record PartWire(
     long animals,
@@ -39,10 +36,8 @@ record PartWire(
     List<Known> known,
     List<ChipNumber> stock,
     List<TakenBack> takenBack,
-    List<Stray> strays,
-    List<Aside> told,
-    List<Aside> carried,
-    List<ContactRef> signed) {
+    Aside strays,
+    Aside carried) {
 
   /** The form; another one has another number. */
   private static final int FORM = 2;
@@ -51,12 +46,15 @@ record PartWire(
 
   record TakenBack(ChipNumber number, LocalDate on) {}
 
-  record Stray(ChipNumber number, ContactRef person) {}
+  /** Numbers put aside, with people or with signs that were told of them. */
+  record Aside(List<OfPerson> people, List<OfSign> told) {}
 
-  record Aside(long sign, ChipNumber number) {}
+  record OfPerson(ChipNumber number, ContactRef person) {}
 
-  static byte[] write(StandAlone part, Question question) {
-    return new Writer().write(part, question);
+  record OfSign(ChipNumber number, long sign) {}
+
+  static byte[] write(StandAlone part) {
+    return new Writer().write(part);
   }
 
   /**
@@ -72,7 +70,7 @@ record PartWire(
     private final Bytes out = new Bytes();
     private final Map<SourceId, Integer> sources = new HashMap<>();
 
-    byte[] write(StandAlone part, Question question) {
+    byte[] write(StandAlone part) {
       out.unsigned(FORM);
       out.unsigned(part.animals());
       out.text(AssessmentsJson.write(part.telling()));
@@ -82,7 +80,8 @@ record PartWire(
       chips(part.zeros());
       known(part.known());
       stock(part);
-      aside(part.aside(), question);
+      aside(part.aside().strays());
+      aside(part.aside().carried());
       return out.toArray();
     }
 
@@ -128,37 +127,24 @@ record PartWire(
           });
     }
 
-    private void aside(Candidates.Part part, Question question) {
-      Set<Long> signs = new HashSet<>();
-      List<Stray> strays = new ArrayList<>();
-      part.forEachStray((number, person) -> strays.add(stray(number, person)));
-      List<Aside> told = new ArrayList<>();
-      part.forEachToldStray((sign, number) -> told.add(aside(sign, number)));
-      List<Aside> carried = new ArrayList<>();
-      part.forEachCarried((sign, number) -> carried.add(aside(sign, number)));
-      carried.forEach(one -> signs.add(one.sign));
-      each(strays, this::stray);
-      each(told, this::aside);
-      each(carried, this::aside);
-      each(question.of(signs), out::reference);
+    private void aside(Side side) {
+      List<OfPerson> people = new ArrayList<>();
+      side.forEachPerson(
+          (number, person) -> people.add(new OfPerson(ChipNumber.ofPacked(number), person)));
+      List<OfSign> told = new ArrayList<>();
+      side.forEachSign((sign, number) -> told.add(new OfSign(ChipNumber.ofPacked(number), sign)));
+      each(people, this::person);
+      each(told, this::sign);
     }
 
-    private static Stray stray(long number, ContactRef person) {
-      return new Stray(ChipNumber.ofPacked(number), person);
-    }
-
-    private void stray(Stray one) {
+    private void person(OfPerson one) {
       chip(one.number);
       out.reference(one.person);
     }
 
-    private static Aside aside(long sign, long number) {
-      return new Aside(sign, ChipNumber.ofPacked(number));
-    }
-
-    private void aside(Aside one) {
-      out.eight(one.sign);
+    private void sign(OfSign one) {
       chip(one.number);
+      out.eight(one.sign);
     }
 
     private <T> void each(List<T> all, Consumer<T> write) {
@@ -190,14 +176,18 @@ record PartWire(
               each("known numbers", () -> new Known(chip(), source())),
               each("chips", this::chip),
               each("numbers taken back", () -> new TakenBack(chip(), day())),
-              each("strays", () -> new Stray(chip(), in.reference())),
-              each("numbers aside", () -> new Aside(in.eight(), chip())),
-              each("numbers aside", () -> new Aside(in.eight(), chip())),
-              each("references", in::reference));
+              aside(),
+              aside());
       if (!in.atEnd()) {
         throw in.damaged("bytes left over");
       }
       return part;
+    }
+
+    private Aside aside() {
+      return new Aside(
+          each("numbers aside", () -> new OfPerson(chip(), in.reference())),
+          each("numbers aside", () -> new OfSign(chip(), in.eight())));
     }
 
     private ChipNumber chip() {

@@ -70,7 +70,7 @@ public final class PartWork {
     Question question = question(histories);
     Answer answer = Answer.read(ask.apply(question.bytes()), question);
     StandAlone judged = judge(People.told(directory, answer)).judge(histories);
-    return PartWire.write(judged, question);
+    return PartWire.write(judged);
   }
 
   private StandAlone.Judge judge(People people) {

@@ -22,6 +22,7 @@ import withers.log.LogSnapshot;
 import withers.registration.Registries;
 import withers.rule.Rules;
 import withers.slip.Candidates;
+import withers.slip.Side;
 import withers.supply.Supplies;
 import withers.world.AnyEvents;
 import withers.world.RandomWorld;
@@ -104,9 +105,13 @@ class GlanceTest {
   /** All that was put aside, in words. */
   private static SortedSet<String> strays(Candidates.Part part) {
     SortedSet<String> all = new TreeSet<>();
-    part.forEachStray((number, person) -> all.add("stray " + number + " " + person));
-    part.forEachToldStray((sign, number) -> all.add("told " + number + " " + sign));
-    part.forEachCarried((sign, number) -> all.add("carried " + number + " " + sign));
+    add("stray", part.strays(), all);
+    add("carried", part.carried(), all);
     return all;
+  }
+
+  private static void add(String side, Side part, SortedSet<String> all) {
+    part.forEachPerson((number, person) -> all.add(side + " " + number + " " + person));
+    part.forEachSign((sign, number) -> all.add(side + " " + number + " " + sign));
   }
 }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -15,6 +16,7 @@ import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -51,7 +53,7 @@ class CandidatesTest {
     int some = 20_000;
     for (int i = 0; i < some; i++) {
       part.addStray(ChipNumber.iso(999, 200L * i), Stream.of(person(1)));
-      part.addCarried(ChipNumber.iso(999, 200L * i + 100), LongStream.of(1));
+      part.addCarried(ChipNumber.iso(999, 200L * i + 100), Stream.of(person(1)));
     }
 
     Set<Slip> slips =
@@ -67,8 +69,8 @@ class CandidatesTest {
   void numbers_left_out_are_not_looked_at() {
     Part part = new Part();
     part.addStray(ChipNumber.iso(999, 1_100), Stream.of(person(7)));
-    part.addCarried(ChipNumber.iso(999, 100), LongStream.of(7, 8));
-    part.addCarried(ChipNumber.iso(999, 5_100), LongStream.of(7));
+    part.addCarried(ChipNumber.iso(999, 100), Stream.of(person(7), person(8)));
+    part.addCarried(ChipNumber.iso(999, 5_100), Stream.of(person(7)));
     part.leaveOut(Set.of(ChipNumber.iso(999, 100)));
 
     assertThat(Candidates.among(List.of(part), CandidatesTest::signs))
@@ -135,18 +137,31 @@ class CandidatesTest {
 
   private static List<Part> parts(World world, Random random) {
     List<Part> parts = List.of(new Part(), new Part(), new Part());
-    world.strays.forEach((n, signs) -> addStray(n, signs, parts.get(random.nextInt(3)), random));
-    world.carried.forEach((n, signs) -> parts.get(random.nextInt(3)).addCarried(n, longs(signs)));
+    world.strays.forEach(
+        (number, signs) -> {
+          Part part = parts.get(random.nextInt(3));
+          Map<Boolean, Set<Long>> parted = parted(signs, random);
+          part.addStray(number, people(parted.get(false)));
+          part.addToldStray(number, longs(parted.get(true)));
+        });
+    world.carried.forEach(
+        (number, signs) -> {
+          Part part = parts.get(random.nextInt(3));
+          Map<Boolean, Set<Long>> parted = parted(signs, random);
+          part.addCarried(number, people(parted.get(false)));
+          part.addToldCarried(number, longs(parted.get(true)));
+        });
     return parts;
   }
 
-  /** Half of the signs are the person's, the other half follow from what somebody settled. */
-  private static void addStray(ChipNumber number, Set<Long> signs, Part part, Random random) {
-    Map<Boolean, Set<Long>> told =
-        signs.stream()
-            .collect(Collectors.partitioningBy(sign -> random.nextBoolean(), Collectors.toSet()));
-    part.addStray(number, told.get(false).stream().map(CandidatesTest::person));
-    part.addToldStray(number, longs(told.get(true)));
+  /** Half of the signs are people's, the other half follow from what somebody settled. */
+  private static Map<Boolean, Set<Long>> parted(Set<Long> signs, Random random) {
+    return signs.stream()
+        .collect(Collectors.partitioningBy(sign -> random.nextBoolean(), Collectors.toSet()));
+  }
+
+  private static Stream<ContactRef> people(@Nullable Set<Long> signs) {
+    return Objects.requireNonNull(signs).stream().map(CandidatesTest::person);
   }
 
   /** Somebody who has this one sign. */
@@ -158,8 +173,8 @@ class CandidatesTest {
     return people.stream().collect(Collectors.toMap(one -> one, one -> Set.of(one.high())));
   }
 
-  private static LongStream longs(Set<Long> signs) {
+  private static LongStream longs(@Nullable Set<Long> signs) {
     ToLongFunction<Long> same = Long::longValue;
-    return signs.stream().mapToLong(same);
+    return Objects.requireNonNull(signs).stream().mapToLong(same);
   }
 }
