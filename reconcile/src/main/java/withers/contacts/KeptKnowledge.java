@@ -1,6 +1,7 @@
 package withers.contacts;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.LongStream;
@@ -41,7 +42,10 @@ final class KeptKnowledge implements Knowledge {
 
   @Override
   public void prepare(Collection<ContactRef> references) {
-    vault.prepare(references.stream().filter(one -> kept(one) == AnswerTable.NONE).toList());
+    List<ContactRef> fresh =
+        references.stream().filter(one -> kept(one) == AnswerTable.NONE).toList();
+    vault.prepare(fresh);
+    fresh.forEach(this::known);
   }
 
   private int kept(ContactRef one) {

@@ -134,18 +134,19 @@ final class Glance {
     return people.verdict(one, other) == Verdict.DIFFERENT;
   }
 
-  /**
-   * An animal that a person has.
-   *
-   * @param start what says so
-   * @param keeper as it names the person
-   */
+  /** An animal that a person has. */
   private final class Kept {
     private final Statement start;
     private final Party.Contact keeper;
     private final History history;
     private final Seen seen;
 
+    /**
+     * Of an animal.
+     *
+     * @param start what says who has it
+     * @param keeper as that names the person
+     */
     Kept(Statement start, Party.Contact keeper, History history, Seen seen) {
       this.history = history;
       this.start = start;

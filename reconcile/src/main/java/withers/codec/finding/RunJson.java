@@ -4,6 +4,8 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.function.Function;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
@@ -89,8 +91,22 @@ public final class RunJson {
    * @throws UncheckedIOException when the stream fails
    */
   public static RunResult read(InputStream in) {
+    return reading(in, json -> new RunReader().read(json));
+  }
+
+  /**
+   * Reads the day that was judged, which stands before all lists, and nothing after it.
+   *
+   * @throws LogDamagedException when the text begins otherwise than a run
+   * @throws UncheckedIOException when the stream fails
+   */
+  public static LocalDate readAsOf(InputStream in) {
+    return reading(in, RunReader::asOf);
+  }
+
+  private static <T> T reading(InputStream in, Function<JsonParser, T> read) {
     try (JsonParser json = JsonText.parser(in)) {
-      return new RunReader().read(json);
+      return read.apply(json);
     } catch (JacksonIOException e) {
       throw new UncheckedIOException(e.getCause());
     } catch (JacksonException e) {

@@ -1,5 +1,6 @@
 package withers.codec.finding;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -78,6 +79,25 @@ final class RunReader {
       throw new IllegalArgumentException("Expected the end after a run, but found more");
     }
     return run(new Fields(words, recurring));
+  }
+
+  /**
+   * The day that a run judged, read from its beginning.
+   *
+   * @throws IllegalArgumentException when it is none
+   */
+  static LocalDate asOf(JsonParser json) {
+    expect(JsonToken.START_OBJECT, json.nextToken());
+    while (json.nextToken() == JsonToken.PROPERTY_NAME) {
+      boolean isIt = json.currentName().equals("asOf");
+      JsonToken value = json.nextToken();
+      if (isIt) {
+        expect(JsonToken.VALUE_STRING, value);
+        return LocalDate.parse(json.getString());
+      }
+      json.skipChildren();
+    }
+    throw new IllegalArgumentException("Expected a day that is judged, but found none");
   }
 
   private void readNext(String name, JsonParser json) {

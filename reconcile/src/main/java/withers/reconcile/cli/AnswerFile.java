@@ -48,22 +48,28 @@ record AnswerFile(Path path, String stamp) {
     }
   }
 
-  /** What is kept; empty when nothing is that can be used. */
-  Optional<AnswerTable> read() {
+  /**
+   * What is kept; empty when nothing is that can be used.
+   *
+   * @param contacts how many the vault holds. Fewer than when the answers were given means that
+   *     some are lost, which must not go unnoticed: whoever is forgotten on request takes the file
+   *     along.
+   */
+  Optional<AnswerTable> read(long contacts) {
     if (!Files.isRegularFile(path)) {
       return Optional.empty();
     }
     try (InputStream file = new BufferedInputStream(Files.newInputStream(path), BUFFER)) {
-      return read(file);
+      return read(file, contacts);
     } catch (IOException damaged) {
       return Optional.empty();
     }
   }
 
-  private Optional<AnswerTable> read(InputStream file) throws IOException {
+  private Optional<AnswerTable> read(InputStream file, long contacts) throws IOException {
     CheckedInputStream checked = new CheckedInputStream(file, new CRC32C());
     DataInputStream in = new DataInputStream(checked);
-    if (in.readInt() != FORMAT || !in.readUTF().equals(stamp)) {
+    if (in.readInt() != FORMAT || !in.readUTF().equals(stamp) || in.readLong() > contacts) {
       return Optional.empty();
     }
     AnswerTable table = AnswerTable.read(in);
@@ -75,26 +81,27 @@ record AnswerFile(Path path, String stamp) {
   }
 
   /**
-   * Keeps these in place of what was kept.
+   * Keeps these in place of what was kept. The folder is there: normal forms are kept in it.
    *
+   * @param contacts how many the vault holds
    * @return what people should know, if that can't be done
    */
-  Optional<String> write(AnswerTable answers) {
+  Optional<String> write(AnswerTable answers, long contacts) {
     try {
-      OwnerOnly.folder(path.getParent());
-      OwnerOnly.replace(path, out -> write(answers, out));
+      OwnerOnly.replace(path, out -> write(answers, contacts, out));
       return Optional.empty();
     } catch (IOException e) {
       return Optional.of("Answers about contacts are not stored this time: " + e.getMessage());
     }
   }
 
-  private void write(AnswerTable answers, OutputStream file) throws IOException {
+  private void write(AnswerTable answers, long contacts, OutputStream file) throws IOException {
     CheckedOutputStream checked =
         new CheckedOutputStream(new BufferedOutputStream(file, BUFFER), new CRC32C());
     DataOutputStream out = new DataOutputStream(checked);
     out.writeInt(FORMAT);
     out.writeUTF(stamp);
+    out.writeLong(contacts);
     answers.write(out);
     out.writeLong(checked.getChecksum().getValue());
     out.flush();

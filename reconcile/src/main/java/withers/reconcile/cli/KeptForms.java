@@ -17,6 +17,7 @@ import withers.workspace.Workspace;
  */
 final class KeptForms implements AutoCloseable {
   private final Workspace workspace;
+  private final Stores stores;
   private final NormalForms forms;
   private final FormStore store;
   private final FormProjection projection;
@@ -26,11 +27,13 @@ final class KeptForms implements AutoCloseable {
   KeptForms(Workspace workspace, Stores stores) {
     String region = workspace.settings().phoneRegion();
     this.workspace = workspace;
+    this.stores = stores;
     this.forms = new NormalForms(region);
     Optional<String> stamp = NormaliserStamp.of(region);
     this.store = stamp.map(workspace::openForms).orElse(FormStore.NONE);
     this.file = stamp.map(maker -> AnswerFile.of(workspace, maker));
-    this.answers = file.flatMap(AnswerFile::read).orElseGet(AnswerTable::new);
+    this.answers =
+        file.flatMap(kept -> kept.read(stores.vault().size())).orElseGet(AnswerTable::new);
     this.projection = new FormProjection(stores::vault, store, forms);
   }
 
@@ -43,7 +46,7 @@ final class KeptForms implements AutoCloseable {
     projection.close();
     List<String> notes = new ArrayList<>(store.troubles());
     if (answers.added() > 0) {
-      file.flatMap(kept -> kept.write(answers)).ifPresent(notes::add);
+      file.flatMap(kept -> kept.write(answers, stores.vault().size())).ifPresent(notes::add);
     }
     if (projection.remade() > 0) {
       notes.add(

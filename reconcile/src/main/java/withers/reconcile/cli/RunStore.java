@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Optional;
 import withers.codec.finding.BasisJson;
 import withers.codec.finding.CanonicalFindings;
@@ -71,7 +72,7 @@ public final class RunStore {
 
   private boolean looksBack(RunResult run) {
     return run.knownBy().isPresent()
-        || latest().filter(latest -> latest.asOf().isAfter(run.asOf())).isPresent();
+        || latestAsOf().filter(latest -> latest.isAfter(run.asOf())).isPresent();
   }
 
   /**
@@ -92,6 +93,26 @@ public final class RunStore {
       return Files.exists(file) ? BasisJson.read(Files.readString(file)) : Optional.empty();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The day that the latest run judged: a small part of its file. */
+  private Optional<LocalDate> latestAsOf() {
+    try {
+      Path latest = runs.resolve(LATEST);
+      if (!Files.exists(latest)) {
+        return Optional.empty();
+      }
+      Path file = folder(Files.readString(latest).strip()).resolve(RUN);
+      return Files.exists(file) ? Optional.of(asOf(file)) : Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static LocalDate asOf(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return RunJson.readAsOf(in);
     }
   }
 

@@ -15,6 +15,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -33,7 +34,7 @@ import withers.contact.ContactVault;
 import withers.reconcile.cli.RunStore;
 import withers.workspace.Workspace;
 
-/** The demo's runs find the same whatever has become of the normal forms that are kept. */
+/** The demo's runs find the same whatever has become of the normal forms and answers kept. */
 @TestInstance(PER_CLASS)
 @TestMethodOrder(OrderAnnotation.class)
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -46,6 +47,7 @@ class KeptFormsTest {
 
   private Path folder;
   private Path kept;
+  private Path answers;
   private byte[] whole;
   private String findings;
   private long contacts;
@@ -57,17 +59,20 @@ class KeptFormsTest {
     assertThat(demo.code()).isZero();
     assertThat(demo.err()).doesNotContain("normal forms");
     kept = workspace().paths().normalForms();
+    answers = workspace().paths().answers();
     whole = Files.readAllBytes(kept);
     contacts = number("SELECT count(*) FROM form");
     assertThat(contacts).isGreaterThan(100);
     Files.delete(kept);
+    Files.delete(answers);
     assertThat(reconcile().err()).isEmpty();
     findings = findings();
   }
 
   @BeforeEach
-  void puts_the_forms_back() throws IOException {
+  void puts_the_forms_back_without_answers() throws IOException {
     Files.write(kept, whole);
+    Files.deleteIfExists(answers);
   }
 
   private Workspace workspace() {
@@ -92,6 +97,52 @@ class KeptFormsTest {
     assertThat(reconcile().err()).isEmpty();
     assertThat(findings()).isEqualTo(findings).isNotEmpty();
     assertThat(number("SELECT count(*) FROM form")).isEqualTo(contacts);
+  }
+
+  @Test
+  void with_answers_kept_that_spare_the_forms() throws IOException {
+    reconcile();
+    byte[] told = Files.readAllBytes(answers);
+    Files.delete(kept);
+    assertThat(reconcile().err()).isEmpty();
+    assertThat(findings()).isEqualTo(findings);
+    assertThat(Files.size(kept)).isLessThan(whole.length);
+    assertThat(Files.readAllBytes(answers)).isEqualTo(told);
+  }
+
+  @Test
+  void with_answers_that_are_damaged_cut_short_or_of_other_rules() throws IOException {
+    reconcile();
+    byte[] told = Files.readAllBytes(answers);
+    byte[] changed = told.clone();
+    changed[told.length / 2] ^= 1;
+    byte[] ofOthers = told.clone();
+    ofOthers[8] ^= 1;
+    byte[] cut = Arrays.copyOf(told, told.length - 1);
+    for (byte[] content : List.of(changed, ofOthers, cut, new byte[0])) {
+      Files.write(answers, content);
+      assertThat(reconcile().err()).isEmpty();
+      assertThat(findings()).isEqualTo(findings);
+      assertThat(Files.readAllBytes(answers)).hasSize(told.length);
+    }
+  }
+
+  @Test
+  void answers_hide_no_lost_contact() throws IOException, SQLException {
+    reconcile();
+    Path vault = workspace().paths().contactVault();
+    byte[] before = Files.readAllBytes(vault);
+    try {
+      try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + vault);
+          Statement statement = connection.createStatement()) {
+        statement.executeUpdate("DELETE FROM contact WHERE rowid % 10 = 0");
+      }
+      CommandRun run =
+          CommandRun.of("reconcile", "--workspace", folder.toString(), "--as-of", "2026-10-01");
+      assertThat(run.err()).contains("restore it from its backup");
+    } finally {
+      Files.write(vault, before);
+    }
   }
 
   @Test
@@ -132,6 +183,8 @@ class KeptFormsTest {
     byte[] form = bytes("SELECT form" + ONLY_ONE_WITH_ITS_FORM.formatted(0));
     byte[] another = bytes("SELECT form" + ONLY_ONE_WITH_ITS_FORM.formatted(1));
     assertThat(isOnDisk(form)).isTrue();
+    reconcile();
+    assertThat(answers).exists();
 
     ByteBuffer in = ByteBuffer.wrap(reference);
     ContactRef person = new ContactRef(in.get(), in.getLong(), in.getLong());
@@ -140,6 +193,7 @@ class KeptFormsTest {
       assertThat(vault.isForgotten(person)).isTrue();
     }
 
+    assertThat(answers).doesNotExist();
     assertThat(isOnDisk(form)).isFalse();
     assertThat(isOnDisk(another)).isTrue();
     assertThat(number("SELECT count(*) FROM form")).isEqualTo(contacts - 1);
