@@ -38,8 +38,12 @@ public final class KnownNumbers {
 
     private static Optional<SourceId> onlySource(List<Statement> statements) {
       SourceId first = statements.get(0).source();
-      return Optional.of(first)
-          .filter(only -> statements.stream().allMatch(s -> s.source().equals(only)));
+      for (Statement other : statements) {
+        if (!other.source().equals(first)) {
+          return Optional.empty();
+        }
+      }
+      return Optional.of(first);
     }
 
     /** Adds a number that another part handed over. */

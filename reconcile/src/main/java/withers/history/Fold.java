@@ -36,10 +36,11 @@ public final class Fold {
    */
   public Folded fold(List<Stated> stated, List<Settled> mistaken) {
     Result result = new Result();
-    List<Stated> heard = stated.stream().filter(sources::hears).toList();
+    List<Stated> heard = new ArrayList<>(stated);
+    heard.removeIf(one -> !sources.hears(one));
     CurrentKeys keys = CurrentKeys.in(heard);
-    List<Stated> current = LeftOut.of(mistaken, keys).from(keys.of(heard));
-    List<Stated> ordered = current.stream().sorted(Stated.ORDER).toList();
+    List<Stated> ordered = new ArrayList<>(LeftOut.of(mistaken, keys).from(keys.of(heard)));
+    ordered.sort(Stated.ORDER);
     for (List<Stated> record : runs(ordered, Stated::isOfRecord)) {
       foldRecord(record, result);
     }

@@ -20,13 +20,13 @@ record Listing(boolean listed, Optional<LocalDate> changed) {
    * @param record all statements of one record, in any order
    */
   static Listing of(List<Stated> record, Source source) {
-    TreeSet<LocalDate> stated = stated(record);
     TreeSet<LocalDate> gone = new TreeSet<>();
-    record.stream()
-        .filter(Stated::isDisappearance)
-        .flatMap(one -> inEffect(one.exportDate(), record, source).stream())
-        .forEach(gone::add);
-    return gone.isEmpty() ? ALWAYS : after(gone, stated);
+    for (Stated one : record) {
+      if (one.isDisappearance()) {
+        inEffect(one.exportDate(), record, source).ifPresent(gone::add);
+      }
+    }
+    return gone.isEmpty() ? ALWAYS : after(gone, stated(record));
   }
 
   /**

@@ -111,11 +111,17 @@ public record AllAnimals(LogSnapshot log, Cast cast, Workers workers, Runnable p
   private <T> void ask(List<History> alone, Part<T> part, Question<T> question) {
     List<History> concerned =
         alone.stream().filter(h -> h.statements().stream().anyMatch(question::concerns)).toList();
-    cast.prepare(concerned);
-    for (History history : concerned) {
-      told(Animal.of(List.of(history)), question)
-          .forEach(value -> part.answers.add(new Answer<>(history.chip(), value)));
+    for (int from = 0; from < concerned.size(); from += StandAlone.AT_A_TIME) {
+      int to = Math.min(concerned.size(), from + StandAlone.AT_A_TIME);
+      List<History> some = concerned.subList(from, to);
+      cast.prepare(some);
+      some.forEach(history -> ask(history, part, question));
     }
+  }
+
+  private <T> void ask(History history, Part<T> part, Question<T> question) {
+    told(Animal.of(List.of(history)), question)
+        .forEach(value -> part.answers.add(new Answer<>(history.chip(), value)));
   }
 
   private static boolean isPutOff(History history, Unplaced unplaced) {

@@ -42,7 +42,7 @@ record StandAlone(
     List<History> left) {
 
   /** Chips whose people are looked up together: beyond that it gets no cheaper. */
-  private static final int AT_A_TIME = 1_000;
+  static final int AT_A_TIME = 1_000;
 
   /** Whether an animal is judged by this history alone. */
   static boolean isAlone(History history, CutNumbers cutNumbers, Unplaced unplaced) {
