@@ -5,7 +5,7 @@ setlocal
 set "WITHERS_AT=%~dp0.."
 set "WITHERS_JAVA=java"
 if defined JAVA_HOME set "WITHERS_JAVA=%JAVA_HOME%\bin\java.exe"
-"%WITHERS_JAVA%" -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8 "-Dwithers.home=%WITHERS_AT%" %WITHERS_JAVA_OPTS% -cp "%WITHERS_AT%\app\withers.jar" withers.report.Main %*
+"%WITHERS_JAVA%" -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8 "-Dwithers.home=%WITHERS_AT%" "-Dwithers.command=%~0" %WITHERS_JAVA_OPTS% -cp "%WITHERS_AT%\app\withers.jar" withers.report.Main %*
 if %ERRORLEVEL% equ 9009 (
   echo withers: Expected Java 17 or newer, but found none. Install one, or set JAVA_HOME to it. 1>&2
   exit /b 90

@@ -15,6 +15,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Properties;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.spi.ToolProvider;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -135,6 +137,7 @@ class InstalledTest {
             "-Dfile.encoding=UTF-8",
             "-Dstdout.encoding=UTF-8",
             "-Dwithers.home=",
+            "-Dwithers.command=",
             "withers.report.Main")) {
       assertThat(cmd).contains(option);
       assertThat(sh).contains(option);
@@ -156,6 +159,60 @@ class InstalledTest {
     assertThat(named).containsExactlyInAnyOrderElementsOf(names(installed.resolve("app/lib")));
   }
 
+  @Test
+  void the_page_of_notices_has_each_library_with_a_licence_a_source_and_what_its_jar_carries()
+      throws Exception {
+    String page = Files.readString(installed.resolve("NOTICES.txt"));
+    List<MatchResult> entries =
+        Pattern.compile(
+                "(?m)^(\\S+\\.jar) \\(\\S+\\)\n  licence: \\S.+\n  source: \\S+\n((?:  carries: .+\n)+)\n")
+            .matcher(page)
+            .results()
+            .toList();
+
+    assertThat(entries)
+        .extracting(entry -> entry.group(1))
+        .containsExactlyElementsOf(names(installed.resolve("app/lib")));
+    for (MatchResult entry : entries) {
+      assertThat(carried(entry.group(1)).stream().allMatch(entry.group(2)::contains))
+          .as(entry.group())
+          .isTrue();
+    }
+    assertThat(page).contains("\nText 1\n", "Apache License", "\nText 10\n");
+  }
+
+  /** As {@code jar --list} tells, the JDK's own. */
+  private static List<String> carried(String jar) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PrintStream stream = new PrintStream(out, true, StandardCharsets.UTF_8);
+    ToolProvider.findFirst("jar")
+        .orElseThrow()
+        .run(stream, stream, "--list", "--file", installed.resolve("app/lib/" + jar).toString());
+    return out.toString(StandardCharsets.UTF_8)
+        .lines()
+        .filter(name -> name.matches("(META-INF/)?(LICENSE|NOTICE)(\\.txt|\\.md)?"))
+        .toList();
+  }
+
+  /** What the demo says at its end can be typed where it was started. */
+  @Test
+  void the_demo_s_last_line_works_as_it_stands() throws Exception {
+    Path demo = zip.home().resolve("demo-of-the-last-line");
+    String typed = zip.home().relativize(launcher()).toString();
+    ProcessBuilder command =
+        zip.command("sh", "-c", typed + " demo " + demo).directory(zip.home().toFile());
+    Run played = Run.of(command);
+    String last = played.out().strip().lines().reduce((one, next) -> next).orElseThrow();
+    assertThat(last).startsWith("  one number    " + typed + " trace --workspace " + demo);
+
+    Run traced =
+        Run.of(
+            zip.command("sh", "-c", last.replaceFirst(" *one number *", ""))
+                .directory(zip.home().toFile()));
+    assertThat(traced.code()).as(traced.err()).isZero();
+    assertThat(traced.out()).isNotEmpty();
+  }
+
   /** Against the JDK's own jdeps. */
   @Test
   void the_runtime_has_every_module_that_the_classes_name() throws Exception {
@@ -172,7 +229,15 @@ class InstalledTest {
   @Test
   void manual_completion_documents_and_licence_are_there() throws Exception {
     assertThat(names(installed))
-        .contains("LICENSE", "README.md", "docs", "man", "completion", "fixtures", "sbom.json");
+        .contains(
+            "LICENSE",
+            "README.md",
+            "docs",
+            "man",
+            "completion",
+            "fixtures",
+            "sbom.json",
+            "NOTICES.txt");
     assertThat(names(installed.resolve("man/man1"))).contains("withers.1", "withers-log-copy.1");
     assertThat(names(installed.resolve("docs"))).contains("first-hour.md", "security.md");
     assertThat(names(installed.resolve(RUNTIME + "/legal"))).contains("java.base");

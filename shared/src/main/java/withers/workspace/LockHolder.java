@@ -1,8 +1,6 @@
 package withers.workspace;
 
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.UnknownHostException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,20 +18,11 @@ final class LockHolder {
   private LockHolder() {}
 
   static String describe(String activity, ZonedDateTime since) {
-    return "process %d on %s, running \"%s\" since %s"
-        .formatted(ProcessHandle.current().pid(), host(), activity, time(since));
+    return "%s, running \"%s\" since %s".formatted(ThisProcess.name(), activity, time(since));
   }
 
   private static String time(ZonedDateTime since) {
     return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(since.truncatedTo(ChronoUnit.SECONDS));
-  }
-
-  private static String host() {
-    try {
-      return InetAddress.getLocalHost().getHostName();
-    } catch (UnknownHostException nameless) {
-      return "this host";
-    }
   }
 
   /** What the holder wrote; a holder that has only just begun may not have written yet. */

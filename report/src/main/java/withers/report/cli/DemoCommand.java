@@ -112,7 +112,7 @@ public final class DemoCommand implements Callable<Integer> {
   }
 
   private DemoText text(DemoFolder demo) {
-    return new DemoText(console, Workspace.open(demo.path(), clock));
+    return new DemoText(console, Workspace.open(demo.path(), clock), home.quotedCommand());
   }
 
   private static Path defaultFolder() {

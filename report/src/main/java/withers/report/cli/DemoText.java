@@ -17,8 +17,12 @@ import withers.report.publish.Published;
 import withers.report.text.Texts;
 import withers.workspace.Workspace;
 
-/** Tells how the demo goes. */
-record DemoText(Console console, Workspace workspace) {
+/**
+ * Tells how the demo goes.
+ *
+ * @param command starts this program from a shell
+ */
+record DemoText(Console console, Workspace workspace, String command) {
 
   /** One round: what came in, what was found, what changed. */
   void tell(Round round, MonthlyRun.Done done) {
@@ -72,7 +76,8 @@ record DemoText(Console console, Workspace workspace) {
     console.print("");
     console.print(
         "The broker was the demo's own and ends with it, so other commands find no log here.");
-    console.print("On one that stays they do: withers demo --log kafka --bootstrap HOST:PORT");
+    console.print(
+        "On one that stays they do: %s demo --log kafka --bootstrap HOST:PORT".formatted(command));
   }
 
   private void tellFiles(Published published) {
@@ -101,7 +106,7 @@ record DemoText(Console console, Workspace workspace) {
 
   /** As of the demo's day: its records may be dated after today. */
   private String traceCommand(MonthlyRun.Done last) {
-    return "./withers trace --workspace %s --as-of %s "
-        .formatted(workspace.paths().root(), last.run().asOf());
+    return "%s trace --workspace %s --as-of %s "
+        .formatted(command, workspace.paths().root(), last.run().asOf());
   }
 }

@@ -40,6 +40,11 @@ record SmallNetwork(Path folder, Map<Export, TreeMap<String, String>> rows) {
     Coast.write(folder, "sources/stays.yaml", STAYS);
     Coast.write(folder, "sources/tideline.yaml", REGISTER.formatted("tideline", "tideline"));
     Coast.write(folder, "sources/beacon.yaml", REGISTER.formatted("beacon", "beacon"));
+    return of(folder);
+  }
+
+  /** Of a workspace that is there already, with nothing in its records yet. */
+  static SmallNetwork of(Path folder) {
     return new SmallNetwork(folder, new EnumMap<>(Export.class));
   }
 

@@ -21,10 +21,13 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import withers.audit.AuditEvent;
 import withers.audit.TidiedUp;
 import withers.auditing.AuditBook;
 import withers.log.EventLog;
 import withers.log.sqlite.SqliteEventLog;
+import withers.point.Points;
+import withers.report.schedule.cli.OneNight;
 
 /** Two months of a small network, and a policy that lets most of them go a year later. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -161,16 +164,90 @@ class TidyCommandTest {
     withers(LATER, "reconcile");
 
     assertThat(findings()).isEqualTo(before);
+    assertThat(audit())
+        .containsExactly(
+            new TidiedUp(LATER, "coordinator", "policy", List.of("lists 4", "runs 2", "inbox 4")));
+  }
+
+  private List<AuditEvent> audit() {
     try (EventLog log = SqliteEventLog.open(folder.resolve("log/events.db"))) {
-      assertThat(AuditBook.read(log.snapshot()))
-          .containsExactly(
-              new TidiedUp(
-                  LATER, "coordinator", "policy", List.of("lists 4", "runs 2", "inbox 4")));
+      return List.copyOf(AuditBook.read(log.snapshot()));
     }
   }
 
   private String findings() throws IOException {
     String latest = Files.readString(folder.resolve("runs/latest")).strip();
     return latest + Files.readString(folder.resolve("runs/" + latest + "/findings.jsonl"));
+  }
+
+  /** A row that can't be read, and a count of the clinic's patients. */
+  private void quarantineAndScorecard() throws IOException {
+    Files.writeString(
+        folder.resolve("sources/patients.yaml"),
+        "limits: {rejects: 50 %}\n",
+        StandardOpenOption.APPEND);
+    SmallNetwork network = SmallNetwork.of(folder);
+    network.state(
+        PATIENTS,
+        """
+        P-1, 999000000001001, , 2025-06-01, , Mara Linden, +1 212 555 0151
+        P-2, 99900000000100, , 2025-06-01, , Pia Lorne, +1 212 555 0152
+        """);
+    network.export(APRIL.plusDays(10));
+    withers(APRIL.plusDays(11), "ingest");
+    withers(APRIL.plusDays(11), "check", "--at-least", "10");
+    for (String name : new String[] {"quarantine", "scorecards"}) {
+      assertThat(entries(name)).hasSize(1);
+      age(entries(name).get(0), APRIL.plusDays(11));
+    }
+  }
+
+  @Test
+  void quarantine_and_scorecards_go_each_by_its_own_period() throws IOException {
+    quarantineAndScorecard();
+    policy("quarantine-days: 90, scorecards-days: 400");
+    LocalDate last = APRIL.plusDays(11 + 90);
+
+    assertThat(withers(last, "tidy", AGREED).err())
+        .isEqualTo("Nothing is older than the policy keeps it.\n");
+    assertThat(withers(last.plusDays(1), "tidy", AGREED).err())
+        .isEqualTo("Deleted: quarantine 1.\n");
+    assertThat(entries("quarantine")).isEmpty();
+    assertThat(withers(APRIL.plusDays(11 + 400), "tidy", AGREED).err())
+        .isEqualTo("Nothing is older than the policy keeps it.\n");
+    assertThat(entries("scorecards")).hasSize(1);
+    assertThat(withers(APRIL.plusDays(11 + 401), "tidy", AGREED).err())
+        .isEqualTo("Deleted: scorecards 1.\n");
+    assertThat(entries("scorecards")).isEmpty();
+  }
+
+  @Test
+  void the_schedule_does_it_by_itself_and_in_its_own_role() throws IOException {
+    policy("inbox-days: 30, runs-days: 30, lists-days: 30");
+    Files.writeString(
+        folder.resolve("withers.yaml"),
+        "schedule: {weekly: {cron: 0 4 * * 0, actions: [tidy]}}\n",
+        StandardOpenOption.APPEND);
+    LocalDate sunday = LocalDate.of(2027, 4, 4);
+    OneNight.of(folder, CommandRun.hour(sunday.minusDays(1)), Points.NONE);
+    List<String> before = everything();
+    assertThat(names("runs")).contains("2026-03-01");
+
+    List<String> said = OneNight.of(folder, CommandRun.hour(sunday), Points.NONE);
+
+    assertThat(said)
+        .anyMatch(line -> line.contains("Deleted: lists 2, runs 1, inbox 4."))
+        .anyMatch(line -> line.contains("weekly: ended with 0 (DONE)"));
+    assertThat(before).hasSizeGreaterThan(everything().size());
+    assertThat(names("runs")).containsExactly("2026-04-01", "latest");
+    assertThat(audit())
+        .containsExactly(
+            new TidiedUp(
+                sunday,
+                "schedule",
+                "the retention policy",
+                List.of("lists 2", "runs 1", "inbox 4")));
+    assertThat(OneNight.of(folder, CommandRun.hour(sunday), Points.NONE))
+        .noneMatch(line -> line.contains("Deleted"));
   }
 }

@@ -3,12 +3,14 @@ package withers.report.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -80,6 +82,8 @@ class TwoSchedulersTest {
 
     assertThat(begun(first) + begun(second)).isEqualTo(1);
     assertThat(mails.taken()).hasSize(2);
+    assertThat(database.owner("monthly"))
+        .matches("process \\d+ on " + Pattern.quote(InetAddress.getLocalHost().getHostName()));
     CommandRun status = CommandRun.of(workspace.command("status"));
     assertThat(status.out()).contains("monthly: next on 2026-04-01 03:00 (UTC); last ended");
   }

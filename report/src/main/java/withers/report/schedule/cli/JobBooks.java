@@ -6,6 +6,7 @@ import withers.report.schedule.postgres.Claims;
 import withers.report.schedule.postgres.JobDatabase;
 import withers.workspace.PasswordFile;
 import withers.workspace.StoreSettings;
+import withers.workspace.ThisProcess;
 import withers.workspace.Workspace;
 
 /** Where a workspace keeps what was done of its jobs. */
@@ -26,12 +27,8 @@ record JobBooks(Workspace workspace) {
 
   JobBook book(Optional<JobDatabase> database) {
     Function<JobDatabase, JobBook> shared =
-        opened -> new JobRows(new Claims(opened, owner()), opened.lease(), workspace.clock());
+        opened ->
+            new JobRows(new Claims(opened, ThisProcess.name()), opened.lease(), workspace.clock());
     return database.map(shared).orElseGet(() -> new JobFiles(workspace.paths().schedule()));
-  }
-
-  /** The machine's name is nobody's secret; with the process's it tells whom to look for. */
-  private static String owner() {
-    return "process %d".formatted(ProcessHandle.current().pid());
   }
 }

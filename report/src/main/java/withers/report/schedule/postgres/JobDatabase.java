@@ -40,10 +40,12 @@ public final class JobDatabase {
 
   private final PGSimpleDataSource source;
   private final StoreSettings settings;
+  private final Protection protection;
 
-  private JobDatabase(PGSimpleDataSource source, StoreSettings settings) {
+  private JobDatabase(PGSimpleDataSource source, StoreSettings settings, Protection protection) {
     this.source = source;
     this.settings = settings;
+    this.protection = protection;
   }
 
   /**
@@ -67,21 +69,11 @@ public final class JobDatabase {
     settings
         .login()
         .ifPresent(login -> source.setPassword(password.apply(root.resolve(login.passwordFile()))));
-    secure(source, settings, root);
-    JobDatabase database = new JobDatabase(source, settings);
+    Protection protection = new Protection(settings, root);
+    protection.on(source);
+    JobDatabase database = new JobDatabase(source, settings, protection);
     database.makeTables();
     return database;
-  }
-
-  private static void secure(PGSimpleDataSource source, StoreSettings settings, Path root) {
-    source.setSslMode(settings.isEncrypted() ? "verify-full" : "disable");
-    if (settings.isEncrypted()) {
-      settings
-          .certificates()
-          .ifPresentOrElse(
-              file -> source.setSslRootCert(root.resolve(file).toString()),
-              () -> source.setSslfactory("org.postgresql.ssl.DefaultJavaSSLFactory"));
-    }
   }
 
   /** For how long a scheduler that is heard of no more keeps its right to a job. */
@@ -112,15 +104,24 @@ public final class JobDatabase {
       connection.commit();
       return done;
     } catch (SQLException e) {
-      throw new StoreUnavailableException(
-          "The schedule's database %s at %s, port %d, can't be used (SQLSTATE %s): see that it is up and takes this user"
-              .formatted(
-                  settings.database(),
-                  settings.host(),
-                  settings.port(),
-                  Objects.requireNonNullElse(e.getSQLState(), "unknown")),
-          e);
+      throw unavailable(e);
     }
+  }
+
+  private StoreUnavailableException unavailable(SQLException failed) {
+    String state = Objects.requireNonNullElse(failed.getSQLState(), "unknown");
+    return new StoreUnavailableException(
+        "The schedule's database %s at %s, port %d, can't be used%s"
+            .formatted(
+                settings.database(),
+                settings.host(),
+                settings.port(),
+                protection
+                    .trouble(failed)
+                    .map(trouble -> ": " + trouble)
+                    .orElse(
+                        " (SQLSTATE %s): see that it is up and takes this user".formatted(state))),
+        failed);
   }
 
   private void makeTables() {

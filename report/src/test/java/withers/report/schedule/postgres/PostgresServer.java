@@ -5,12 +5,15 @@ import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import withers.report.mail.smtp.Certificate;
 import withers.workspace.FolderTree;
 import withers.workspace.MailServer.Login;
 import withers.workspace.StoreSettings;
@@ -58,13 +61,38 @@ public final class PostgresServer implements AutoCloseable {
 
   /** Starts a server with an empty database. */
   public static PostgresServer start() throws IOException {
+    return start(folder -> "");
+  }
+
+  /** Starts one that also speaks TLS, with this certificate. */
+  static PostgresServer startWith(Certificate certificate) throws IOException {
+    return start(folder -> tls(folder, certificate));
+  }
+
+  private static String tls(Path folder, Certificate certificate) throws Exception {
+    Path key = Files.writeString(folder.resolve("server.key"), certificate.keyInPem());
+    Files.setPosixFilePermissions(key, PosixFilePermissions.fromString("rw-------"));
+    Path pem = Files.copy(certificate.pem(), folder.resolve("server.pem"));
+    if (isRoot()) {
+      own(key);
+      own(pem);
+    }
+    return " -c ssl=on -c ssl_key_file=%s -c ssl_cert_file=%s".formatted(key, pem);
+  }
+
+  /** What a server is started with, and the files that it needs for that. */
+  private interface Options {
+    String in(Path folder) throws Exception;
+  }
+
+  private static PostgresServer start(Options options) throws IOException {
     Path binaries =
         binaries()
             .orElseThrow(
                 () -> new IllegalStateException("No PostgreSQL: apt-get install postgresql"));
     Path folder = Files.createTempDirectory("postgres");
     PostgresServer server = new PostgresServer(folder, binaries, freePort());
-    server.make();
+    server.make(options);
     return server;
   }
 
@@ -74,7 +102,7 @@ public final class PostgresServer implements AutoCloseable {
     }
   }
 
-  private void make() throws IOException {
+  private void make(Options options) throws IOException {
     Path password = Files.writeString(folder.resolve("password"), PASSWORD + "\n");
     if (isRoot()) { // PostgreSQL refuses to run as root
       own(folder);
@@ -94,9 +122,17 @@ public final class PostgresServer implements AutoCloseable {
         "--pgdata=" + folder.resolve("data"),
         "--wait",
         "--log=" + folder.resolve("log"),
-        "--options=-p %d -c listen_addresses=127.0.0.1 -c unix_socket_directories= -c fsync=off"
-            .formatted(port),
+        "--options=-p %d -c listen_addresses=127.0.0.1 -c unix_socket_directories= -c fsync=off%s"
+            .formatted(port, more(options)),
         "start");
+  }
+
+  private String more(Options options) throws IOException {
+    try {
+      return options.in(folder);
+    } catch (Exception e) {
+      throw new IOException(e);
+    }
   }
 
   private static void own(Path path) throws IOException {
@@ -145,17 +181,46 @@ public final class PostgresServer implements AutoCloseable {
 
   /** Its database, opened. */
   JobDatabase database(Duration lease) {
+    return database("127.0.0.1", false, Optional.empty(), lease);
+  }
+
+  /** The same by an encrypted connection, to a server named localhost. */
+  JobDatabase encryptedDatabase(Optional<Path> trusted) {
+    return database("localhost", true, trusted.map(Path::toString), Duration.ofSeconds(2));
+  }
+
+  private JobDatabase database(
+      String host, boolean isEncrypted, Optional<String> trusted, Duration lease) {
     return JobDatabase.open(
         new StoreSettings(
-            "127.0.0.1",
+            host,
             port,
             "postgres",
             Optional.of(new Login(USER, "jobs.password")),
-            false,
-            Optional.empty(),
+            isEncrypted,
+            trusted,
             lease),
         folder,
         file -> PASSWORD);
+  }
+
+  /** Who has a job, or had it last, as an operator reads it there. */
+  public String owner(String job) {
+    return database(Duration.ofSeconds(2))
+        .transaction(
+            connection -> {
+              try (PreparedStatement select =
+                  connection.prepareStatement("SELECT owner FROM withers_job WHERE job = ?")) {
+                select.setString(1, job);
+                try (ResultSet row = select.executeQuery()) {
+                  return row.next() ? row.getString(1) : "nobody";
+                }
+              }
+            });
+  }
+
+  int port() {
+    return port;
   }
 
   @Override
