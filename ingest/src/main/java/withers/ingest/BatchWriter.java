@@ -67,6 +67,13 @@ final class BatchWriter implements AutoCloseable {
     }
   }
 
+  /** Stores contacts that wait, when there are no events to be written. */
+  void storeContacts() {
+    settle();
+    vault.store(deposits);
+    deposits.clear();
+  }
+
   /** Writes when a batch is full. Call between rows only: a row's contacts follow its events. */
   void flushIfFull() {
     if (waiting >= batch) {

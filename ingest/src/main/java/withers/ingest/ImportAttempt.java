@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import withers.contact.ContactRef;
@@ -49,7 +48,7 @@ final class ImportAttempt {
   private final Points points;
   private final Optional<Recognised> recognised;
   private final Keeping keeping;
-  private final Set<RecordName> forgotten;
+  private final KeptOut keptOutBefore;
   private final ChangeDetector detector;
   private final List<QuarantinedRow> rejected = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
@@ -69,7 +68,7 @@ final class ImportAttempt {
       Points points,
       Optional<Recognised> recognised,
       Keeping keeping,
-      Set<RecordName> forgotten) {
+      KeptOut keptOutBefore) {
     this.set = set;
     this.snapshot = snapshot;
     this.id = id;
@@ -79,7 +78,7 @@ final class ImportAttempt {
     this.points = points;
     this.recognised = recognised;
     this.keeping = keeping;
-    this.forgotten = forgotten;
+    this.keptOutBefore = keptOutBefore;
     this.detector = detector();
   }
 
@@ -116,13 +115,15 @@ final class ImportAttempt {
 
   /** Such a row may hold details of somebody who asked to be forgotten: it is counted, not kept. */
   private boolean isForgotten(RecordKey key) {
-    return forgotten.contains(new RecordName(set.profile().id(), key));
+    return keptOutBefore.records().contains(new RecordName(set.profile().id(), key));
   }
 
   private void take(Translation.Stated stated) {
     if (detector.row(stated.key(), stated.statements())) {
       applied++;
       writer.contacts(stated.key(), toStore(stated));
+    } else {
+      writer.contacts(stated.key(), keptOutBefore.awaited(stated.contacts()));
     }
   }
 
@@ -154,6 +155,7 @@ final class ImportAttempt {
     NavigableSet<LocalDate> withheld = detector.withheld(confirmed);
     Tally tally = tally(missing);
     if (isNothingNew(withheld)) {
+      writer.storeContacts();
       Optional<Path> file = writeQuarantine();
       keeping.prepare(detector);
       Optional<String> notKept = keeping.keep(newest().map(ImportMarker::id).orElse(id), date());

@@ -220,7 +220,7 @@ public final class Importer {
               points,
               known,
               new Keeping(keeping),
-              vault.erasures().records());
+              KeptOut.of(vault));
       attempt.read(reader);
       if (!newRecords) {
         attempt.requireOldKeys();

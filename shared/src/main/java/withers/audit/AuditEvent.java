@@ -8,7 +8,7 @@ import withers.contact.ContactRef;
  * Somebody handled what is held on people. Details are never in it; its references are pseudonymous
  * personal data, as all on the log are.
  */
-public sealed interface AuditEvent permits Disclosed, Erased, Confidential, TidiedUp {
+public sealed interface AuditEvent permits Disclosed, Erased, Confidential, TidiedUp, Readmitted {
 
   /** The day, in the workspace's zone. */
   LocalDate on();

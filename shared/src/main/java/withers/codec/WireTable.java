@@ -21,6 +21,7 @@ import withers.audit.AuditEvent;
 import withers.audit.Confidential;
 import withers.audit.Disclosed;
 import withers.audit.Erased;
+import withers.audit.Readmitted;
 import withers.audit.TidiedUp;
 import withers.cases.Anchor;
 import withers.cases.Answered;
@@ -337,7 +338,14 @@ final class WireTable {
               .field("by", TEXT, TidiedUp::by)
               .field("reason", TEXT, TidiedUp::reason)
               .field("what", TEXT.list(), TidiedUp::what)
-              .makes(v -> new TidiedUp(v.at(0), v.at(1), v.at(2), v.at(3))));
+              .makes(v -> new TidiedUp(v.at(0), v.at(1), v.at(2), v.at(3))),
+          Shape.of(5, "readmitted", Readmitted.class)
+              .field("on", BASE_DAY, Readmitted::on)
+              .field("by", TEXT, Readmitted::by)
+              .field("reason", TEXT, Readmitted::reason)
+              .field("references", REFERENCE.list(), Readmitted::references)
+              .field("records", shapeOf(RECORDS).list(), Readmitted::records)
+              .makes(v -> new Readmitted(v.at(0), v.at(1), v.at(2), v.at(3), v.at(4))));
 
   static final List<Family<?>> FAMILIES =
       List.of(

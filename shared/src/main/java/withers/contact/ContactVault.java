@@ -82,6 +82,19 @@ public interface ContactVault extends AutoCloseable {
    */
   void forget(Collection<ContactRef> references, Collection<RecordName> records);
 
+  /**
+   * Keeps these out no longer: who is behind these references, and what these records state, is
+   * stored when it comes again. Until it has come, it {@linkplain #isForgotten is forgotten} as
+   * before.
+   */
+  void readmit(Collection<ContactRef> references, Collection<RecordName> records);
+
+  /**
+   * References behind which nothing is stored, though none of them is kept out for its own sake: to
+   * have them, records that are as they were have to be read, too.
+   */
+  Set<ContactRef> awaited();
+
   /** What is kept out from now on, and always was since. */
   Erasures erasures();
 

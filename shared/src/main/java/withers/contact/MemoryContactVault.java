@@ -68,6 +68,23 @@ public final class MemoryContactVault implements ContactVault {
   }
 
   @Override
+  public synchronized void readmit(
+      Collection<ContactRef> references, Collection<RecordName> records) {
+    requireOpen();
+    references.stream().filter(forgotten::remove).forEach(keptOut::add);
+    forgottenRecords.removeAll(Set.copyOf(records));
+  }
+
+  @Override
+  public synchronized Set<ContactRef> awaited() {
+    requireOpen();
+    Set<ContactRef> awaited = new HashSet<>(keptOut);
+    awaited.removeAll(forgotten);
+    awaited.removeAll(contacts.keySet());
+    return awaited;
+  }
+
+  @Override
   public synchronized Erasures erasures() {
     requireOpen();
     return new Erasures(forgotten, forgottenRecords);

@@ -13,6 +13,7 @@ import withers.audit.AuditEvent;
 import withers.audit.Confidential;
 import withers.audit.Disclosed;
 import withers.audit.Erased;
+import withers.audit.Readmitted;
 import withers.audit.TidiedUp;
 import withers.chip.ChipNumber;
 import withers.contact.ContactRef;
@@ -54,6 +55,27 @@ class AuditFormsTest {
   private static final AuditEvent TIDIED_UP =
       new TidiedUp(
           LocalDate.of(2024, 3, 4), "coordinator", "policy", List.of("quarantine 3", "runs 1"));
+
+  private static final AuditEvent READMITTED =
+      new Readmitted(
+          LocalDate.of(2024, 3, 5),
+          "privacy officer",
+          "a client again",
+          List.of(PERSON),
+          List.of(new RecordName(new SourceId("cliff-clinic"), new RecordKey("P-1001"))));
+
+  @Test
+  void a_return_has_its_approved_forms() {
+    assertThat(JSON.write(READMITTED)).isEqualTo(Approved.text("audit/readmitted.json"));
+    assertThat(JSON.read(Approved.text("audit/readmitted.json"))).isEqualTo(READMITTED);
+    assertThat(HexFormat.of().formatHex(Streams.AUDIT.codec().encode(List.of(READMITTED))))
+        .isEqualTo(Approved.text("audit/readmitted.hex"));
+    List<AuditEvent> read = new ArrayList<>();
+    Streams.AUDIT
+        .codec()
+        .decode(HexFormat.of().parseHex(Approved.text("audit/readmitted.hex")), read::add);
+    assertThat(read).containsExactly(READMITTED);
+  }
 
   @Test
   void a_deletion_by_policy_has_its_approved_forms() {

@@ -145,6 +145,35 @@ public abstract class ContactVaultContract {
   }
 
   @Test
+  void who_is_let_in_again_is_stored_when_they_come_and_may_be_missing_until_then() {
+    ContactVault vault = open();
+    Contact person = random.contact();
+    Contact other = random.contact();
+    vault.store(List.of(by(CLINIC, "P-1", person), by(CLINIC, "P-2", other)));
+    ContactRef reference = vault.reference(person);
+    ContactRef others = vault.reference(other);
+    vault.forget(List.of(reference, others), List.of(record(CLINIC, "P-1"), record(CLINIC, "P-2")));
+    assertThat(vault.awaited()).isEmpty();
+    vault.readmit(List.of(reference), List.of(record(CLINIC, "P-1")));
+    vault = reopened(vault);
+    assertThat(vault.find(reference)).isEmpty();
+    assertThat(vault.isForgotten(reference)).isTrue();
+    assertThat(vault.awaited()).containsExactly(reference);
+    assertThat(vault.erasures())
+        .isEqualTo(new Erasures(Set.of(others), Set.of(record(CLINIC, "P-2"))));
+    assertThat(vault.store(List.of(by(CLINIC, "P-1", person), by(CLINIC, "P-1", other))))
+        .isEqualTo(1);
+    assertThat(vault.find(reference)).contains(person);
+    assertThat(vault.isForgotten(reference)).isFalse();
+    assertThat(vault.awaited()).isEmpty();
+    assertThat(vault.isForgotten(others)).isTrue();
+    vault.forget(List.of(reference), List.of());
+    assertThat(vault.find(reference)).isEmpty();
+    assertThat(vault.awaited()).isEmpty();
+    vault.close();
+  }
+
+  @Test
   void nothing_that_a_forgotten_record_states_is_stored() {
     ContactVault vault = open();
     Contact old = random.contact();
@@ -271,6 +300,8 @@ public abstract class ContactVaultContract {
     assertClosed(() -> vault.stored(List.of(reference)));
     assertClosed(() -> vault.isForgotten(reference));
     assertClosed(() -> vault.forget(List.of(reference), List.of()));
+    assertClosed(() -> vault.readmit(List.of(reference), List.of()));
+    assertClosed(vault::awaited);
     assertClosed(vault::erasures);
     assertClosed(() -> vault.visit((shown, contact) -> {}));
     assertClosed(vault::size);

@@ -48,6 +48,8 @@ class ContactVaultContractTest {
     "IGNORES_RECORDS, nothing_that_a_forgotten_record_states_is_stored",
     "FORGETS_NOTHING, a_forgotten_contact_is_gone_and_is_never_stored_again",
     "CALLS_NOTHING_FORGOTTEN, what_is_not_there_can_be_forgotten_in_advance_and_twice",
+    "READMITS_NOBODY, who_is_let_in_again_is_stored_when_they_come_and_may_be_missing_until_then",
+    "AWAITS_NOBODY, who_is_let_in_again_is_stored_when_they_come_and_may_be_missing_until_then",
     "LISTS_NO_RECORDS, lists_what_is_kept_out",
     "SHOWS_ALL_BUT_ONE, shows_every_contact_once_and_none_that_was_forgotten",
     "WORKS_WHEN_CLOSED, a_closed_vault_refuses_every_call"

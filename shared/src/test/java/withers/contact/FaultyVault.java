@@ -21,6 +21,8 @@ final class FaultyVault implements ContactVault {
     IGNORES_RECORDS,
     FORGETS_NOTHING,
     CALLS_NOTHING_FORGOTTEN,
+    READMITS_NOBODY,
+    AWAITS_NOBODY,
     LISTS_NO_RECORDS,
     SHOWS_ALL_BUT_ONE,
     WORKS_WHEN_CLOSED
@@ -91,6 +93,18 @@ final class FaultyVault implements ContactVault {
       case STORES_THE_FORGOTTEN_AGAIN -> vault.forget(List.of(), records);
       default -> vault.forget(references, records);
     }
+  }
+
+  @Override
+  public void readmit(Collection<ContactRef> references, Collection<RecordName> records) {
+    if (fault != Fault.DOES_NOTHING && fault != Fault.READMITS_NOBODY) {
+      vault.readmit(references, records);
+    }
+  }
+
+  @Override
+  public Set<ContactRef> awaited() {
+    return fault == Fault.DOES_NOTHING || fault == Fault.AWAITS_NOBODY ? Set.of() : vault.awaited();
   }
 
   @Override

@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import withers.audit.Erased;
 import withers.auditing.AuditBook;
+import withers.auditing.StandingErasures;
 import withers.codec.Streams;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault;
@@ -149,11 +149,7 @@ public final class Examination {
   }
 
   private void erased(LogSnapshot log, Erasures kept, ContactVault vault) {
-    Set<ContactRef> erased =
-        AuditBook.read(log).stream()
-            .filter(Erased.class::isInstance)
-            .flatMap(event -> event.references().stream())
-            .collect(Collectors.toSet());
+    Set<ContactRef> erased = StandingErasures.of(AuditBook.read(log)).references();
     returned.addAll(vault.stored(erased));
     erased.stream().filter(one -> !kept.references().contains(one)).forEach(returned::add);
   }

@@ -47,6 +47,7 @@ public final class ConfidentialCommand implements Callable<Integer> {
 
   @Spec private @Nullable CommandSpec spec;
   @Mixin private WorkspaceOption workspaceOption;
+  @Mixin private WhoAndWhyIfDone said;
 
   @Parameters(arity = "0..*", paramLabel = "NUMBER", description = "Chip numbers, one word each.")
   private List<String> numbers = List.of();
@@ -70,15 +71,6 @@ public final class ConfidentialCommand implements Callable<Integer> {
   @Option(names = "--lift", description = "Lift the mark of these.")
   private boolean isLifted;
 
-  @Option(names = "--by", paramLabel = "ROLE", description = "In which role. Never a name.")
-  private String role = "";
-
-  @Option(
-      names = "--reason",
-      paramLabel = "TEXT",
-      description = "Why, in a sentence. No phones, no addresses, no names of people.")
-  private String reason = "";
-
   ConfidentialCommand(Console console) {
     this.console = console;
   }
@@ -92,7 +84,8 @@ public final class ConfidentialCommand implements Callable<Integer> {
       return ExitCode.DONE.number();
     }
     SettleText text = new SettleText(workspace, this::refusal);
-    Confidential mark = mark(workspace, silencing, text.role(role), text.reason(reason));
+    Confidential mark =
+        mark(workspace, silencing, text.role(said.role()), text.reason(said.reason()));
     if (mark.references().isEmpty() && mark.numbers().isEmpty()) {
       console.say("Nobody like that is held here: nothing was marked.");
       return ExitCode.ATTENTION.number();

@@ -53,18 +53,10 @@ public final class TidyCommand implements Callable<Integer> {
 
   @Spec private @Nullable CommandSpec spec;
   @Mixin private WorkspaceOption workspaceOption;
+  @Mixin private WhoAndWhyIfDone said;
 
   @Option(names = "--yes", description = "Delete it. Needs --by and --reason.")
   private boolean isAgreed;
-
-  @Option(names = "--by", paramLabel = "ROLE", description = "In which role. Never a name.")
-  private String role = "";
-
-  @Option(
-      names = "--reason",
-      paramLabel = "TEXT",
-      description = "Why, in a sentence. No phones, no addresses, no names of people.")
-  private String reason = "";
 
   TidyCommand(Console console) {
     this.console = console;
@@ -108,8 +100,8 @@ public final class TidyCommand implements Callable<Integer> {
 
   /** What goes is written down first: better told twice than gone and not told. */
   private List<Old> deleted(Workspace workspace, Typed typed) {
-    String by = typed.role(role);
-    String why = typed.reason(reason);
+    String by = typed.role(said.role());
+    String why = typed.reason(said.reason());
     List<Old> old = overdue(workspace);
     if (!old.isEmpty()) {
       try (EventLog log = workspace.openLog()) {

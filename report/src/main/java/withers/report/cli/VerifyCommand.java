@@ -5,22 +5,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import withers.audit.AuditEvent;
-import withers.audit.Erased;
 import withers.auditing.AuditBook;
+import withers.auditing.StandingErasures;
 import withers.cli.Console;
 import withers.cli.ExitCode;
 import withers.cli.WorkspaceOption;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault;
-import withers.contact.ContactVault.RecordName;
+import withers.contact.Erasures;
 import withers.log.EventLog;
 import withers.log.LogDamagedException;
 import withers.reconcile.cli.RunStore;
@@ -94,21 +91,13 @@ public final class VerifyCommand implements Callable<Integer> {
   private static boolean repair(Workspace workspace, List<String> derived) throws IOException {
     try (EventLog log = workspace.openLog();
         ContactVault vault = workspace.openVault()) {
-      List<AuditEvent> audit = AuditBook.read(log.snapshot());
-      Set<ContactRef> references =
-          erased(audit).flatMap(one -> one.references().stream()).collect(Collectors.toSet());
-      Set<RecordName> records =
-          erased(audit).flatMap(one -> one.records().stream()).collect(Collectors.toSet());
-      vault.forget(references, records);
+      Erasures erasures = StandingErasures.of(AuditBook.read(log.snapshot()));
+      vault.forget(erasures.references(), erasures.records());
     }
     for (String file : derived) {
       Files.deleteIfExists(workspace.paths().root().resolve(file));
     }
     return true;
-  }
-
-  private static Stream<Erased> erased(List<AuditEvent> audit) {
-    return audit.stream().filter(Erased.class::isInstance).map(Erased.class::cast);
   }
 
   /** Files that are damaged and can be made again, by their place in the workspace. */

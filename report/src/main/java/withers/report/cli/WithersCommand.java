@@ -44,6 +44,7 @@ import withers.report.schedule.cli.StatusCommand;
       ScheduleCommand.class,
       AboutCommand.class,
       ForgetCommand.class,
+      ReadmitCommand.class,
       ConfidentialCommand.class,
       TidyCommand.class,
       BackupCommand.class,

@@ -75,6 +75,7 @@ class WithersCommandTest {
             "schedule",
             "about",
             "forget",
+            "readmit",
             "confidential",
             "tidy",
             "backup",

@@ -86,15 +86,29 @@ final class Finder {
     }
   }
 
-  Erasures erasures() throws SQLException {
+  Set<ContactRef> awaited() throws SQLException {
+    return references(
+        """
+        SELECT reference FROM kept_out
+        WHERE reference NOT IN (SELECT reference FROM forgotten)
+          AND NOT EXISTS(SELECT 1 FROM any_contact WHERE reference = kept_out.reference)""");
+  }
+
+  private Set<ContactRef> references(String query) throws SQLException {
     Set<ContactRef> references = new HashSet<>();
+    try (Statement statement = connection.createStatement();
+        ResultSet rows = statement.executeQuery(query)) {
+      while (rows.next()) {
+        references.add(References.read(Objects.requireNonNull(rows.getBytes(1))));
+      }
+    }
+    return references;
+  }
+
+  Erasures erasures() throws SQLException {
+    Set<ContactRef> references = references("SELECT reference FROM forgotten");
     Set<RecordName> records = new HashSet<>();
     try (Statement statement = connection.createStatement()) {
-      try (ResultSet rows = statement.executeQuery("SELECT reference FROM forgotten")) {
-        while (rows.next()) {
-          references.add(References.read(Objects.requireNonNull(rows.getBytes(1))));
-        }
-      }
       try (ResultSet rows = statement.executeQuery("SELECT source, key FROM forgotten_record")) {
         while (rows.next()) {
           records.add(record(rows));

@@ -176,6 +176,29 @@ final class Keeper {
     }
   }
 
+  /** What may be missing is not what is kept out: the one stays when the other ends. */
+  void readmit(Collection<ContactRef> references, Collection<RecordName> records)
+      throws SQLException {
+    try (PreparedStatement insert =
+            connection.prepareStatement(
+                "INSERT INTO kept_out SELECT reference FROM forgotten WHERE reference = ? ON"
+                    + " CONFLICT DO NOTHING");
+        PreparedStatement delete =
+            connection.prepareStatement(
+                "DELETE FROM forgotten_record WHERE source = ? AND key = ?")) {
+      for (ContactRef reference : references) {
+        insert.setBytes(1, References.bytes(reference));
+        insert.executeUpdate();
+      }
+      for (RecordName name : records) {
+        delete.setString(1, name.source().value());
+        delete.setString(2, name.key().value());
+        delete.executeUpdate();
+      }
+    }
+    delete("forgotten", references);
+  }
+
   private void delete(String table, Collection<ContactRef> references) throws SQLException {
     try (PreparedStatement delete =
         connection.prepareStatement("DELETE FROM " + table + " WHERE reference = ?")) {

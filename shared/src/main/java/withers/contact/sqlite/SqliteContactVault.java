@@ -158,6 +158,21 @@ public final class SqliteContactVault implements ContactVault {
     emptyWriteAheadLog();
   }
 
+  @Override
+  public synchronized void readmit(
+      Collection<ContactRef> references, Collection<RecordName> records) {
+    writing(
+        () -> {
+          keeper.readmit(references, records);
+          return closed;
+        });
+  }
+
+  @Override
+  public synchronized Set<ContactRef> awaited() {
+    return reading(() -> finder.awaited());
+  }
+
   // What was forgotten also stands in the write-ahead log until that is emptied.
   private void emptyWriteAheadLog() {
     if (reading(this::isWriteAheadLogLeft)) {

@@ -118,8 +118,7 @@ class TlsToPostgresTest {
       assertRefused(
           server,
           Optional.of(file),
-          "The schedule's database postgres at localhost, port %d, can't be used: "
-              + "expected a PEM file of certificates, but found none in "
+          "The schedule's database postgres at localhost, port %d, can't be used: expected a PEM file of certificates, but found none in "
               + file
               + "; see certificates under schedule-store");
     }
