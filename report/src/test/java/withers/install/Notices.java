@@ -30,6 +30,9 @@ final class Notices {
   private static final Pattern TEXT =
       Pattern.compile("(?i)(.*/)?((licen[cs]e|notice|copying|copyright)[^/]*|licen[cs]es/.+[^/])");
 
+  /** The group of this project's own jars. */
+  private static final String OURS = "withers";
+
   private static final String RULE = "-".repeat(100) + "\n";
 
   private static final String HEAD =
@@ -59,7 +62,9 @@ final class Notices {
       if (!bill.containsKey(name)) {
         throw new IllegalStateException("The bill of materials doesn't name " + name);
       }
-      notices.add(name, bill.get(name), texts(jar));
+      if (!word(bill.get(name), "group").equals(OURS)) {
+        notices.add(name, bill.get(name), texts(jar));
+      }
     }
     Files.writeString(Path.of(args[2]), notices.page());
   }
@@ -97,7 +102,12 @@ final class Notices {
   }
 
   private static String text(byte[] bytes) {
-    return decoded(bytes).replace("\r\n", "\n").replaceAll("[ \t]+\n", "\n").strip() + "\n";
+    return decoded(bytes)
+            .replace("\r\n", "\n")
+            .replaceAll("[ \t]+\n", "\n")
+            .replaceFirst("^\n+", "")
+            .stripTrailing()
+        + "\n";
   }
 
   private static String decoded(byte[] bytes) {

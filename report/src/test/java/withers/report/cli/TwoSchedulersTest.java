@@ -118,7 +118,7 @@ class TwoSchedulersTest {
   @EnumSource(names = {"JOB_BEGUN", "SEND_OFFERED"})
   void one_that_is_frozen_past_its_lease_loses_the_job_and_sends_nothing_when_it_wakes(Point point)
       throws Exception {
-    KillableJava frozen = schedule("2026-03-01T02:59:57Z", point.name());
+    KillableJava frozen = schedule("2026-03-01T02:59:50Z", point.name());
     assertThat(frozen.comesTo(point)).isTrue();
     frozen.freeze();
 
