@@ -78,8 +78,7 @@ class InstalledTest {
             new Run(
                 90,
                 "",
-                "withers: Expected Java 17 or newer, but found no java on the PATH. Install one, or"
-                    + " set JAVA_HOME to it.\n"));
+                "withers: Expected Java 17 or newer, but found no java on the PATH. Install one, or set JAVA_HOME to it.\n"));
   }
 
   @Test
@@ -200,25 +199,6 @@ class InstalledTest {
         .lines()
         .filter(name -> name.matches("(META-INF/)?(LICENSE|NOTICE)(\\.txt|\\.md)?"))
         .toList();
-  }
-
-  /** What the demo says at its end can be typed where it was started. */
-  @Test
-  void the_demo_s_last_line_works_as_it_stands() throws Exception {
-    Path demo = zip.home().resolve("demo-of-the-last-line");
-    String typed = zip.home().relativize(launcher()).toString();
-    ProcessBuilder command =
-        zip.command("sh", "-c", typed + " demo " + demo).directory(zip.home().toFile());
-    Run played = Run.of(command);
-    String last = played.out().strip().lines().reduce((one, next) -> next).orElseThrow();
-    assertThat(last).startsWith("  one number    " + typed + " trace --workspace " + demo);
-
-    Run traced =
-        Run.of(
-            zip.command("sh", "-c", last.replaceFirst(" *one number *", ""))
-                .directory(zip.home().toFile()));
-    assertThat(traced.code()).as(traced.err()).isZero();
-    assertThat(traced.out()).isNotEmpty();
   }
 
   /** Against the JDK's own jdeps. */

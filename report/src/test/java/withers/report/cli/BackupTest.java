@@ -14,8 +14,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -25,15 +23,12 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withers.cli.ExitCode;
-import withers.codec.finding.CanonicalFindings;
-import withers.reconcile.cli.RunStore;
 
 /** A small network's workspace is backed up while it is used, brought back, examined, damaged. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class BackupTest {
   private static final LocalDate SEPTEMBER = LocalDate.of(2026, 9, 30);
   private static final LocalDate OCTOBER = LocalDate.of(2026, 10, 31);
-  private static final Pattern REFERENCE = Pattern.compile("[0-9a-f]{2}:[0-9a-f]{32}");
   private static final int NO_SERVER = 1;
 
   @TempDir private Path place;
@@ -58,10 +53,7 @@ class BackupTest {
   }
 
   private static CommandRun run(LocalDate day, Path network, String command, String... more) {
-    String[] args =
-        Stream.concat(Stream.of(command, "--workspace", network.toString()), Stream.of(more))
-            .toArray(String[]::new);
-    return CommandRun.on(day, args);
+    return SmallNetwork.of(network).run(day, command, more);
   }
 
   private Path backup() {
@@ -79,9 +71,7 @@ class BackupTest {
   }
 
   private static String findings(Path network) {
-    return CanonicalFindings.of(
-            new RunStore(network.resolve("runs")).latest().orElseThrow().findings())
-        .text();
+    return SmallNetwork.of(network).findings();
   }
 
   @Test
@@ -134,7 +124,7 @@ class BackupTest {
   @Test
   void who_was_forgotten_since_is_forgotten_again() throws IOException {
     Path backup = backup();
-    forgetBo();
+    network.forget(OCTOBER, "Bo Brandt", "212 555 0102");
     Path list = place.resolve("erasures.txt");
     assertThat(run(OCTOBER, folder, "backup", "--only-erasures", list.toString()).code()).isZero();
     assertThat(Files.readString(list))
@@ -149,27 +139,6 @@ class BackupTest {
       assertThat(holds(again.resolve("log"), "Stone")).isTrue();
       assertThat(run(OCTOBER, again, "verify").code()).isZero();
     }
-  }
-
-  private void forgetBo() throws IOException {
-    Path person =
-        Files.writeString(
-            place.resolve("person.yaml"), "name: Bo Brandt\nphones: '212 555 0102'\n");
-    String[] said = {
-      "--person", person.toString(), "--by", "coordinator", "--reason", "asked by letter"
-    };
-    CommandRun shown = run(OCTOBER, folder, "forget", said);
-    String references =
-        REFERENCE
-            .matcher(shown.out())
-            .results()
-            .map(MatchResult::group)
-            .distinct()
-            .collect(Collectors.joining(","));
-    String[] agreed =
-        Stream.concat(Stream.of(said), Stream.of("--yes", references)).toArray(String[]::new);
-    CommandRun forgotten = run(OCTOBER, folder, "forget", agreed);
-    assertThat(forgotten.out()).contains("Forgotten: 1 contacts");
   }
 
   private static boolean holds(Path at, String word) throws IOException {
@@ -274,7 +243,7 @@ class BackupTest {
   void a_vault_from_before_an_erasure_is_told_again_by_the_log() throws IOException {
     Path vault = folder.resolve("log/contacts.db");
     byte[] before = Files.readAllBytes(vault);
-    forgetBo();
+    network.forget(OCTOBER, "Bo Brandt", "212 555 0102");
     assertThat(run(OCTOBER, folder, "verify").code()).isZero();
     Files.write(vault, before);
     CommandRun found = run(OCTOBER, folder, "verify", "--repair");

@@ -27,7 +27,7 @@ record CommandRun(int code, String out, String err) {
   }
 
   static CommandRun at(Path home, String... args) {
-    return of(new Home(Optional.of(home)), args);
+    return of(new Home(Optional.of(home), "bin/withers"), args);
   }
 
   /** With somebody at the terminal, and waits that take no time. */

@@ -80,10 +80,7 @@ class ConfidentialTest {
   }
 
   private CommandRun withers(LocalDate day, String command, String... more) {
-    return CommandRun.on(
-        day,
-        Stream.concat(Stream.of(command, "--workspace", folder.toString()), Stream.of(more))
-            .toArray(String[]::new));
+    return SmallNetwork.of(folder).run(day, command, more);
   }
 
   private CommandRun mark(String... more) throws Exception {

@@ -58,7 +58,7 @@ class DemoCommandTest {
             "Where to look:",
             "one list",
             "the overview",
-            "withers trace --workspace " + folder + " --as-of 2026-10-01 999");
+            "bin/withers trace --workspace " + folder + " --as-of 2026-10-01 999");
     assertThat(last(demo.out(), "([\\d,]+) new, ([\\d,]+) still open, ([\\d,]+) settled"))
         .as("opened, still open and settled in October")
         .allMatch(count -> count > 0);

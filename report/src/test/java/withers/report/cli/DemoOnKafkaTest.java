@@ -141,7 +141,8 @@ class DemoOnKafkaTest {
     assertThat(own.code()).isZero();
     assertThat(own.out())
         .startsWith(embedded.out().substring(0, embedded.out().indexOf("Where to look:")))
-        .endsWith("On one that stays they do: withers demo --log kafka --bootstrap HOST:PORT\n");
+        .endsWith(
+            "On one that stays they do: bin/withers demo --log kafka --bootstrap HOST:PORT\n");
     assertThat(files("own", "lists")).isEqualTo(files("embedded", "lists"));
     assertThat(ProcessHandle.current().children().map(ProcessHandle::info))
         .noneMatch(child -> child.toString().contains(folder("own")));

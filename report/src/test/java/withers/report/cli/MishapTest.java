@@ -13,7 +13,6 @@ import java.sql.Statement;
 import java.time.LocalDate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -72,21 +71,12 @@ class MishapTest {
     network.state(
         SmallNetwork.Export.TIDELINE, "T1, 999010000000101, 2020-05-01, Bo Brandt, 212 555 0102");
     network.export(SEPTEMBER);
-    assertThat(run(network, SEPTEMBER, "run").code()).isZero();
+    assertThat(network.run(SEPTEMBER, "run").code()).isZero();
     return network;
   }
 
-  private static CommandRun run(SmallNetwork network, LocalDate day, String... words) {
-    return CommandRun.on(
-        day,
-        Stream.concat(
-                Stream.of(words[0], "--workspace", network.folder().toString()),
-                Stream.of(words).skip(1))
-            .toArray(String[]::new));
-  }
-
   private static void assertSound(SmallNetwork network) {
-    CommandRun verified = run(network, OCTOBER, "verify");
+    CommandRun verified = network.run(OCTOBER, "verify");
     assertThat(verified.code()).as(verified.toString()).isZero();
   }
 
@@ -106,14 +96,14 @@ class MishapTest {
     Path ballast = disk().resolve("ballast");
     long room = Files.getFileStore(disk()).getUsableSpace();
     Files.write(ballast, new byte[(int) (room - 200_000)]);
-    CommandRun full = run(network, OCTOBER, "ingest", "--settled");
+    CommandRun full = network.run(OCTOBER, "ingest", "--settled");
     assertThat(full.code()).as(full.toString()).isEqualTo(ExitCode.STORAGE.number());
     assertThat(full.err()).containsAnyOf("No room is left", "No space left");
     Files.delete(ballast);
     assertSound(network);
-    assertThat(run(network, OCTOBER, "ingest", "--settled").code()).isZero();
+    assertThat(network.run(OCTOBER, "ingest", "--settled").code()).isZero();
     assertSound(network);
-    assertThat(run(network, OCTOBER, "trace", "999010000001000").code()).isZero();
+    assertThat(network.run(OCTOBER, "trace", "999010000001000").code()).isZero();
   }
 
   @Test
@@ -125,7 +115,7 @@ class MishapTest {
     Path ballast = disk().resolve("ballast");
     long room = Files.getFileStore(disk()).getUsableSpace();
     Files.write(ballast, new byte[(int) (room - 100_000)]);
-    CommandRun full = run(network, OCTOBER, "verify");
+    CommandRun full = network.run(OCTOBER, "verify");
     assertThat(full.code()).as(full.toString()).isEqualTo(ExitCode.STORAGE.number());
     assertThat(full.err()).contains("Expected to take a backup", "nothing was changed");
     assertThat(Files.readAllBytes(vault)).isEqualTo(before);
@@ -141,13 +131,13 @@ class MishapTest {
     SmallNetwork network = onDisk(24);
     assertThat(does("mount", "-o", "remount,ro", disk().toString())).isTrue();
     for (String command : new String[] {"run", "reconcile", "report"}) {
-      CommandRun refused = run(network, OCTOBER, command);
+      CommandRun refused = network.run(OCTOBER, command);
       assertThat(refused.code()).as(refused.toString()).isEqualTo(ExitCode.STORAGE.number());
       assertThat(refused.err()).startsWith("withers: ").hasLineCount(1);
     }
     assertThat(does("mount", "-o", "remount,rw", disk().toString())).isTrue();
     assertSound(network);
-    assertThat(run(network, OCTOBER, "run").code()).isZero();
+    assertThat(network.run(OCTOBER, "run").code()).isZero();
   }
 
   @Test
@@ -155,10 +145,10 @@ class MishapTest {
     SmallNetwork network = network(place.resolve("network"));
     RunStore runs = new RunStore(network.folder().resolve("runs"));
     String latest = runs.latest().orElseThrow().id();
-    CommandRun early = run(network, LONG_AGO, "run");
+    CommandRun early = network.run(LONG_AGO, "run");
     assertThat(early.code()).as(early.toString()).isIn(0, 1);
     assertThat(runs.latest().orElseThrow().id()).isEqualTo(latest);
-    assertThat(run(network, OCTOBER, "reconcile").code()).isZero();
+    assertThat(network.run(OCTOBER, "reconcile").code()).isZero();
     var after = runs.latest().orElseThrow();
     assertThat(after.asOf()).isEqualTo(OCTOBER);
     assertThat(after.opened()).isEmpty();
@@ -177,7 +167,7 @@ class MishapTest {
       setVersion(file);
       byte[] newer = Files.readAllBytes(file);
       for (String command : new String[] {"run", "report", "verify"}) {
-        CommandRun refused = run(network, OCTOBER, command);
+        CommandRun refused = network.run(OCTOBER, command);
         assertThat(refused.code()).as(refused.toString()).isEqualTo(ExitCode.STORAGE.number());
         assertThat(refused.err()).contains("which a newer program wrote; use that one");
       }

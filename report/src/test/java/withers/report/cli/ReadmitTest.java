@@ -8,8 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -19,10 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 import withers.audit.Readmitted;
 import withers.auditing.AuditBook;
 import withers.cli.ExitCode;
-import withers.codec.finding.CanonicalFindings;
 import withers.log.EventLog;
 import withers.log.sqlite.SqliteEventLog;
-import withers.reconcile.cli.RunStore;
 
 /** Somebody is forgotten, comes back as a client, and agrees to be held again. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -30,7 +26,6 @@ class ReadmitTest {
   private static final LocalDate SEPTEMBER = LocalDate.of(2026, 9, 30);
   private static final LocalDate OCTOBER = LocalDate.of(2026, 10, 31);
   private static final LocalDate NOVEMBER = LocalDate.of(2026, 11, 30);
-  private static final Pattern REFERENCE = Pattern.compile("[0-9a-f]{2}:[0-9a-f]{32}");
 
   @TempDir private Path place;
   private SmallNetwork network;
@@ -59,51 +54,20 @@ class ReadmitTest {
   /** Every row is there again, as it was. */
   private static void month(SmallNetwork network, LocalDate day) throws IOException {
     network.export(day);
-    CommandRun run = run(network.folder(), day, "run");
+    CommandRun run = network.run(day, "run");
     assertThat(run.code()).as(run.toString()).isZero();
   }
 
-  private static CommandRun run(Path network, LocalDate day, String... words) {
-    return CommandRun.on(
-        day,
-        Stream.concat(
-                Stream.of(words[0], "--workspace", network.toString()), Stream.of(words).skip(1))
-            .toArray(String[]::new));
-  }
-
-  /** Returns the references that were forgotten. */
   private String forget(String name, String phone) throws IOException {
-    Path person =
-        Files.writeString(
-            place.resolve("person.yaml"), "name: %s\nphones: '%s'\n".formatted(name, phone));
-    String[] said = {
-      "forget", "--person", person.toString(), "--by", "coordinator", "--reason", "asked by letter"
-    };
-    String references =
-        String.join(
-            ",",
-            REFERENCE
-                .matcher(run(folder, SEPTEMBER, said).out())
-                .results()
-                .map(MatchResult::group)
-                .distinct()
-                .toList());
-    CommandRun forgotten =
-        run(
-            folder,
-            SEPTEMBER,
-            Stream.concat(Stream.of(said), Stream.of("--yes", references)).toArray(String[]::new));
-    assertThat(forgotten.out()).contains("Forgotten: 1 contacts");
-    return references;
+    return network.forget(SEPTEMBER, name, phone);
   }
 
   private CommandRun readmit(String... more) {
-    return run(
-        folder,
+    return network.run(
         OCTOBER,
+        "readmit",
         Stream.concat(
-                Stream.of("readmit", "--by", "coordinator", "--reason", "agreed in writing"),
-                Stream.of(more))
+                Stream.of("--by", "coordinator", "--reason", "agreed in writing"), Stream.of(more))
             .toArray(String[]::new));
   }
 
@@ -118,28 +82,21 @@ class ReadmitTest {
     return false;
   }
 
-  private static String findings(Path network) {
-    return CanonicalFindings.of(
-            new RunStore(network.resolve("runs")).latest().orElseThrow().findings())
-        .text();
-  }
-
   private void assertSound(LocalDate day) {
-    CommandRun verified = run(folder, day, "verify");
+    CommandRun verified = network.run(day, "verify");
     assertThat(verified.code()).as(verified.toString()).isZero();
   }
 
   @Test
   void records_that_are_as_they_were_are_read_again_and_all_is_as_if_nobody_had_been_forgotten()
       throws IOException {
-    Path undisturbed = place.resolve("undisturbed");
-    SmallNetwork other = live(undisturbed);
+    SmallNetwork other = live(place.resolve("undisturbed"));
     month(other, OCTOBER);
     month(other, NOVEMBER);
     String references = forget("Bo Brandt", "212 555 0102");
     month(network, OCTOBER);
     assertThat(isHeld("Brandt")).isFalse();
-    assertThat(findings(folder)).isNotEqualTo(findings(undisturbed));
+    assertThat(network.findings()).isNotEqualTo(other.findings());
 
     CommandRun readmitted = readmit("--yes", references);
 
@@ -152,18 +109,18 @@ class ReadmitTest {
     month(network, NOVEMBER);
     assertThat(isHeld("Brandt")).isTrue();
     assertSound(NOVEMBER);
-    assertThat(findings(folder)).isEqualTo(findings(undisturbed));
+    assertThat(network.findings()).isEqualTo(other.findings());
   }
 
   @Test
   void until_they_are_read_nothing_is_made_of_the_gap() throws IOException {
     String references = forget("Bo Brandt", "212 555 0102");
-    assertThat(run(folder, OCTOBER, "reconcile").code()).isZero();
-    String forgotten = findings(folder);
+    assertThat(network.run(OCTOBER, "reconcile").code()).isZero();
+    String forgotten = network.findings();
     readmit("--yes", references);
 
-    assertThat(run(folder, OCTOBER, "reconcile").code()).isZero();
-    assertThat(findings(folder)).isEqualTo(forgotten);
+    assertThat(network.run(OCTOBER, "reconcile").code()).isZero();
+    assertThat(network.findings()).isEqualTo(forgotten);
   }
 
   @Test

@@ -1,11 +1,18 @@
 package withers.report.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import withers.codec.finding.CanonicalFindings;
+import withers.reconcile.cli.RunStore;
 import withers.report.Coast;
 
 /**
@@ -69,6 +76,52 @@ record SmallNetwork(Path folder, Map<Export, TreeMap<String, String>> rows) {
           export.header + "\n" + lines + "\n");
     }
   }
+
+  /** Runs a command on the workspace. */
+  CommandRun run(LocalDate day, String command, String... more) {
+    return CommandRun.on(
+        day,
+        Stream.concat(Stream.of(command, "--workspace", folder.toString()), Stream.of(more))
+            .toArray(String[]::new));
+  }
+
+  /**
+   * Has whoever such details lead to forgotten.
+   *
+   * @return the references of their contacts, as command lines name them
+   */
+  String forget(LocalDate day, String name, String phone) throws IOException {
+    Path person = Files.createTempFile("person", ".yaml");
+    Files.writeString(person, "name: %s\nphones: '%s'\n".formatted(name, phone));
+    try {
+      String[] said = {
+        "--person", person.toString(), "--by", "coordinator", "--reason", "asked by letter"
+      };
+      String references =
+          REFERENCE
+              .matcher(run(day, "forget", said).out())
+              .results()
+              .map(MatchResult::group)
+              .distinct()
+              .collect(Collectors.joining(","));
+      run(
+          day,
+          "forget",
+          Stream.concat(Stream.of(said), Stream.of("--yes", references)).toArray(String[]::new));
+      return references;
+    } finally {
+      Files.delete(person);
+    }
+  }
+
+  /** What the latest run found, as findings are compared. */
+  String findings() {
+    return CanonicalFindings.of(
+            new RunStore(folder.resolve("runs")).latest().orElseThrow().findings())
+        .text();
+  }
+
+  private static final Pattern REFERENCE = Pattern.compile("[0-9a-f]{2}:[0-9a-f]{32}");
 
   private static final String SETTINGS =
       """

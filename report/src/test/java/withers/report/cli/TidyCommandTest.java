@@ -68,10 +68,7 @@ class TidyCommandTest {
   }
 
   private CommandRun withers(LocalDate day, String command, String... more) {
-    return CommandRun.on(
-        day,
-        Stream.concat(Stream.of(command, "--workspace", folder.toString()), Stream.of(more))
-            .toArray(String[]::new));
+    return SmallNetwork.of(folder).run(day, command, more);
   }
 
   private List<Path> entries(String name) throws IOException {

@@ -16,8 +16,6 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -28,9 +26,7 @@ import withers.cli.Console;
 import withers.cli.Environment;
 import withers.cli.ExitCode;
 import withers.cli.Operator;
-import withers.codec.finding.CanonicalFindings;
 import withers.point.Point;
-import withers.reconcile.cli.RunStore;
 import withers.report.demo.Home;
 import withers.testing.AnotherJava;
 import withers.testing.KillableJava;
@@ -61,7 +57,7 @@ class UpgradeTest {
         SmallNetwork.Export.TIDELINE, "T1, 999010000000101, 2020-05-01, Bo Brandt, 212 555 0102");
     network.export(SEPTEMBER);
     assertThat(run(folder, "run").code()).isZero();
-    found = findings(folder);
+    found = network.findings();
     assertThat(found).contains("contact-behind");
     OlderVault.in(folder);
     assertThat(OlderVault.format(vault(folder))).isEqualTo(1);
@@ -72,18 +68,8 @@ class UpgradeTest {
     return workspace.resolve("log/contacts.db");
   }
 
-  private static CommandRun run(Path workspace, String... words) {
-    return CommandRun.on(
-        OCTOBER,
-        Stream.concat(
-                Stream.of(words[0], "--workspace", workspace.toString()), Stream.of(words).skip(1))
-            .toArray(String[]::new));
-  }
-
-  private static String findings(Path workspace) {
-    return CanonicalFindings.of(
-            new RunStore(workspace.resolve("runs")).latest().orElseThrow().findings())
-        .text();
+  private static CommandRun run(Path workspace, String command, String... more) {
+    return SmallNetwork.of(workspace).run(OCTOBER, command, more);
   }
 
   private void assertWhole(Path workspace) throws SQLException {
@@ -92,7 +78,7 @@ class UpgradeTest {
     assertThat(verified.code()).as(verified.toString()).isZero();
     assertThat(verified.err()).doesNotContain("backup");
     assertThat(run(workspace, "reconcile").code()).isZero();
-    assertThat(findings(workspace)).isEqualTo(found);
+    assertThat(SmallNetwork.of(workspace).findings()).isEqualTo(found);
   }
 
   private List<String> backups() throws IOException {
@@ -222,27 +208,8 @@ class UpgradeTest {
   @Test
   void who_is_forgotten_is_in_no_such_backup_either() throws IOException {
     assertThat(run(folder, "reconcile").code()).isZero();
-    Path person =
-        Files.writeString(place.resolve("person.yaml"), "name: Bo Brandt\nphones: 212 555 0102\n");
-    String[] said = {
-      "forget", "--person", person.toString(), "--by", "coordinator", "--reason", "asked by letter"
-    };
-    String references =
-        String.join(
-            ",",
-            Pattern.compile("[0-9a-f]{2}:[0-9a-f]{32}")
-                .matcher(run(folder, said).out())
-                .results()
-                .map(MatchResult::group)
-                .distinct()
-                .toList());
-    CommandRun forgotten =
-        run(
-            folder,
-            Stream.concat(Stream.of(said), Stream.of("--yes", references)).toArray(String[]::new));
+    SmallNetwork.of(folder).forget(OCTOBER, "Bo Brandt", "212 555 0102");
 
-    assertThat(forgotten.out())
-        .contains("Deleted: 1 backups that were taken before a newer format.");
     assertThat(folder.resolve("backups")).doesNotExist();
   }
 

@@ -30,7 +30,8 @@ public final class SchedulingProcess {
   }
 
   static int run(String time, Points points, String... args) {
-    Clock clock = new Begun(Instant.parse(time), ZoneOffset.UTC, new AtomicReference<>());
+    Clock clock =
+        new Begun(Instant.parse(time), Clock.systemUTC(), ZoneOffset.UTC, new AtomicReference<>());
     return Application.commandLine(
             Console.ofThisProcess(),
             clock,
@@ -45,18 +46,20 @@ public final class SchedulingProcess {
   /** Whatever zones it is read in, it began once. */
   private static final class Begun extends Clock {
     private final Instant shown;
+    private final Clock machine;
     private final ZoneId zone;
     private final AtomicReference<Instant> first;
 
-    private Begun(Instant shown, ZoneId zone, AtomicReference<Instant> first) {
+    private Begun(Instant shown, Clock machine, ZoneId zone, AtomicReference<Instant> first) {
       this.shown = shown;
+      this.machine = machine;
       this.zone = zone;
       this.first = first;
     }
 
     @Override
     public Instant instant() {
-      Instant now = Instant.now();
+      Instant now = machine.instant();
       first.compareAndSet(null, now);
       return shown.plus(Duration.between(first.get(), now));
     }
@@ -68,7 +71,7 @@ public final class SchedulingProcess {
 
     @Override
     public Clock withZone(ZoneId other) {
-      return new Begun(shown, other, first);
+      return new Begun(shown, machine, other, first);
     }
   }
 }
