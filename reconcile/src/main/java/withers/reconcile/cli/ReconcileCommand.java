@@ -1,12 +1,10 @@
 package withers.reconcile.cli;
 
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -26,7 +24,6 @@ import withers.codec.finding.RunSummaryJson;
 import withers.finding.RunResult;
 import withers.history.Scope;
 import withers.work.Crew;
-import withers.work.kafka.KafkaCrew;
 import withers.workspace.Workspace;
 
 /** Judges every animal that the log tells of. */
@@ -61,21 +58,7 @@ public final class ReconcileCommand implements Callable<Integer> {
       description = "How many partitions to judge at a time. Default: one for each processor.")
   private int threads = Runtime.getRuntime().availableProcessors();
 
-  @Option(
-      names = "--workers",
-      description = {
-        "Share the work with those who run \"withers work\"; the log has to be on Kafka.",
-        "What they leave, or nobody takes, is done here."
-      })
-  private boolean shared;
-
-  @Option(
-      names = "--patience",
-      paramLabel = "SECONDS",
-      defaultValue = "20",
-      description =
-          "With --workers: how long to wait for the first one. Default: ${DEFAULT-VALUE}.")
-  private int patience;
+  @Mixin private WorkersOption workers;
 
   ReconcileCommand(Console console) {
     this.console = console;
@@ -83,11 +66,11 @@ public final class ReconcileCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    require(threads >= 1, "Expected --threads from 1, but found " + threads);
-    require(patience >= 0, "Expected --patience from 0, but found " + patience);
+    requireThreads();
     Workspace workspace = workspaceOption.open();
     Scope scope = new Scope(asOf.in(workspace), Optional.ofNullable(knownBy));
-    RunResult run = workspace.whileLocked("reconcile", () -> run(workspace, scope));
+    Optional<Crew> crew = workers.crew(workspace, threads);
+    RunResult run = workspace.whileLocked("reconcile", () -> run(workspace, scope, crew));
     if (json.isJson()) {
       console.print(RunSummaryJson.write(run));
     } else {
@@ -96,31 +79,20 @@ public final class ReconcileCommand implements Callable<Integer> {
     return ExitCode.DONE.number();
   }
 
-  private void require(boolean holds, String message) {
-    if (!holds) {
-      throw new ParameterException(Objects.requireNonNull(spec).commandLine(), message);
+  private void requireThreads() {
+    if (threads < 1) {
+      throw new ParameterException(
+          Objects.requireNonNull(spec).commandLine(),
+          "Expected --threads from 1, but found " + threads);
     }
   }
 
-  private RunResult run(Workspace workspace, Scope scope) {
+  private RunResult run(Workspace workspace, Scope scope, Optional<Crew> crew) {
     List<String> notes = new ArrayList<>();
     try (Progress progress = console.progress("reconcile", Streams.CHIPS.partitions())) {
-      Optional<Crew> crew = shared ? Optional.of(crew(workspace)) : Optional.empty();
-      RunResult run = new Reconciler(workspace, threads, notes::add, crew).run(scope, progress);
-      crew.ifPresent(others -> notes.addAll(CrewText.of(others)));
-      return run;
+      return new Reconciler(workspace, threads, notes::add, crew).run(scope, progress);
     } finally {
       notes.forEach(console::say);
     }
-  }
-
-  private Crew crew(Workspace workspace) {
-    return new KafkaCrew(
-        SharedLog.of(workspace),
-        new KafkaCrew.Ordered(
-            UUID.randomUUID().toString(),
-            RulesStamp.of(workspace),
-            threads,
-            Duration.ofSeconds(patience)));
   }
 }

@@ -1,5 +1,6 @@
 package withers.reconcile.cli;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
@@ -23,7 +24,8 @@ import withers.workspace.Workspace;
  * Runs a reconciliation on a workspace: judges the log, carries the follow-ups on, keeps the run.
  *
  * @param threads how many partitions are judged at a time, from 1
- * @param notes takes sentences that the operator should read, without details of anyone
+ * @param notes takes sentences that the operator should read, without details of anyone; of a crew,
+ *     who did how much
  * @param crew others who judge partitions; empty when all is done here
  */
 public record Reconciler(
@@ -48,6 +50,7 @@ public record Reconciler(
       LogSnapshot log = stores.log().snapshot();
       Outcome outcome = reconciliation(people, progress).judge(log, scope);
       forms.kept().forEach(notes);
+      crew.map(CrewText::of).orElse(List.of()).forEach(notes);
       stores.requireForgotten(people.missing());
       workspace.points().reached(Point.RUN_JUDGED);
       RunResult run = recorder(stores).record(outcome, scope);

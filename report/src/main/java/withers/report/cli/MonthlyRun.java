@@ -3,6 +3,7 @@ package withers.report.cli;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import withers.cli.Console;
 import withers.cli.ExitCode;
 import withers.cli.Progress;
@@ -13,10 +14,17 @@ import withers.ingest.Ingested;
 import withers.ingest.cli.Ingester;
 import withers.reconcile.cli.Reconciler;
 import withers.report.publish.Published;
+import withers.work.Crew;
 import withers.workspace.Workspace;
 
-/** The three steps in one: everything in the inbox, a run, its lists. */
-record MonthlyRun(Workspace workspace, Console console) {
+/**
+ * The three steps in one: everything in the inbox, a run, its lists.
+ *
+ * @param crew others who judge partitions; empty when all is done here
+ */
+record MonthlyRun(Workspace workspace, Console console, Optional<Crew> crew) {
+  static final int THREADS = Runtime.getRuntime().availableProcessors();
+
 
   /** What became of the three. */
   record Done(Ingested ingested, RunResult run, Published published) {
@@ -49,10 +57,9 @@ record MonthlyRun(Workspace workspace, Console console) {
   }
 
   private RunResult reconcile(LocalDate asOf) {
-    int threads = Runtime.getRuntime().availableProcessors();
     List<String> notes = new ArrayList<>();
     try (Progress progress = console.progress("reconcile", Streams.CHIPS.partitions())) {
-      return new Reconciler(workspace, threads, notes::add).run(Scope.asOf(asOf), progress);
+      return new Reconciler(workspace, THREADS, notes::add, crew).run(Scope.asOf(asOf), progress);
     } finally {
       notes.forEach(console::say);
     }

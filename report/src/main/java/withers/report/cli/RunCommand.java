@@ -16,6 +16,7 @@ import withers.ingest.cli.IngestText;
 import withers.report.json.Json;
 import withers.report.overview.Totals;
 import withers.report.text.Texts;
+import withers.reconcile.cli.WorkersOption;
 import withers.workspace.Workspace;
 
 /** Imports, judges and reports in one. */
@@ -35,6 +36,7 @@ public final class RunCommand implements Callable<Integer> {
   @Mixin private WorkspaceOption workspaceOption;
   @Mixin private AsOfOption asOf;
   @Mixin private JsonOption json;
+  @Mixin private WorkersOption workers;
 
   RunCommand(Console console) {
     this.console = console;
@@ -43,7 +45,9 @@ public final class RunCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Workspace workspace = workspaceOption.open();
-    MonthlyRun.Done done = new MonthlyRun(workspace, console).run("run", asOf.in(workspace));
+    MonthlyRun month =
+        new MonthlyRun(workspace, console, workers.crew(workspace, MonthlyRun.THREADS));
+    MonthlyRun.Done done = month.run("run", asOf.in(workspace));
     ExitCode reported = json.isJson() ? tellJson(done, workspace) : tell(done, workspace);
     return (done.exitCode() == ExitCode.DONE ? reported : done.exitCode()).number();
   }

@@ -130,6 +130,25 @@ class WorkersTest {
   }
 
   @Test
+  void a_run_of_everything_shares_its_judging_too() throws Exception {
+    work(1);
+
+    CommandRun shared =
+        CommandRun.of(
+            "run",
+            "--workspace",
+            workspace.toString(),
+            "--as-of",
+            "2026-09-01",
+            "--workers",
+            "--patience",
+            "60");
+
+    assertThat(shared.code()).as(shared.err()).isZero();
+    assertThat(share(workers.get(0), shared)).isEqualTo(64);
+  }
+
+  @Test
   void without_anybody_the_run_is_done_alone_and_says_so() throws IOException {
     CommandRun shared = reconcile("--workers", "--patience", "1");
 

@@ -8,6 +8,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 import withers.cli.Brake;
 import withers.cli.Console;
 import withers.cli.StoppedException;
@@ -19,25 +20,27 @@ import withers.schedule.Action;
  * Does the actions of a job by the commands that do them for people, one after another.
  *
  * @param workspace its folder
+ * @param judging options of the command that judges
  * @param stop ends them early
  * @param took told how long a command took
  */
 record JobCommands(
     Commands commands,
     String workspace,
+    List<String> judging,
     ScheduleLog log,
     Stop stop,
     BiConsumer<String, Duration> took) {
   private static final int MOST_MESSAGES = 20;
 
   /** The command lines of actions, without the workspace. */
-  static List<List<String>> of(Set<Action> actions) {
+  private List<List<String>> of(Set<Action> actions) {
     List<List<String>> lines = new ArrayList<>();
     if (actions.contains(Action.INGEST)) {
       lines.add(List.of("ingest"));
     }
     if (actions.contains(Action.RECONCILE)) {
-      lines.add(List.of("reconcile"));
+      lines.add(Stream.concat(Stream.of("reconcile"), judging.stream()).toList());
     }
     if (actions.contains(Action.REPORT)) {
       lines.add(

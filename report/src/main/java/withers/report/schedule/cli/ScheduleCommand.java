@@ -57,6 +57,12 @@ public final class ScheduleCommand implements Callable<Integer> {
       description = "Write each line as a JSON object, with job, start, command and run.")
   private boolean isJson;
 
+  @Option(
+      names = "--workers",
+      description =
+          "Share each run with those who run \"withers work\", as reconcile --workers does.")
+  private boolean isShared;
+
   ScheduleCommand(Console console, Clock clock, Commands commands) {
     this.console = console;
     this.clock = clock;
@@ -115,7 +121,12 @@ public final class ScheduleCommand implements Callable<Integer> {
       Workspace workspace, JobBook book, ScheduleLog log, Stop stop, Watch watch) {
     JobCommands work =
         new JobCommands(
-            commands, workspace.paths().root().toString(), log, stop, watch.metrics()::took);
+            commands,
+            workspace.paths().root().toString(),
+            isShared ? List.of("--workers") : List.of(),
+            log,
+            stop,
+            watch.metrics()::took);
     return new JobRunner(
         book,
         clock,

@@ -33,7 +33,12 @@ public final class OneNight {
     ScheduleLog log = new ScheduleLog(clock, false, said::add);
     JobCommands work =
         new JobCommands(
-            commands(clock, points), folder.toString(), log, new Stop(), (command, time) -> {});
+            commands(clock, points),
+            folder.toString(),
+            List.of(),
+            log,
+            new Stop(),
+            (command, time) -> {});
     JobRunner runner =
         new JobRunner(
             new JobFiles(workspace.paths().schedule()),
