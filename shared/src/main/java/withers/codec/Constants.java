@@ -1,8 +1,10 @@
 package withers.codec;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -21,6 +23,10 @@ final class Constants<E extends Enum<E>> {
   private final Class<E> type;
   private final Map<E, Entry<E>> byConstant;
   private final SortedMap<Integer, Entry<E>> byId = new TreeMap<>();
+
+  /** The same by position: several are looked up for each event that is read. */
+  private final List<Optional<E>> atId = new ArrayList<>();
+
   private final Map<String, Entry<E>> byName = new HashMap<>();
 
   private Constants(String name, Class<E> type) {
@@ -40,6 +46,10 @@ final class Constants<E extends Enum<E>> {
         || byConstant.put(constant, entry) != null) {
       throw new IllegalStateException("Twice in the table of %s: %s".formatted(name, entry));
     }
+    while (atId.size() <= id) {
+      atId.add(Optional.empty());
+    }
+    atId.set(id, Optional.of(constant));
     return this;
   }
 
@@ -65,7 +75,7 @@ final class Constants<E extends Enum<E>> {
   }
 
   Optional<E> withId(long id) {
-    return Optional.ofNullable(byId.get((int) id)).filter(e -> e.id == id).map(Entry::constant);
+    return id >= 0 && id < atId.size() ? atId.get((int) id) : Optional.empty();
   }
 
   Optional<E> withName(String wireName) {

@@ -106,7 +106,8 @@ public final class DemoCommand implements Callable<Integer> {
 
   private MonthlyRun.Done play(Round round, DemoFolder demo) {
     DemoText text = text(demo);
-    MonthlyRun.Done done = new MonthlyRun(text.workspace(), console, Optional.empty()).run("demo", round.asOf());
+    MonthlyRun.Done done =
+        new MonthlyRun(text.workspace(), console, Optional.empty()).run("demo", round.asOf());
     text.tell(round, done);
     return done;
   }

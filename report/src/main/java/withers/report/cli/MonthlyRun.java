@@ -25,7 +25,6 @@ import withers.workspace.Workspace;
 record MonthlyRun(Workspace workspace, Console console, Optional<Crew> crew) {
   static final int THREADS = Runtime.getRuntime().availableProcessors();
 
-
   /** What became of the three. */
   record Done(Ingested ingested, RunResult run, Published published) {
 

@@ -13,10 +13,10 @@ import withers.cli.WorkspaceOption;
 import withers.codec.finding.RunSummaryJson;
 import withers.codec.imports.IngestJson;
 import withers.ingest.cli.IngestText;
+import withers.reconcile.cli.WorkersOption;
 import withers.report.json.Json;
 import withers.report.overview.Totals;
 import withers.report.text.Texts;
-import withers.reconcile.cli.WorkersOption;
 import withers.workspace.Workspace;
 
 /** Imports, judges and reports in one. */
