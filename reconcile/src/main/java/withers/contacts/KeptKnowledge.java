@@ -1,5 +1,6 @@
 package withers.contacts;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -42,8 +43,12 @@ final class KeptKnowledge implements Knowledge {
 
   @Override
   public void prepare(Collection<ContactRef> references) {
-    List<ContactRef> fresh =
-        references.stream().filter(one -> kept(one) == AnswerTable.NONE).toList();
+    List<ContactRef> fresh = new ArrayList<>();
+    for (ContactRef one : references) {
+      if (kept(one) == AnswerTable.NONE) {
+        fresh.add(one);
+      }
+    }
     vault.prepare(fresh);
     fresh.forEach(this::known);
   }

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import withers.cases.Settlement.Client;
@@ -77,8 +76,13 @@ public record Cast(People people, Sources sources, Settlements settlements, Disc
 
   /** Looks up together everybody whom these animals' statements name, before they are judged. */
   public void prepare(Collection<History> histories) {
-    prepare(
-        histories.stream().flatMap(history -> history.statements().stream()).map(Statement::fact));
+    Set<ContactRef> asked = new HashSet<>();
+    for (History history : histories) {
+      for (Statement statement : history.statements()) {
+        Parties.forEachAskedAbout(statement.fact(), party -> addReference(party, asked));
+      }
+    }
+    people.prepare(asked);
   }
 
   /** Looks up together everybody whom these facts name. */
@@ -88,7 +92,15 @@ public record Cast(People people, Sources sources, Settlements settlements, Disc
 
   /** The contacts among those whom rules ask about when they judge by these facts. */
   public static Set<ContactRef> askedAbout(Stream<Fact> facts) {
-    return facts.flatMap(Parties::askedAbout).flatMap(Cast::reference).collect(Collectors.toSet());
+    Set<ContactRef> asked = new HashSet<>();
+    facts.forEach(fact -> Parties.forEachAskedAbout(fact, party -> addReference(party, asked)));
+    return asked;
+  }
+
+  private static void addReference(Party party, Set<ContactRef> references) {
+    if (party instanceof Party.Contact contact) {
+      references.add(contact.reference());
+    }
   }
 
   private static Stream<ContactRef> reference(Party party) {

@@ -1,5 +1,6 @@
 package withers.custody;
 
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import withers.fact.ContactRole;
 import withers.fact.Fact;
@@ -21,9 +22,21 @@ public final class Parties {
 
   /** Those among them that rules ask about: of a registration, whom it calls first. */
   static Stream<Party> askedAbout(Fact fact) {
-    return fact instanceof Fact.Registered registered
-        ? registered.contact(ContactRole.PRIMARY).stream()
-        : of(fact);
+    Stream.Builder<Party> parties = Stream.builder();
+    forEachAskedAbout(fact, parties);
+    return parties.build();
+  }
+
+  /** The same for many facts: streams of one or two would cost more than all the rest. */
+  static void forEachAskedAbout(Fact fact, Consumer<Party> taker) {
+    if (fact instanceof Fact.HandedOver handedOver) {
+      taker.accept(handedOver.giver());
+      taker.accept(handedOver.receiver());
+    } else if (fact instanceof Fact.Registered registered) {
+      registered.contact(ContactRole.PRIMARY).ifPresent(taker);
+    } else {
+      one(fact).ifPresent(taker);
+    }
   }
 
   private static java.util.Optional<Party> one(Fact fact) {

@@ -60,6 +60,16 @@ public record History(ChipNumber chip, List<Statement> statements, Optional<Loca
     return facts(Fact.PairedWith.class).map(Fact.PairedWith::other);
   }
 
+  /** Whether some statement says that the animal carries another chip. */
+  public boolean isPaired() {
+    for (Statement statement : statements) {
+      if (statement.fact() instanceof Fact.PairedWith) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private <F extends Fact> Stream<F> facts(Class<F> type) {
     return statements.stream().map(Statement::fact).filter(type::isInstance).map(type::cast);
   }

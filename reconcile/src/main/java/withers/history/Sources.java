@@ -72,7 +72,7 @@ public final class Sources {
   /** Whether a statement is heard: some imports state anew what later exports said. */
   boolean hears(Stated stated) {
     return scope.hears(stated.exportDate())
-        && !(get(stated.source()).isRegistry() && stated.exportDate().isAfter(scope.asOf()));
+        && !(stated.exportDate().isAfter(scope.asOf()) && get(stated.source()).isRegistry());
   }
 
   /** All, in the order of their ids. */

@@ -3,6 +3,7 @@ package withers.rule;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import withers.chip.ChipNumber.Kind;
 import withers.contact.ContactRef;
 import withers.contacts.People;
@@ -80,7 +81,12 @@ final class Glance {
   }
 
   private boolean mayBeOverdue(Seen seen) {
-    return seen.visits().stream().anyMatch(visit -> mayBeOverdue(visit, seen));
+    for (Statement visit : seen.visits()) {
+      if (mayBeOverdue(visit, seen)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean mayBeOverdue(Statement visit, Seen seen) {
@@ -124,10 +130,25 @@ final class Glance {
 
   private boolean isUndisputed(Seen seen) {
     List<ContactRef> primaries = seen.registrations().primaries();
-    return seen.registrations().areAllOfContacts()
-        && primaries.stream().allMatch(people::isPerson)
-        && primaries.stream()
-            .allMatch(one -> primaries.stream().noneMatch(other -> areOthers(one, other)));
+    if (!seen.registrations().areAllOfContacts()) {
+      return false;
+    }
+    for (int i = 0; i < primaries.size(); i++) {
+      if (!people.isPerson(primaries.get(i)) || isAnother(primaries.get(i), primaries, i)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether it is somebody else than one of the first so many. */
+  private boolean isAnother(ContactRef one, List<ContactRef> primaries, int first) {
+    for (int i = 0; i < first; i++) {
+      if (areOthers(one, primaries.get(i))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean areOthers(ContactRef one, ContactRef other) {
@@ -160,19 +181,38 @@ final class Glance {
           && isUndisputed(seen)
           && isNamedBetter()
           && isRegistered(keeper.reference())
-          && seen.visits().stream().allMatch(this::isByKeeper)
-          && history.statements().stream().allMatch(this::isOfKeeperRight)
+          && areAll(seen.visits(), this::isByKeeper)
+          && areAll(history.statements(), this::isOfKeeperRight)
           && current.isWhereAsked(history.chip(), seen.registrations().registries())
           && current.isCurrent(history.chip(), seen.speaking(), newEnough());
     }
 
+    /** A loop: streams of a few statements cost more than what is asked of them. */
+    private static boolean areAll(List<Statement> statements, Predicate<Statement> condition) {
+      for (Statement statement : statements) {
+        if (!condition.test(statement)) {
+          return false;
+        }
+      }
+      return true;
+    }
+
     private boolean isNamedBetter() {
-      return seen.registrations().primaries().stream().anyMatch(one -> !people.isOnlyAName(one));
+      for (ContactRef primary : seen.registrations().primaries()) {
+        if (!people.isOnlyAName(primary)) {
+          return true;
+        }
+      }
+      return false;
     }
 
     private boolean isRegistered(ContactRef version) {
-      return seen.registrations().primaries().stream()
-          .allMatch(primary -> people.verdict(version, primary) == Verdict.SAME);
+      for (ContactRef primary : seen.registrations().primaries()) {
+        if (people.verdict(version, primary) != Verdict.SAME) {
+          return false;
+        }
+      }
+      return true;
     }
 
     /** Whoever comes with the animal is the keeper, or came before. */

@@ -125,7 +125,7 @@ public record AllAnimals(LogSnapshot log, Cast cast, Workers workers, Runnable p
   }
 
   private static boolean isPutOff(History history, Unplaced unplaced) {
-    return history.pairedWith().findAny().isPresent() || unplaced.concerns(history);
+    return history.isPaired() || unplaced.concerns(history);
   }
 
   private static <T> Deferred deferred(List<Part<T>> parts) {

@@ -12,6 +12,7 @@ import withers.damage.KnownNumbers;
 import withers.fact.Fact;
 import withers.history.Animal;
 import withers.history.History;
+import withers.history.Statement;
 import withers.rule.Assessment;
 import withers.rule.Rules;
 import withers.slip.Candidates;
@@ -52,7 +53,7 @@ record StandAlone(
   }
 
   private static boolean isPutOff(History history, Unplaced unplaced) {
-    return history.pairedWith().findAny().isPresent() || unplaced.concerns(history);
+    return history.isPaired() || unplaced.concerns(history);
   }
 
   /** Judges partitions. */
@@ -117,7 +118,12 @@ record StandAlone(
 
     /** A registry that is asked about a number need not know of it. */
     private static boolean isHeardOf(History history) {
-      return history.statements().stream().anyMatch(s -> !(s.fact() instanceof Fact.LookedUp));
+      for (Statement statement : history.statements()) {
+        if (!(statement.fact() instanceof Fact.LookedUp)) {
+          return true;
+        }
+      }
+      return false;
     }
 
     private void addNumber(History history) {
