@@ -1,8 +1,6 @@
 package withers.contacts;
 
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.LongStream;
@@ -42,15 +40,15 @@ final class KeptKnowledge implements Knowledge {
   }
 
   @Override
+  public boolean isKept(ContactRef reference) {
+    return kept(reference) != AnswerTable.NONE;
+  }
+
+  /** Those among them whose pairs are not kept are looked at again, so none is left out. */
+  @Override
   public void prepare(Collection<ContactRef> references) {
-    List<ContactRef> fresh = new ArrayList<>();
-    for (ContactRef one : references) {
-      if (kept(one) == AnswerTable.NONE) {
-        fresh.add(one);
-      }
-    }
-    vault.prepare(fresh);
-    fresh.forEach(this::known);
+    vault.prepare(references);
+    references.forEach(this::known);
   }
 
   private int kept(ContactRef one) {

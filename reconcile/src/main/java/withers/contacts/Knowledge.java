@@ -14,6 +14,11 @@ interface Knowledge {
   /** Looks these up together, since they are about to be asked for. */
   void prepare(Collection<ContactRef> references);
 
+  /** Whether it can be told without a look at the contact what it is. */
+  default boolean isKept(ContactRef reference) {
+    return false;
+  }
+
   /** What a contact is; empty when it was forgotten or never stored. */
   Optional<Known> known(ContactRef reference);
 

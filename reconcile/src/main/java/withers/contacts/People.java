@@ -196,6 +196,16 @@ public final class People {
     return one.equals(other);
   }
 
+  /** Whether all that is asked of these, as a rule, was told before: nobody need look them up. */
+  public boolean areKept(Collection<ContactRef> references) {
+    for (ContactRef one : references) {
+      if (!knowledge.isKept(one)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Looks these up together, since they are about to be asked for. */
   public void prepare(Collection<ContactRef> references) {
     knowledge.prepare(references);

@@ -78,11 +78,20 @@ public record Cast(People people, Sources sources, Settlements settlements, Disc
   public void prepare(Collection<History> histories) {
     Set<ContactRef> asked = new HashSet<>();
     for (History history : histories) {
-      for (Statement statement : history.statements()) {
-        Parties.forEachAskedAbout(statement.fact(), party -> addReference(party, asked));
+      Set<ContactRef> together = askedAbout(history);
+      if (!people.areKept(together)) {
+        asked.addAll(together);
       }
     }
     people.prepare(asked);
+  }
+
+  private static Set<ContactRef> askedAbout(History history) {
+    Set<ContactRef> asked = new HashSet<>();
+    for (Statement statement : history.statements()) {
+      Parties.forEachAskedAbout(statement.fact(), party -> addReference(party, asked));
+    }
+    return asked;
   }
 
   /** Looks up together everybody whom these facts name. */

@@ -75,10 +75,19 @@ final class Commits {
         KafkaCounts.ofThisProcess().aborted();
         return false;
       }
+      if (isWithoutAName(e)) {
+        return false;
+      }
       throw e;
     } finally {
       producer.close(CLOSING); // one that has no broker to end its transaction with never ends
     }
+  }
+
+  // A broker that is asked to end a transaction while somebody else shuts it out has been seen to
+  // answer that something unexpected happened, which the client passes on as no particular error.
+  private static boolean isWithoutAName(Exception thrown) {
+    return thrown.getClass().equals(KafkaException.class) && thrown.getCause() == null;
   }
 
   // What a client is told depends on how far it had come. To try again is safe whatever happened:
