@@ -3,6 +3,8 @@ package withers.matching.form;
 import com.ibm.icu.text.Transliterator;
 import java.text.Normalizer;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import withers.contact.Ascii;
 
 /**
@@ -15,8 +17,14 @@ final class Fold {
   private static final int MOST_KEPT = 50_000;
 
   /** Transforms cost more than all the rest of a word. */
-  private static final Remembered<String> WORDS =
-      new Remembered<>(MOST_KEPT, written -> lettersAndDigits(of(written)));
+  private static final Remembered<String> WORDS = new Remembered<>(MOST_KEPT, Fold::transformed);
+
+  /** Those of our own lists: the transforms take longer to load than a short command may run. */
+  private static final Map<String, String> OF_LISTS =
+      WordFile.FOLDED_WORDS.lines().stream()
+          .collect(
+              Collectors.toUnmodifiableMap(
+                  line -> line.get(0), line -> String.join("", line.subList(1, line.size()))));
 
   private Fold() {}
 
@@ -27,7 +35,16 @@ final class Fold {
 
   /** The letters and digits of a word, folded. */
   static String word(String written) {
-    return Ascii.isAscii(written) ? asciiWord(written) : WORDS.of(written);
+    if (Ascii.isAscii(written)) {
+      return asciiWord(written);
+    }
+    String known = OF_LISTS.get(written);
+    return known == null ? WORDS.of(written) : known;
+  }
+
+  /** The same as {@link #word}, by the transforms alone. */
+  static String transformed(String written) {
+    return lettersAndDigits(of(written));
   }
 
   private static String asciiWord(String written) {

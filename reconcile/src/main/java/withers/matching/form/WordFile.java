@@ -13,7 +13,9 @@ enum WordFile {
   NAME_WORDS("name-words.txt"),
   GIVEN_NAMES("given-names.txt"),
   FAMILY_NAMES("family-names.txt"),
-  ADDRESS_WORDS("address-words.txt");
+  ADDRESS_WORDS("address-words.txt"),
+  /** The words of the others that are not of ASCII, each with what it folds to. */
+  FOLDED_WORDS("folded-words.txt");
 
   private final String file;
 
