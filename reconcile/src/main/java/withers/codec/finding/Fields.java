@@ -23,23 +23,19 @@ record Fields(JsonNode node, Recurring recurring) {
   }
 
   ChipNumber chip(String name) {
-    return parsed(text(name));
+    return recurring.chip(text(name));
   }
 
   List<ChipNumber> chips(String name) {
-    return texts(name).stream().map(this::parsed).toList();
-  }
-
-  private ChipNumber parsed(String display) {
-    return one(ChipNumber.parse(display));
+    return texts(name).stream().map(recurring::chip).toList();
   }
 
   OrganisationId organisation(String name) {
-    return one(new OrganisationId(text(name)));
+    return recurring.organisation(text(name));
   }
 
   SourceId source(String name) {
-    return one(new SourceId(text(name)));
+    return recurring.source(text(name));
   }
 
   RecordKey key(String name) {
@@ -55,7 +51,7 @@ record Fields(JsonNode node, Recurring recurring) {
   }
 
   LocalDate day(String name) {
-    return one(LocalDate.parse(text(name)));
+    return recurring.day(text(name));
   }
 
   long number(String name) {
@@ -80,11 +76,11 @@ record Fields(JsonNode node, Recurring recurring) {
   }
 
   Optional<LocalDate> optionalDay(String name) {
-    return optionalText(name).map(day -> one(LocalDate.parse(day)));
+    return optionalText(name).map(recurring::day);
   }
 
   List<LocalDate> days(String name) {
-    return texts(name).stream().map(day -> one(LocalDate.parse(day))).toList();
+    return texts(name).stream().map(recurring::day).toList();
   }
 
   List<String> texts(String name) {

@@ -1,7 +1,11 @@
 package withers.codec.finding;
 
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
+import withers.chip.ChipNumber;
+import withers.id.OrganisationId;
+import withers.id.SourceId;
 
 /**
  * Values of one text that come up again and again: days, organisations, numbers, people. Each is
@@ -9,6 +13,10 @@ import java.util.Map;
  */
 final class Recurring {
   private final Map<Object, Object> values = new HashMap<>();
+  private final Map<String, LocalDate> days = new HashMap<>();
+  private final Map<String, ChipNumber> chips = new HashMap<>();
+  private final Map<String, OrganisationId> organisations = new HashMap<>();
+  private final Map<String, SourceId> sources = new HashMap<>();
 
   /**
    * The value, or one equal to it that came before.
@@ -19,5 +27,23 @@ final class Recurring {
   <T> T one(T value) {
     Object before = values.putIfAbsent(value, value);
     return before == null ? value : (T) before;
+  }
+
+  /** The day of such a text; a text that came before is not read again. */
+  LocalDate day(String text) {
+    return days.computeIfAbsent(text, LocalDate::parse);
+  }
+
+  /** The number that is shown so; a text that came before is not read again. */
+  ChipNumber chip(String display) {
+    return chips.computeIfAbsent(display, ChipNumber::parse);
+  }
+
+  OrganisationId organisation(String id) {
+    return organisations.computeIfAbsent(id, OrganisationId::new);
+  }
+
+  SourceId source(String id) {
+    return sources.computeIfAbsent(id, SourceId::new);
   }
 }

@@ -13,6 +13,7 @@ import tools.jackson.core.exc.JacksonIOException;
 import withers.cases.CaseKey;
 import withers.finding.Backlog;
 import withers.finding.NotJudged;
+import withers.finding.RunOutline;
 import withers.finding.RunResult;
 import withers.log.LogDamagedException;
 
@@ -92,6 +93,16 @@ public final class RunJson {
    */
   public static RunResult read(InputStream in) {
     return reading(in, json -> new RunReader().read(json));
+  }
+
+  /**
+   * Reads the numbers of what {@link #write} wrote, and makes nothing of the rest.
+   *
+   * @throws LogDamagedException when the text is anything else, or of a later version
+   * @throws UncheckedIOException when the stream fails
+   */
+  public static RunOutline readOutline(InputStream in) {
+    return reading(in, json -> new OutlineReader(json).read());
   }
 
   /**

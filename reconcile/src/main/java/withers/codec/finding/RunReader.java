@@ -111,7 +111,7 @@ final class RunReader {
     }
   }
 
-  private static void expect(JsonToken token, JsonToken found) {
+  static void expect(JsonToken token, JsonToken found) {
     if (found != token) {
       throw new IllegalArgumentException("Expected %s, but found %s".formatted(token, found));
     }
@@ -119,10 +119,7 @@ final class RunReader {
 
   private RunResult run(Fields run) {
     long version = run.number("version");
-    if (version < 1 || version > RunJson.VERSION) {
-      throw new IllegalArgumentException(
-          "Expected version 1 to %d, but found %d".formatted(RunJson.VERSION, version));
-    }
+    requireKnown(version);
     return new RunResult(
         run.text("id"),
         run.day("asOf"),
@@ -138,6 +135,13 @@ final class RunReader {
         list(aside, version),
         list(settled, version),
         list(lives, version));
+  }
+
+  static void requireKnown(long version) {
+    if (version < 1 || version > RunJson.VERSION) {
+      throw new IllegalArgumentException(
+          "Expected version 1 to %d, but found %d".formatted(RunJson.VERSION, version));
+    }
   }
 
   private <T> List<T> list(Part<T> part, long version) {

@@ -1,10 +1,22 @@
 package withers.codec.finding;
 
+import java.util.Arrays;
 import java.util.Locale;
-import java.util.stream.Stream;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Constants as words: lower case, with dashes. */
 final class Words {
+  private static final ClassValue<Map<String, Object>> BY_WORD =
+      new ClassValue<>() {
+        @Override
+        protected Map<String, Object> computeValue(Class<?> type) {
+          return Arrays.stream(type.getEnumConstants())
+              .collect(Collectors.toUnmodifiableMap(one -> of((Enum<?>) one), Function.identity()));
+        }
+      };
+
   private Words() {}
 
   static String of(Enum<?> constant) {
@@ -12,13 +24,11 @@ final class Words {
   }
 
   static <E extends Enum<E>> E read(Class<E> type, String word) {
-    return Stream.of(type.getEnumConstants())
-        .filter(constant -> of(constant).equals(word))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    "Expected a word for a %s, but found \"%s\""
-                        .formatted(type.getSimpleName(), word)));
+    Object constant = BY_WORD.get(type).get(word);
+    if (constant == null) {
+      throw new IllegalArgumentException(
+          "Expected a word for a %s, but found \"%s\"".formatted(type.getSimpleName(), word));
+    }
+    return type.cast(constant);
   }
 }

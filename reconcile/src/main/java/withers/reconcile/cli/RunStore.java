@@ -8,10 +8,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Function;
 import withers.codec.finding.BasisJson;
 import withers.codec.finding.CanonicalFindings;
 import withers.codec.finding.RunJson;
 import withers.finding.Basis;
+import withers.finding.RunOutline;
 import withers.finding.RunResult;
 import withers.workspace.OwnerOnly;
 
@@ -82,8 +84,12 @@ public final class RunStore {
    * @throws UncheckedIOException when it can't be read
    */
   public Optional<RunResult> read(String id) {
-    Path file = folder(id).resolve(RUN);
-    return Files.exists(file) ? Optional.of(whole(file)) : Optional.empty();
+    return read(folder(id).resolve(RUN), RunJson::read);
+  }
+
+  /** The numbers of the run of that id, or empty when there is none; fails as {@link #read}. */
+  public Optional<RunOutline> outline(String id) {
+    return read(folder(id).resolve(RUN), RunJson::readOutline);
   }
 
   /** What a run was made with; empty when it is not known, as of runs of earlier versions. */
@@ -104,15 +110,9 @@ public final class RunStore {
         return Optional.empty();
       }
       Path file = folder(Files.readString(latest).strip()).resolve(RUN);
-      return Files.exists(file) ? Optional.of(asOf(file)) : Optional.empty();
+      return read(file, RunJson::readAsOf);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    }
-  }
-
-  private static LocalDate asOf(Path file) throws IOException {
-    try (InputStream in = Files.newInputStream(file)) {
-      return RunJson.readAsOf(in);
     }
   }
 
@@ -140,9 +140,12 @@ public final class RunStore {
     return runs.resolve(id);
   }
 
-  private static RunResult whole(Path file) {
+  private static <T> Optional<T> read(Path file, Function<InputStream, T> reader) {
+    if (!Files.exists(file)) {
+      return Optional.empty();
+    }
     try (InputStream in = Files.newInputStream(file)) {
-      return RunJson.read(in);
+      return Optional.of(reader.apply(in));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -18,6 +18,7 @@ import withers.cases.Channel;
 import withers.finding.Backlog;
 import withers.finding.Finding;
 import withers.finding.Life;
+import withers.finding.RunOutline;
 import withers.finding.RunResult;
 import withers.history.Scope;
 import withers.id.OrganisationId;
@@ -38,6 +39,32 @@ class RunJsonTest {
       RunResult run = run(World.of(RandomWorld.lines(seed, 12, 0)));
 
       assertThat(read(written(run))).as("seed " + seed).isEqualTo(run);
+    }
+  }
+
+  @Test
+  void its_numbers_are_read_without_the_rest() {
+    for (long seed = 0; seed < 50; seed++) {
+      RunResult run = run(World.of(RandomWorld.lines(seed, 12, 0)));
+
+      assertThat(outline(written(run))).as("seed " + seed).isEqualTo(RunOutline.of(run));
+    }
+  }
+
+  @Test
+  void other_text_has_no_numbers_of_a_run() {
+    String run = written(run(World.of("shelter 2026-09-30 C100 s1 is dog Rook")));
+
+    for (String other :
+        List.of(
+            "kind,anchor",
+            "[]",
+            "{}",
+            run.replaceFirst("6", "7"),
+            run.replace("\"closed\":[]", "\"closed\":[{}]"),
+            run.replace("\"findings\":[", "\"findings\":[{\"priority\":{}}"),
+            run.replace("\"animals\":1", "\"animals\":\"one\""))) {
+      assertThatThrownBy(() -> outline(other)).as(other).isInstanceOf(LogDamagedException.class);
     }
   }
 
@@ -124,6 +151,10 @@ class RunJsonTest {
     return out.toString(StandardCharsets.UTF_8);
   }
 
+  private static RunOutline outline(String text) {
+    return RunJson.readOutline(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+  }
+
   private static RunResult read(String text) {
     return RunJson.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
   }
@@ -141,7 +172,7 @@ class RunJsonTest {
         outcome.questions(new Listing(Directory.EMPTY, 0)),
         keys,
         keys,
-        List.of(),
+        keys.subList(0, keys.size() / 2),
         List.of(new Backlog(new OrganisationId("shelter"), AS_OF.minusDays(90), keys, keys)),
         keys,
         keys,

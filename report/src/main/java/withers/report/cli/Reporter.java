@@ -86,7 +86,7 @@ record Reporter(Workspace workspace) {
             marker -> marker.files().forEach(file -> byDay.put(marker.exportDate(), file.name())));
     List<String> ids = List.copyOf(byDay.values());
     return ids.subList(Math.max(0, ids.size() - EARLIER_RUNS), ids.size()).stream()
-        .flatMap(id -> runs.read(id).map(RunFigures::of).stream())
+        .flatMap(id -> runs.outline(id).map(RunFigures::of).stream())
         .toList();
   }
 }

@@ -1,10 +1,11 @@
 package withers.report.list;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import withers.contact.Contact;
-import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.finding.Who;
 import withers.id.OrganisationId;
@@ -15,7 +16,8 @@ import withers.report.text.Texts;
 
 /**
  * The organisation that a list is for, and what it may see. The only place that opens the vault for
- * a list: details go to the organisation whose own source stated them, and to nobody else.
+ * a list: details go to the organisation whose own source stated them, and to nobody else. The
+ * vault is asked once for each person. For one thread.
  */
 final class Reader {
 
@@ -23,6 +25,7 @@ final class Reader {
   private final Directory directory;
   private final ContactVault vault;
   private final Texts texts;
+  private final Map<Who.Person, Seen> people = new HashMap<>();
 
   Reader(OrganisationId id, Directory directory, ContactVault vault, Texts texts) {
     this.id = id;
@@ -61,7 +64,7 @@ final class Reader {
   /** Somebody as this reader may see them. */
   Seen see(Who who) {
     if (who instanceof Who.Person person) {
-      return see(person);
+      return people.computeIfAbsent(person, this::lookedUp);
     }
     if (who instanceof Who.Organisation member) {
       return new Seen.Member(organisation(member.id()), is(member.id()));
@@ -69,16 +72,15 @@ final class Reader {
     return who instanceof Who.Outside ? new Seen.Outside() : new Seen.Nobody();
   }
 
-  private Seen see(Who.Person person) {
-    if (vault.isForgotten(person.reference())) {
+  /** Whose details are in the vault is not forgotten: that need not be asked. */
+  private Seen lookedUp(Who.Person person) {
+    boolean isOwn = is(person.suppliedBy());
+    Optional<Contact> client = isOwn ? vault.find(person.reference()) : Optional.empty();
+    if (client.isEmpty() && vault.isForgotten(person.reference())) {
       return new Seen.Removed();
     }
-    return is(person.suppliedBy())
-        ? new Seen.Client(ownClient(person.reference()))
+    return isOwn
+        ? new Seen.Client(client.orElse(Contact.NOBODY))
         : new Seen.Masked(organisation(person.suppliedBy()));
-  }
-
-  private Contact ownClient(ContactRef reference) {
-    return vault.find(reference).orElse(Contact.NOBODY);
   }
 }

@@ -3,19 +3,21 @@ package withers.report.mail;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import withers.organisation.Organisation;
 import withers.report.html.Pages;
 import withers.report.list.FollowUpList;
 import withers.report.mail.Letter.Page;
 import withers.report.text.Texts;
-import withers.report.xlsx.ListWorkbook;
 
 /**
  * What brings a list to its reader: the list as text and as a page, the workbook enclosed.
  *
+ * @param sheet makes the list's workbook, or has it already
  * @param coordinator who has the lists
  */
-record ListLetter(FollowUpList list, Organisation coordinator, Texts texts) {
+record ListLetter(
+    FollowUpList list, Supplier<byte[]> sheet, Organisation coordinator, Texts texts) {
   private static final String WORKBOOK_TYPE =
       "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
   private static final String PAGE_TYPE = "text/html; charset=utf-8";
@@ -50,7 +52,7 @@ record ListLetter(FollowUpList list, Organisation coordinator, Texts texts) {
 
   /** The sheet, to be sent back. */
   Enclosure workbook() {
-    return new Enclosure(name("mail.file"), WORKBOOK_TYPE, new ListWorkbook(texts).of(list));
+    return new Enclosure(name("mail.file"), WORKBOOK_TYPE, sheet.get());
   }
 
   private String name(String key) {

@@ -1,9 +1,6 @@
 package withers.report.mail;
 
 import java.util.Optional;
-import withers.organisation.Organisation;
-import withers.report.list.FollowUpList;
-import withers.report.text.Texts;
 import withers.workspace.MailSettings;
 import withers.workspace.MailSettings.Details;
 
@@ -13,21 +10,16 @@ final class MailMaker {
   private static final String DETAILS = "mail.summary.details";
   private static final String SIZE = "mail.summary.size";
 
-  private final Organisation coordinator;
   private final Composer composer;
-  private final Texts texts;
   private final MailSettings settings;
 
-  MailMaker(Envelope envelope, Texts texts, MailSettings settings) {
-    this.coordinator = envelope.sender();
-    this.composer = new Composer(envelope, texts.language());
-    this.texts = texts;
+  MailMaker(Envelope envelope, String language, MailSettings settings) {
+    this.composer = new Composer(envelope, language);
     this.settings = settings;
   }
 
   /** The mail of a list. */
-  ReadyMail mail(FollowUpList list, MailAddress to) {
-    ListLetter letter = new ListLetter(list, coordinator, texts);
+  ReadyMail mail(ListLetter letter, MailAddress to) {
     if (isWithoutDetails()) {
       return summary(letter.summary(DETAILS), to);
     }
@@ -36,17 +28,17 @@ final class MailMaker {
   }
 
   /** The mail of the overview, with the coordinator's list if there is one. */
-  ReadyMail mail(OverviewLetter letter, Optional<FollowUpList> own, MailAddress to) {
+  ReadyMail mail(OverviewLetter letter, Optional<ListLetter> own, MailAddress to) {
     if (own.isEmpty()) {
       byte[] alone = composer.bytes(letter.alone(), to);
       return isTooLarge(alone) ? summary(letter.brief(), to) : new ReadyMail(to, false, alone);
     }
     if (isWithoutDetails()) {
-      return summary(letter.without(own.get(), DETAILS), to);
+      return summary(letter.without(own.get().list(), DETAILS), to);
     }
     byte[] whole = composer.bytes(letter.with(own.get()), to);
     return isTooLarge(whole)
-        ? summary(letter.without(own.get(), SIZE), to)
+        ? summary(letter.without(own.get().list(), SIZE), to)
         : new ReadyMail(to, false, whole);
   }
 

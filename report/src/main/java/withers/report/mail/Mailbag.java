@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import withers.id.OrganisationId;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
@@ -59,7 +60,8 @@ public final class Mailbag {
                 () ->
                     new IllegalArgumentException(
                         "Expected a mail address of %s, but found none".formatted(sender.id())));
-    this.maker = new MailMaker(new Envelope(sender, network, from, written), texts, settings);
+    this.maker =
+        new MailMaker(new Envelope(sender, network, from, written), texts.language(), settings);
     this.texts = texts;
     this.settings = settings;
     this.keeping = keeping;
@@ -77,18 +79,21 @@ public final class Mailbag {
   /**
    * Makes a list's mail, if it has something to say and its reader has an address. The
    * coordinator's comes with the overview that was added before: a run is one mail to each.
+   *
+   * @param sheet makes the list's workbook, or has it already
    */
-  public void add(FollowUpList list) {
+  public void add(FollowUpList list, Supplier<byte[]> sheet) {
     if (list.size() > 0) {
       Organisation to = list.organisation();
+      ListLetter letter = new ListLetter(list, sheet, coordinator, texts);
       Mails.address(to)
-          .ifPresentOrElse(address -> keep(to, mail(list, address)), () -> unaddressed.add(to));
+          .ifPresentOrElse(address -> keep(to, mail(letter, address)), () -> unaddressed.add(to));
     }
   }
 
-  private ReadyMail mail(FollowUpList list, MailAddress to) {
+  private ReadyMail mail(ListLetter list, MailAddress to) {
     return overview
-        .filter(with -> list.organisation().id().equals(coordinator.id()))
+        .filter(with -> list.list().organisation().id().equals(coordinator.id()))
         .map(letter -> maker.mail(letter, Optional.of(list), to))
         .orElseGet(() -> maker.mail(list, to));
   }

@@ -29,10 +29,9 @@ record OverviewLetter(
   }
 
   /** With the coordinator's list enclosed. */
-  Letter with(FollowUpList own) {
-    ListLetter list = new ListLetter(own, coordinator, texts);
-    String also = texts.say("mail.overview.enclosed", own.size()) + "\n\n";
-    return letter(also, Optional.of(page()), List.of(list.page(), list.workbook()));
+  Letter with(ListLetter own) {
+    String also = texts.say("mail.overview.enclosed", own.list().size()) + "\n\n";
+    return letter(also, Optional.of(page()), List.of(own.page(), own.workbook()));
   }
 
   /**

@@ -2,11 +2,9 @@ package withers.report.overview;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import withers.cases.CaseKey;
 import withers.finding.Band;
+import withers.finding.RunOutline;
 import withers.finding.RunResult;
 import withers.id.OrganisationId;
 
@@ -35,26 +33,20 @@ public record RunFigures(
 
   /** The figures of a run. */
   public static RunFigures of(RunResult run) {
+    return of(RunOutline.of(run));
+  }
+
+  /** The figures of a run of which no more is known. */
+  public static RunFigures of(RunOutline run) {
     return new RunFigures(
         run.id(),
         run.asOf(),
         run.animals(),
-        Stream.of(Band.values()).map(band -> count(run, band)).toList(),
-        run.opened().size(),
-        closed(run));
-  }
-
-  private static long count(RunResult run, Band band) {
-    return run.findings().stream().filter(one -> one.priority().band() == band).count();
-  }
-
-  private static List<Closed> closed(RunResult run) {
-    return run.closed().stream()
-        .collect(Collectors.groupingBy(CaseKey::actor, TreeMap::new, Collectors.counting()))
-        .entrySet()
-        .stream()
-        .map(one -> new Closed(one.getKey(), one.getValue()))
-        .toList();
+        Stream.of(Band.values()).map(run::findings).toList(),
+        run.opened(),
+        run.closed().entrySet().stream()
+            .map(one -> new Closed(one.getKey(), one.getValue()))
+            .toList());
   }
 
   /** How many there are in one band. */

@@ -103,9 +103,10 @@ public final class Publisher {
         FollowUpLists.oneByOne(run, workspace.directory(), vault, texts, mailings)) {
       String reader = list.organisation().id().value();
       folder.write(reader, "list.html", utf8(pages.list(list)));
-      folder.write(reader, "list.xlsx", new ListWorkbook(texts).of(list));
+      byte[] sheet = new ListWorkbook(texts).of(list);
+      folder.write(reader, "list.xlsx", sheet);
       folder.write(reader, "list.csv", out -> new ListCsv(texts).write(list, out));
-      bag.ifPresent(mails -> mails.add(list));
+      bag.ifPresent(mails -> mails.add(list, () -> sheet));
       listed.add(list.listed());
       workspace.points().reached(Point.REPORT_FIRST_LIST);
     }

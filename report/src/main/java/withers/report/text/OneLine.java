@@ -18,6 +18,19 @@ public final class OneLine {
    * at its ends.
    */
   public static String of(String text) {
-    return UNSEEN.matcher(text).replaceAll(" ").strip();
+    return isPlain(text) ? text : UNSEEN.matcher(text).replaceAll(" ").strip();
+  }
+
+  /** Whether it is made of printable ASCII with single spaces inside: most are. */
+  private static boolean isPlain(String text) {
+    char before = ' ';
+    for (int i = 0; i < text.length(); i++) {
+      char here = text.charAt(i);
+      if (here < ' ' || here > '~' || here == ' ' && before == ' ') {
+        return false;
+      }
+      before = here;
+    }
+    return before != ' ' || text.isEmpty();
   }
 }

@@ -3,12 +3,16 @@ package withers.report.text;
 import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.time.LocalDate;
+import java.time.chrono.IsoChronology;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.ResourceBundle;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import withers.answers.SheetWords;
 
 /**
@@ -23,15 +27,27 @@ public final class Texts {
   private final Locale locale;
   private final ResourceBundle bundle;
   private final SheetWords sheet;
+  private final DateTimeFormatter longDay;
+  private final DateTimeFormatter mediumDay;
+  private final Map<String, MessageFormat> formats = new ConcurrentHashMap<>();
 
   private Texts(Locale locale) {
     this.locale = locale;
     this.sheet = SheetWords.in(locale);
+    this.longDay = day(FormatStyle.LONG, locale);
+    this.mediumDay = day(FormatStyle.MEDIUM, locale);
     this.bundle =
         ResourceBundle.getBundle(
             BUNDLE,
             locale,
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+  }
+
+  private static DateTimeFormatter day(FormatStyle style, Locale locale) {
+    return DateTimeFormatter.ofPattern(
+        DateTimeFormatterBuilder.getLocalizedDateTimePattern(
+            style, null, IsoChronology.INSTANCE, locale),
+        locale);
   }
 
   /**
@@ -49,7 +65,14 @@ public final class Texts {
    * @throws java.util.MissingResourceException if the bundle has no such text
    */
   public String say(String key, Object... arguments) {
-    return new MessageFormat(bundle.getString(key), locale).format(arguments);
+    MessageFormat format = formats.computeIfAbsent(key, this::format);
+    synchronized (format) { // one is not made for several threads
+      return format.format(arguments);
+    }
+  }
+
+  private MessageFormat format(String key) {
+    return new MessageFormat(bundle.getString(key), locale);
   }
 
   /** The words of a sheet that are read when it comes back. */
@@ -64,12 +87,12 @@ public final class Texts {
 
   /** A day in the locale's long form, such as "1 March 2026". */
   public String date(LocalDate day) {
-    return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale).format(day);
+    return longDay.format(day);
   }
 
   /** A day in the locale's medium form, such as "1 Mar 2026". */
   public String shortDate(LocalDate day) {
-    return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale).format(day);
+    return mediumDay.format(day);
   }
 
   /** A share from 0 to 1 as percent with one digit behind the point. */

@@ -80,24 +80,39 @@ public final class ListWorkbook {
   }
 
   private static void row(Worksheet sheet, int row, List<String> cells) {
-    for (int column = 0; column < cells.size(); column++) {
-      if (!cells.get(column).isEmpty()) {
-        text(sheet, row, column, cells.get(column));
+    int first = 0;
+    for (int column = 0; column <= cells.size(); column++) {
+      if (column == cells.size() || cells.get(column).isEmpty()) {
+        texts(sheet, row, first, cells.subList(first, column));
+        first = column + 1;
       }
     }
   }
 
-  /** A cell of text: "@" is the format that keeps what is typed into it as it is. */
-  private static void text(Worksheet sheet, int row, int column, String text) {
-    sheet.value(row, column, text);
-    sheet.style(row, column).format("@").wrapText(true).verticalAlignment("top").set();
+  /**
+   * Neighbouring cells of text: "@" is the format that keeps what is typed into it as it is.
+   * Formatting them together takes no longer than formatting one.
+   */
+  private static void texts(Worksheet sheet, int row, int first, List<String> texts) {
+    if (!texts.isEmpty()) {
+      for (int i = 0; i < texts.size(); i++) {
+        sheet.value(row, first + i, texts.get(i));
+      }
+      sheet
+          .range(row, first, row, first + texts.size() - 1)
+          .style()
+          .format("@")
+          .wrapText(true)
+          .verticalAlignment("top")
+          .set();
+    }
   }
 
   private void notes(Worksheet sheet, FollowUpList list) {
     sheet.width(0, NOTES_WIDTH);
     List<String> notes = notes(list);
     for (int row = 0; row < notes.size(); row++) {
-      text(sheet, row, 0, HarmlessText.of(notes.get(row)));
+      texts(sheet, row, 0, List.of(HarmlessText.of(notes.get(row))));
     }
     sheet.style(0, 0).bold().set();
   }

@@ -28,6 +28,7 @@ import withers.report.list.FollowUpList;
 import withers.report.overview.Overview;
 import withers.report.overview.Trends;
 import withers.report.text.Texts;
+import withers.report.xlsx.ListWorkbook;
 import withers.workspace.MailSettings;
 import withers.workspace.MailSettings.Details;
 
@@ -185,7 +186,7 @@ class OverviewMailTest {
     Mailbag bag =
         new Mailbag(coordinator, "Coast Network", WRITTEN, texts, settings, (to, mail) -> mail);
     bag.add(overview, Coast.DIRECTORY);
-    lists.forEach(bag::add);
+    lists.forEach(list -> bag.add(list, () -> new ListWorkbook(texts).of(list)));
     return bag.mails();
   }
 

@@ -14,6 +14,7 @@ import withers.report.Coast;
 import withers.report.Samples;
 import withers.report.list.FollowUpList;
 import withers.report.text.Texts;
+import withers.report.xlsx.ListWorkbook;
 import withers.workspace.MailSettings;
 
 /** Mails of the samples, for tests of sending. */
@@ -48,7 +49,7 @@ public final class SampleMails {
       Texts texts,
       MailSettings settings) {
     Mailbag bag = new Mailbag(sender, network, written, texts, settings, (to, mail) -> mail);
-    lists.forEach(bag::add);
+    lists.forEach(list -> bag.add(list, () -> new ListWorkbook(texts).of(list)));
     return bag.mails();
   }
 }
