@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.apache.kafka.clients.admin.Admin;
+import org.apache.kafka.clients.admin.OffsetSpec;
 import org.apache.kafka.common.TopicPartition;
 import withers.id.ImportId;
 import withers.id.SourceId;
@@ -41,6 +43,25 @@ final class JournalReader {
                       });
               return Math.max(position, end);
             });
+  }
+
+  /** How far it has read: to the end, or to a commit that is not decided. */
+  synchronized long position() {
+    return position;
+  }
+
+  /** Where the topic ends, with what is not decided. */
+  long end() {
+    return troubles.trying(
+        () -> {
+          try (Admin admin = troubles.cluster().admin()) {
+            return admin
+                .listOffsets(Map.of(partition, OffsetSpec.latest()))
+                .partitionResult(partition)
+                .get()
+                .offset();
+          }
+        });
   }
 
   /**

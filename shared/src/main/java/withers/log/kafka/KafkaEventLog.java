@@ -224,8 +224,19 @@ public final class KafkaEventLog implements EventLog {
     requireOpen();
     synchronized (committing) {
       journal.refresh();
+      decide();
       List<Begun> leftOver = journal.underWay();
       return leftOver.isEmpty() ? 0 : sweep(leftOver);
+    }
+  }
+
+  // Whoever dies in the midst of a commit leaves it undecided, and nobody sees what came later, nor
+  // whether that import is there, until somebody else begins.
+  private void decide() {
+    long end = journal.end();
+    if (journal.position() < end) {
+      commits.append(0, number -> Optional.empty());
+      journal.await(now -> now.position() >= end);
     }
   }
 

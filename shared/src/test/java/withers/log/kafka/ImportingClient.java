@@ -14,8 +14,8 @@ import withers.log.LogUnavailableException;
 
 /**
  * Another process that makes the imports of a load, one after another, and says what it is about to
- * do and has done. When the log can't be used it says so and begins anew: it reads what is there,
- * sweeps, and goes on with what is missing, as a person does who repeats a command.
+ * do and has done. When the log can't be used it says so and begins anew: it sweeps, reads what is
+ * there, and goes on with what is missing, as a person does who repeats a command.
  */
 final class ImportingClient implements AutoCloseable {
   static final String DONE = "done";
@@ -83,10 +83,10 @@ final class ImportingClient implements AutoCloseable {
 
   private static void importAll(EventLog log, Load load) {
     System.out.println("opened");
-    Set<Integer> committed = Set.copyOf(load.check(log.snapshot()));
-    System.out.println("read");
     log.sweep();
     System.out.println("swept");
+    Set<Integer> committed = Set.copyOf(load.check(log.snapshot()));
+    System.out.println("read");
     Load.all().filter(number -> !committed.contains(number)).forEach(n -> importOne(log, load, n));
   }
 

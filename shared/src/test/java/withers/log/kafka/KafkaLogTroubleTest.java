@@ -257,6 +257,20 @@ class KafkaLogTroubleTest {
     }
   }
 
+  @Test
+  void a_commit_that_was_left_undecided_hides_nothing_from_who_sweeps() throws Exception {
+    try (EventLog log = BROKER.log(prefix);
+        Producer<byte[], byte[]> died = BROKER.cluster(prefix).producer(prefix + ".commit")) {
+      died.initTransactions();
+      died.beginTransaction();
+      died.send(new ProducerRecord<>(prefix + ".imports", 0, null, new byte[0])).get();
+      log.append(new Batch<>(Streams.CHIPS, 3, SampleMarkers.id(1), 0, random.events(5)));
+      try (EventLog next = BROKER.log(prefix)) {
+        assertThat(next.sweep()).isEqualTo(1);
+      }
+    }
+  }
+
   private void fill(int events) {
     try (EventLog log = BROKER.log(prefix)) {
       log.append(new Batch<>(Streams.CHIPS, 3, SampleMarkers.id(1), 0, random.events(events)));
