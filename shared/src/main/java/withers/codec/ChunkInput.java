@@ -6,8 +6,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import withers.chip.ChipNumber;
 import withers.contact.ContactRef;
+import withers.id.RecordKey;
+import withers.id.SourceId;
 
 /** Reads one chunk, with dictionaries and predecessors as {@link ChunkOutput} wrote them. */
 final class ChunkInput implements WireInput {
@@ -27,6 +30,8 @@ final class ChunkInput implements WireInput {
   private final List<String> texts = new ArrayList<>();
   private final List<Stored<?>> shapes = new ArrayList<>();
   private String previousKey = "";
+  private @Nullable RecordKey previousRecordKey;
+  private @Nullable SourceId previousSource;
   private long previousCounter;
   private long previousChip;
   private long baseDay;
@@ -82,6 +87,31 @@ final class ChunkInput implements WireInput {
   }
 
   @Override
+  @SuppressWarnings("ReferenceEquality") // the same text, not an equal one: that asks less
+  public RecordKey recordKey() {
+    String before = previousKey;
+    RecordKey same = previousRecordKey;
+    String now = key();
+    if (same == null || now != before) {
+      same = new RecordKey(now);
+      previousRecordKey = same;
+    }
+    return same;
+  }
+
+  @Override
+  @SuppressWarnings("ReferenceEquality") // the same text, not an equal one: that asks less
+  public SourceId source() {
+    String now = text();
+    SourceId same = previousSource;
+    if (same == null || now != same.value()) {
+      same = new SourceId(now);
+      previousSource = same;
+    }
+    return same;
+  }
+
+  @Override
   public LocalDate baseDay() {
     LocalDate day = day();
     baseDay = day.toEpochDay();
@@ -90,7 +120,7 @@ final class ChunkInput implements WireInput {
 
   @Override
   public LocalDate day() {
-    return LocalDate.ofEpochDay(baseDay + bytes.signed());
+    return Days.of(baseDay + bytes.signed());
   }
 
   @Override

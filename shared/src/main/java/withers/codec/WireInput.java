@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import withers.chip.ChipNumber;
 import withers.contact.ContactRef;
+import withers.id.RecordKey;
+import withers.id.SourceId;
 
 /** Where values are read from, in the order in which {@link WireOutput} wrote them. */
 interface WireInput {
@@ -19,6 +21,16 @@ interface WireInput {
   String text();
 
   String key();
+
+  /** The key of a record; for records that follow each other it may be the same object. */
+  default RecordKey recordKey() {
+    return new RecordKey(key());
+  }
+
+  /** A source's id; for those that follow each other it may be the same object. */
+  default SourceId source() {
+    return new SourceId(text());
+  }
 
   LocalDate baseDay();
 

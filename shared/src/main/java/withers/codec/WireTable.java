@@ -65,6 +65,9 @@ final class WireTable {
               .makes(v -> new Subject.Animal(v.at(0))),
           Shape.of(4, "range", Subject.Range.class).makes(v -> new Subject.Range()));
 
+  private static final Party.Own OWN = new Party.Own();
+  private static final Party.Unstated UNSTATED = new Party.Unstated();
+
   static final Family<Party> PARTIES =
       Family.of(
           "party",
@@ -76,8 +79,8 @@ final class WireTable {
           Shape.of(2, "organisation", Party.Organisation.class)
               .field("statedName", TEXT, Party.Organisation::statedName)
               .makes(v -> new Party.Organisation(v.at(0))),
-          Shape.of(3, "own", Party.Own.class).makes(v -> new Party.Own()),
-          Shape.of(4, "unstated", Party.Unstated.class).makes(v -> new Party.Unstated()));
+          Shape.of(3, "own", Party.Own.class).makes(v -> OWN),
+          Shape.of(4, "unstated", Party.Unstated.class).makes(v -> UNSTATED));
 
   private static final WireType<Party> PARTY = shapeOf(PARTIES);
 

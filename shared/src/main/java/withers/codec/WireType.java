@@ -32,9 +32,8 @@ record WireType<T>(
   static final WireType<ChipNumber> CHIP = of(WireOutput::chip, WireInput::chip);
   static final WireType<ContactRef> REFERENCE = of(WireOutput::reference, WireInput::reference);
   static final WireType<RecordKey> RECORD_KEY =
-      of((out, key) -> out.key(key.value()), in -> new RecordKey(in.key()));
-  static final WireType<SourceId> SOURCE =
-      of((out, id) -> out.text(id.value()), in -> new SourceId(in.text()));
+      of((out, key) -> out.key(key.value()), WireInput::recordKey);
+  static final WireType<SourceId> SOURCE = of((out, id) -> out.text(id.value()), WireInput::source);
   static final WireType<OrganisationId> ORGANISATION =
       of((out, id) -> out.text(id.value()), in -> new OrganisationId(in.text()));
 
