@@ -76,7 +76,9 @@ final class Bench implements Callable<Integer> {
   }
 
   static CommandLine commandLine(Console console, Clock clock) {
-    return new CommandLine(new Bench(console, clock)).setCaseInsensitiveEnumValuesAllowed(true);
+    return new CommandLine(new Bench(console, clock))
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .registerConverter(Stage.class, Stage::of);
   }
 
   @Override

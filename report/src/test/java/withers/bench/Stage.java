@@ -1,5 +1,7 @@
 package withers.bench;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -89,6 +91,12 @@ enum Stage {
     return Arrays.stream(values())
         .filter(stage -> stage.word().equals(word))
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("Expected a stage, but found " + word));
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "Expected one of %s, but found %s"
+                        .formatted(
+                            Arrays.stream(values()).map(Stage::word).collect(joining(", ")),
+                            word)));
   }
 }

@@ -28,7 +28,7 @@ final class StageOptions {
       description =
           "These alone, by their names in the JSON. What a stage works on has to be there: most"
               + " need first-import.")
-  private List<String> only = new ArrayList<>();
+  private List<Stage> only = new ArrayList<>();
 
   @Option(
       names = "--jvm",
@@ -54,7 +54,7 @@ final class StageOptions {
   }
 
   List<Stage> stages() {
-    return only.isEmpty() ? Arrays.asList(Stage.values()) : only.stream().map(Stage::of).toList();
+    return only.isEmpty() ? Arrays.asList(Stage.values()) : List.copyOf(only);
   }
 
   /** Whatever runs a stage, with so much heap. */

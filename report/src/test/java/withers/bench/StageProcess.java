@@ -16,6 +16,9 @@ record StageProcess(List<String> options) implements StageRunner {
 
   static final String JAVA = Path.of(System.getProperty("java.home"), "bin", "java").toString();
 
+  /** As the launcher starts the commands that take long, unless it is told another. */
+  private static final String COLLECTOR = "-XX:+UseParallelGC";
+
   StageProcess {
     options = List.copyOf(options);
   }
@@ -43,6 +46,9 @@ record StageProcess(List<String> options) implements StageRunner {
 
   private List<String> command(Stage stage, Path folder) {
     List<String> command = new ArrayList<>(List.of(JAVA));
+    if (options.stream().noneMatch(option -> option.matches("-XX:\\+Use.*GC"))) {
+      command.add(COLLECTOR);
+    }
     command.addAll(options);
     command.addAll(
         List.of(

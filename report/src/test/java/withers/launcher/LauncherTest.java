@@ -143,6 +143,18 @@ class LauncherTest {
   }
 
   @Test
+  void a_long_command_gets_the_collector_that_does_least_work_unless_one_is_asked_for()
+      throws Exception {
+    assertThat(checkout.run("reconcile").out()).contains("-XX:+UseParallelGC");
+    assertThat(checkout.run("trace", "1").out()).doesNotContain("-XX:+UseParallelGC");
+
+    checkout.set("WITHERS_JAVA_OPTS", "-Xmx64m -XX:+UseSerialGC");
+    assertThat(checkout.run("reconcile").out())
+        .contains("-XX:+UseSerialGC")
+        .doesNotContain("-XX:+UseParallelGC");
+  }
+
+  @Test
   void the_exit_code_is_the_application_s() throws Exception {
     checkout.set("EXIT_OF_JAVA", "3");
 
