@@ -16,18 +16,35 @@ public final class AnswerTable {
   /** No answer is kept. */
   static final int NONE = 0;
 
-  /** So many are kept at most, in some 1.3 GB; beyond that nothing is added. */
-  private static final int MOST_IN_A_SEGMENT = 1 << 18;
+  /** The part of the heap that it takes at most; beyond that nothing is added. */
+  private static final int PART_OF_HEAP = 4;
 
   private static final int BITS = 8;
+  private static final int BYTES_OF_ONE = 2 * Long.BYTES;
+
+  // A segment grows when it is filled by more than this.
+  private static final int FILLED = 3;
+  private static final int OF = 4;
+
   private static final int ANSWER = 0xff;
 
   private final Segment[] segments = new Segment[1 << BITS];
 
-  /** A table without answers. */
+  /** A table without answers, which takes at most a quarter of the heap. */
   public AnswerTable() {
+    this(Runtime.getRuntime().maxMemory() / PART_OF_HEAP);
+  }
+
+  /**
+   * A table without answers.
+   *
+   * @param bytes what it takes at most, but for the least that it needs
+   */
+  AnswerTable(long bytes) {
+    long places = Math.max(Segment.FEWEST, Long.highestOneBit((bytes >> BITS) / BYTES_OF_ONE));
+    int most = (int) Math.min(Segment.MOST, places);
     for (int i = 0; i < segments.length; i++) {
-      segments[i] = new Segment();
+      segments[i] = new Segment(most);
     }
   }
 
@@ -90,12 +107,24 @@ public final class AnswerTable {
   /** Open addressing: a key stands at its own place, or at the next that was free. */
   private static final class Segment {
     private static final int FEWEST = 16;
+    private static final int MOST = 1 << 24;
+
+    private final int places;
 
     /** Pairs of longs; the second, of which the last eight bits are the answer, is 0 if free. */
     private long[] slots = new long[2 * FEWEST];
 
     private int size;
     private int added;
+
+    /**
+     * An empty one.
+     *
+     * @param places how many it has at most, a power of two
+     */
+    Segment(int places) {
+      this.places = places;
+    }
 
     synchronized int find(long high, long low) {
       int at = place(high, low | ANSWER);
@@ -104,7 +133,7 @@ public final class AnswerTable {
 
     synchronized void keep(long high, long lowest, int answer) {
       int at = place(high, lowest);
-      if (slots[at + 1] == 0 && size < MOST_IN_A_SEGMENT) {
+      if (slots[at + 1] == 0 && size < (long) places * FILLED / OF) {
         slots[at] = high;
         slots[at + 1] = lowest & ~ANSWER | answer;
         size++;
@@ -124,7 +153,7 @@ public final class AnswerTable {
     }
 
     private void growIfFull() {
-      if (size * 4L > slots.length / 2 * 3L) {
+      if (size * (long) OF > slots.length / 2 * (long) FILLED) {
         long[] before = slots;
         slots = new long[2 * before.length];
         for (int i = 0; i < before.length; i += 2) {
@@ -156,7 +185,7 @@ public final class AnswerTable {
     synchronized void read(DataInputStream in) throws IOException {
       size = in.readInt();
       int length = in.readInt();
-      if (Integer.bitCount(length) != 1 || length > 4 * MOST_IN_A_SEGMENT || length < 2 * FEWEST) {
+      if (Integer.bitCount(length) != 1 || length > 2L * places || length < 2 * FEWEST) {
         throw new StreamCorruptedException("Expected the length of a segment, but found " + length);
       }
       byte[] bytes = in.readNBytes(length * Long.BYTES);

@@ -1,8 +1,10 @@
 package withers.contacts;
 
 import java.util.Collection;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.LongStream;
 import withers.contact.ContactRef;
 import withers.matching.Verdict;
@@ -10,7 +12,8 @@ import withers.matching.Weighing;
 
 /**
  * What a vault tells, with what it told before: what a contact is, and how two of them stand, is
- * asked of the vault once. Contacts that are not there, and organisations, are asked about anew.
+ * asked of the vault once. Contacts that are not there are asked about anew, organisations by each
+ * run.
  */
 final class KeptKnowledge implements Knowledge {
 
@@ -28,8 +31,12 @@ final class KeptKnowledge implements Knowledge {
 
   private static final long SPREAD = 0x9e3779b97f4a7c15L;
 
+  /** Spellings of organisations that are remembered while a run lasts; beyond that, asked again. */
+  private static final int MOST_ORGANISATIONS = 10_000;
+
   private final Knowledge vault;
   private final AnswerTable answers;
+  private final Map<ContactRef, Known> organisations = new ConcurrentHashMap<>();
 
   /**
    * @param answers those of the same vault, directory, and rules of reading and matching
@@ -41,7 +48,7 @@ final class KeptKnowledge implements Knowledge {
 
   @Override
   public boolean isKept(ContactRef reference) {
-    return kept(reference) != AnswerTable.NONE;
+    return kept(reference) != AnswerTable.NONE || organisations.containsKey(reference);
   }
 
   /** Those among them whose pairs are not kept are looked at again, so none is left out. */
@@ -70,12 +77,24 @@ final class KeptKnowledge implements Knowledge {
               (kept & REACHED) != 0,
               (kept & ONLY_A_NAME) != 0));
     }
+    return Optional.ofNullable(organisations.get(reference)).or(() -> told(reference));
+  }
+
+  private Optional<Known> told(ContactRef reference) {
     Optional<Known> told = vault.known(reference);
-    told.filter(known -> known.organisation().isEmpty()).ifPresent(known -> keep(reference, known));
+    told.ifPresent(known -> keep(reference, known));
     return told;
   }
 
-  private void keep(ContactRef one, Known known) {
+  private void keep(ContactRef reference, Known known) {
+    if (known.organisation().isEmpty()) {
+      keepOther(reference, known);
+    } else if (organisations.size() < MOST_ORGANISATIONS) {
+      organisations.put(reference, known);
+    }
+  }
+
+  private void keepOther(ContactRef one, Known known) {
     int answer =
         CONTACT
             | (known.isNobody() ? NOBODY : 0)

@@ -196,14 +196,9 @@ public final class People {
     return one.equals(other);
   }
 
-  /** Whether all that is asked of these, as a rule, was told before: nobody need look them up. */
-  public boolean areKept(Collection<ContactRef> references) {
-    for (ContactRef one : references) {
-      if (!knowledge.isKept(one)) {
-        return false;
-      }
-    }
-    return true;
+  /** Whether all that is asked of this one, as a rule, was told before: nobody need look it up. */
+  public boolean isKept(ContactRef reference) {
+    return knowledge.isKept(reference);
   }
 
   /** Looks these up together, since they are about to be asked for. */

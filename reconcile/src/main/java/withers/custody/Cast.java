@@ -78,20 +78,28 @@ public record Cast(People people, Sources sources, Settlements settlements, Disc
   public void prepare(Collection<History> histories) {
     Set<ContactRef> asked = new HashSet<>();
     for (History history : histories) {
-      Set<ContactRef> together = askedAbout(history);
-      if (!people.areKept(together)) {
-        asked.addAll(together);
+      for (Statement statement : history.statements()) {
+        Parties.forEachAskedAbout(statement.fact(), party -> addReference(party, asked));
       }
     }
     people.prepare(asked);
   }
 
-  private static Set<ContactRef> askedAbout(History history) {
-    Set<ContactRef> asked = new HashSet<>();
+  /**
+   * Whether all that is asked of those whom an animal's statements name, as a rule, was told
+   * before: nobody need look them up.
+   */
+  public boolean isPrepared(History history) {
     for (Statement statement : history.statements()) {
-      Parties.forEachAskedAbout(statement.fact(), party -> addReference(party, asked));
+      if (Parties.isSomeAskedAbout(statement.fact(), this::isToBeLookedUp)) {
+        return false;
+      }
     }
-    return asked;
+    return true;
+  }
+
+  private boolean isToBeLookedUp(Party party) {
+    return party instanceof Party.Contact contact && !people.isKept(contact.reference());
   }
 
   /** Looks up together everybody whom these facts name. */

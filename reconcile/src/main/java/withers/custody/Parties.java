@@ -1,6 +1,7 @@
 package withers.custody;
 
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import withers.fact.ContactRole;
 import withers.fact.Fact;
@@ -25,6 +26,16 @@ public final class Parties {
     Stream.Builder<Party> parties = Stream.builder();
     forEachAskedAbout(fact, parties);
     return parties.build();
+  }
+
+  /** Whether that holds for one of them. */
+  static boolean isSomeAskedAbout(Fact fact, Predicate<Party> condition) {
+    if (fact instanceof Fact.HandedOver handedOver) {
+      return condition.test(handedOver.giver()) || condition.test(handedOver.receiver());
+    }
+    return fact instanceof Fact.Registered registered
+        ? registered.contact(ContactRole.PRIMARY).filter(condition).isPresent()
+        : one(fact).filter(condition).isPresent();
   }
 
   /** The same for many facts: streams of one or two would cost more than all the rest. */

@@ -20,21 +20,32 @@ final class CurrentKeys {
 
   private record Former(SourceId source, RecordKey key) {}
 
+  private static final CurrentKeys AS_STATED = new CurrentKeys();
+
   private final Map<Former, NavigableMap<LocalDate, RecordKey>> replaced = new HashMap<>();
 
-  private CurrentKeys(List<Stated> stated) {
+  private CurrentKeys() {}
+
+  /** The keys that re-keyings among these tell of: of nearly all numbers, none. */
+  static CurrentKeys in(List<Stated> stated) {
+    CurrentKeys keys = AS_STATED;
     for (Stated one : stated) {
       if (one.fact() instanceof Fact.Rekeyed rekeyed) {
-        replaced
-            .computeIfAbsent(new Former(one.source(), one.key()), former -> new TreeMap<>())
-            .put(one.exportDate(), rekeyed.key());
+        keys = keys.isEmpty() ? new CurrentKeys() : keys;
+        keys.add(one, rekeyed);
       }
     }
+    return keys;
   }
 
-  /** The keys that re-keyings among these tell of. */
-  static CurrentKeys in(List<Stated> stated) {
-    return new CurrentKeys(stated);
+  private boolean isEmpty() {
+    return replaced.isEmpty();
+  }
+
+  private void add(Stated one, Fact.Rekeyed rekeyed) {
+    replaced
+        .computeIfAbsent(new Former(one.source(), one.key()), former -> new TreeMap<>())
+        .put(one.exportDate(), rekeyed.key());
   }
 
   /** The statements about one subject, under their current keys; re-keyings themselves left out. */

@@ -53,11 +53,19 @@ public final class Fold {
     if (source.isRegistry()) {
       listing.changed().ifPresent(result::turn);
     }
-    List<Stated> believed =
-        record.stream().filter(one -> Listing.isBelieved(one, record, source)).toList();
-    for (List<Stated> slot : runs(believed, Stated::isOfSlot)) {
+    for (List<Stated> slot : runs(believed(record, source), Stated::isOfSlot)) {
       foldSlot(slot, listing.listed(), result);
     }
+  }
+
+  /** All of it, as a rule; a loop, since a run comes here for each record that there is. */
+  private static List<Stated> believed(List<Stated> record, Source source) {
+    for (Stated one : record) {
+      if (!Listing.isBelieved(one, record, source)) {
+        return record.stream().filter(each -> Listing.isBelieved(each, record, source)).toList();
+      }
+    }
+    return record;
   }
 
   private void foldSlot(List<Stated> slot, boolean listed, Result result) {
@@ -71,9 +79,11 @@ public final class Fold {
     }
     boolean corrects = slot.get(0).slot().nature() == Nature.CORRECTS;
     int from = corrects ? Math.max(0, standing.size() - 1) : 0;
-    standing.subList(from, standing.size()).stream()
-        .filter(this::isTrueBy)
-        .forEach(one -> result.kept.add(new Folded.Kept(one, listed)));
+    for (Stated one : standing.subList(from, standing.size())) {
+      if (isTrueBy(one)) {
+        result.kept.add(new Folded.Kept(one, listed));
+      }
+    }
   }
 
   /** The same may be taken back again and again: only the first time changes anything. */

@@ -19,10 +19,12 @@ public record History(ChipNumber chip, List<Statement> statements, Optional<Loca
 
   /** The history of a chip from what was said about its number. */
   public static History of(ChipNumber chip, Folded folded) {
-    return new History(
-        chip,
-        folded.kept().stream().map(k -> statement(chip, k, k.stated().exportDate())).toList(),
-        folded.turned());
+    Statement[] statements = new Statement[folded.kept().size()];
+    for (int i = 0; i < statements.length; i++) {
+      Folded.Kept kept = folded.kept().get(i);
+      statements[i] = statement(chip, kept, kept.stated().exportDate());
+    }
+    return new History(chip, List.of(statements), folded.turned());
   }
 
   /**

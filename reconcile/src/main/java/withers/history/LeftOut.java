@@ -20,12 +20,17 @@ record LeftOut(Map<OfSource, LocalDate> settled) {
 
   record OfSource(SourceId source, RecordKey key) {}
 
+  private static final LeftOut NOTHING = new LeftOut(Map.of());
+
   LeftOut {
     settled = Map.copyOf(settled);
   }
 
   /** Those of one number, under the keys that the records have now. */
   static LeftOut of(List<Settled> mistaken, CurrentKeys keys) {
+    if (mistaken.isEmpty()) {
+      return NOTHING;
+    }
     Map<OfSource, LocalDate> settled = new HashMap<>();
     for (Settled one : mistaken) {
       MistakenNumber number = (MistakenNumber) one.says();

@@ -62,6 +62,11 @@ public final class Rules {
     registries.cast().prepare(histories);
   }
 
+  /** Whether everybody whom this one names was told of before, and need not be looked up. */
+  public boolean isPrepared(History history) {
+    return registries.cast().isPrepared(history);
+  }
+
   /** A dead animal has nothing more to follow up but that it is registered. */
   private static List<Rule> rules(Dossier dossier) {
     return dossier.deaths().isDead() ? OF_THE_DEAD : IN_ORDER;

@@ -69,7 +69,7 @@ public final class PartWork {
     List<History> histories = reader.everSpokenOf(partition).toList();
     Question question = question(histories);
     Answer answer = Answer.read(ask.apply(question.bytes()), question);
-    StandAlone judged = judge(People.told(directory, answer)).judge(histories);
+    StandAlone judged = judge(People.told(directory, answer)).judge(histories.stream());
     return PartWire.write(judged);
   }
 

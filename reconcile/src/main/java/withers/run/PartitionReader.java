@@ -31,6 +31,7 @@ public final class PartitionReader {
   private final Fold fold;
 
   private final Settlements settlements;
+  private final Slices slices;
 
   /** Reads what sources say, and leaves nothing out. */
   public PartitionReader(LogSnapshot log, Sources sources) {
@@ -41,7 +42,12 @@ public final class PartitionReader {
    * @param settlements tells which records have a number by mistake
    */
   public PartitionReader(LogSnapshot log, Sources sources, Settlements settlements) {
+    this(log, sources, settlements, Slices.of(log));
+  }
+
+  PartitionReader(LogSnapshot log, Sources sources, Settlements settlements, Slices slices) {
     this.settlements = settlements;
+    this.slices = slices;
     this.log = log;
     this.sources = sources;
     this.fold = new Fold(sources);
@@ -52,9 +58,16 @@ public final class PartitionReader {
     return everSpokenOf(partition).filter(history -> !history.statements().isEmpty());
   }
 
-  /** The histories of all chips of a partition, those of which all was taken back, too. */
+  /**
+   * The histories of all chips of a partition, those of which all was taken back, too: read, slice
+   * by slice, while they are taken.
+   */
   Stream<History> everSpokenOf(int partition) {
-    return replay(partition, chip -> true).entrySet().stream()
+    return slices.all().flatMap(slice -> everSpokenOf(partition, slice));
+  }
+
+  private Stream<History> everSpokenOf(int partition, Predicate<ChipNumber> slice) {
+    return replay(partition, slice).entrySet().stream()
         .map(entry -> history(entry.getKey(), entry.getValue()));
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.chip.LostDigits;
 import withers.contacts.NotToldException;
@@ -65,17 +66,13 @@ record StandAlone(
       Rules rules) {
 
     StandAlone judge(int partition) {
-      return judge(reader.everSpokenOf(partition).toList());
+      return judge(reader.everSpokenOf(partition));
     }
 
-    /** Judges all that was ever spoken of in a partition. */
-    StandAlone judge(List<History> histories) {
+    /** Judges all that was ever spoken of in a partition, each when it comes. */
+    StandAlone judge(Stream<History> histories) {
       Gathering gathering = new Gathering(this);
-      for (int from = 0; from < histories.size(); from += AT_A_TIME) {
-        List<History> some = histories.subList(from, Math.min(histories.size(), from + AT_A_TIME));
-        rules.prepare(some);
-        some.forEach(gathering::add);
-      }
+      histories.forEach(gathering::take);
       return gathering.done();
     }
   }
@@ -90,6 +87,7 @@ record StandAlone(
     private final Stocktake.Part stock;
     private final Candidates.Part aside = new Candidates.Part();
     private final List<History> left = new ArrayList<>();
+    private final List<History> unprepared = new ArrayList<>();
     private long animals;
 
     Gathering(Judge judge) {
@@ -97,7 +95,25 @@ record StandAlone(
       this.stock = judge.stocktake.part();
     }
 
-    void add(History history) {
+    /** Those whose people have to be looked up wait for others: together it is cheaper. */
+    void take(History history) {
+      if (judge.rules.isPrepared(history)) {
+        add(history);
+      } else {
+        unprepared.add(history);
+        if (unprepared.size() == AT_A_TIME) {
+          addUnprepared();
+        }
+      }
+    }
+
+    private void addUnprepared() {
+      judge.rules.prepare(unprepared);
+      unprepared.forEach(this::add);
+      unprepared.clear();
+    }
+
+    private void add(History history) {
       if (isHeardOf(history)) {
         stock.add(history.chip());
       } else {
@@ -157,6 +173,7 @@ record StandAlone(
     }
 
     StandAlone done() {
+      addUnprepared();
       return new StandAlone(animals, telling, deferred, cut, zeros, known, stock, aside, left);
     }
   }

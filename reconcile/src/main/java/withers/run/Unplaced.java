@@ -101,8 +101,14 @@ final class Unplaced {
 
   /** The animals' ids that the source of this chip links to it, among those that are unplaced. */
   private boolean isLinked(History history) {
-    return !animalIds.isEmpty()
-        && history.statements().stream().anyMatch(s -> s.fact() instanceof Fact.Linked && links(s));
+    if (!animalIds.isEmpty()) {
+      for (Statement statement : history.statements()) {
+        if (statement.fact() instanceof Fact.Linked && links(statement)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private boolean links(Statement statement) {

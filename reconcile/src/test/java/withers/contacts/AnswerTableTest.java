@@ -80,6 +80,28 @@ class AnswerTableTest {
     }
   }
 
+  @Test
+  void takes_no_more_memory_than_it_may_and_keeps_what_it_has() throws IOException {
+    long mib = 1 << 20;
+    AnswerTable small = new AnswerTable(mib);
+    Random random = new Random(3);
+    for (int i = 0; i < 200_000; i++) {
+      small.keep(random.nextLong(), random.nextLong(), 1 + random.nextInt(255));
+    }
+    assertThat(written(small)).hasSizeBetween((int) mib / 2, (int) mib + 256 * 2 * Integer.BYTES);
+    random = new Random(3);
+    int found = 0;
+    for (int i = 0; i < 200_000; i++) {
+      long high = random.nextLong();
+      long low = random.nextLong();
+      int answer = 1 + random.nextInt(255);
+      int kept = small.find(high, low);
+      assertThat(kept).isIn(answer, AnswerTable.NONE);
+      found += kept == answer ? 1 : 0;
+    }
+    assertThat(found).isEqualTo((int) small.size()).isGreaterThan(30_000);
+  }
+
   private static byte[] written(AnswerTable table) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     table.write(new DataOutputStream(bytes));
