@@ -29,7 +29,11 @@ import withers.point.Points;
  */
 final class BatchWriter implements AutoCloseable {
 
-  private record Load(List<ContactVault.Deposit> deposits, List<Batch<ChipEvent>> batches) {}
+  /** Contacts, and events that are being encoded. */
+  private record Load(
+      List<ContactVault.Deposit> deposits,
+      CompletableFuture<EventLog.Appending> appending,
+      boolean isFirst) {}
 
   private final EventLog log;
   private final ContactVault vault;
@@ -41,7 +45,10 @@ final class BatchWriter implements AutoCloseable {
   private final Map<Streams.Place, Integer> sequences = new HashMap<>();
   private final List<ContactVault.Deposit> deposits = new ArrayList<>();
   private final ExecutorService thread = Executors.newSingleThreadExecutor();
+  private final List<Load> held = new ArrayList<>();
   private Optional<Future<?>> underWay = Optional.empty();
+  private boolean holdsBack;
+  private boolean begun;
   private int waiting;
   private long handedOver;
 
@@ -53,6 +60,20 @@ final class BatchWriter implements AutoCloseable {
     this.id = id;
     this.points = points;
     this.batch = batch;
+  }
+
+  /** Writes nothing from now on until it is {@linkplain #release released}. */
+  void holdBack() {
+    holdsBack = true;
+  }
+
+  /** Begins to write what was held back, if anything was. */
+  void release() {
+    holdsBack = false;
+    if (!held.isEmpty()) {
+      submit(List.copyOf(held));
+      held.clear();
+    }
   }
 
   void event(ChipEvent event) {
@@ -81,6 +102,13 @@ final class BatchWriter implements AutoCloseable {
     }
   }
 
+  /** Has what waits encoded, or even written, though it fills no batch. Call between rows only. */
+  void handOverTheRest() {
+    if (waiting > 0 || !deposits.isEmpty()) {
+      handOver();
+    }
+  }
+
   /** Writes what is left, and returns when everything is written. */
   void flush() {
     flush(() -> {});
@@ -92,20 +120,37 @@ final class BatchWriter implements AutoCloseable {
    * @param meanwhile what there is to do until then
    */
   void flush(Runnable meanwhile) {
-    handOver();
+    if (begun) {
+      handOverTheRest();
+    } else {
+      handOver(); // also when there is nothing: an import without events comes to the same points
+    }
     meanwhile.run();
     settle();
   }
 
   private void handOver() {
-    settle();
-    Load load = new Load(List.copyOf(deposits), batches());
-    boolean isFirst = handedOver == 0;
-    underWay = Optional.of(thread.submit(() -> write(load, isFirst)));
+    List<Batch<ChipEvent>> batches = batches();
+    Load load =
+        new Load(
+            List.copyOf(deposits),
+            CompletableFuture.supplyAsync(() -> log.prepare(batches)),
+            !begun);
+    begun = true;
     deposits.clear();
     events.clear();
     handedOver += waiting;
     waiting = 0;
+    if (holdsBack) {
+      held.add(load);
+    } else {
+      submit(List.of(load));
+    }
+  }
+
+  private void submit(List<Load> loads) {
+    settle();
+    underWay = Optional.of(thread.submit(() -> loads.forEach(this::write)));
   }
 
   private List<Batch<ChipEvent>> batches() {
@@ -122,16 +167,14 @@ final class BatchWriter implements AutoCloseable {
     return batches;
   }
 
-  private void write(Load load, boolean isFirst) {
-    CompletableFuture<EventLog.Appending> appending =
-        CompletableFuture.supplyAsync(() -> log.prepare(load.batches));
-    at(isFirst, Point.IMPORT_BEFORE_VAULT);
+  private void write(Load load) {
+    at(load.isFirst, Point.IMPORT_BEFORE_VAULT);
     if (!load.deposits.isEmpty()) {
       vault.store(load.deposits);
     }
-    at(isFirst, Point.IMPORT_AFTER_VAULT);
-    appending.join().append();
-    at(isFirst, Point.IMPORT_AFTER_FIRST_BATCH);
+    at(load.isFirst, Point.IMPORT_AFTER_VAULT);
+    load.appending.join().append();
+    at(load.isFirst, Point.IMPORT_AFTER_FIRST_BATCH);
   }
 
   private void at(boolean isFirst, Point step) {

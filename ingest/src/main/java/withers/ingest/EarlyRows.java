@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import withers.contact.ContactRef;
-import withers.contact.Referenced;
 import withers.ingest.change.Remembered;
 import withers.ingest.csv.CsvLayout;
 import withers.ingest.file.ExportFile;
@@ -19,9 +19,9 @@ import withers.ingest.rows.Rows;
 import withers.ingest.translate.Translation;
 
 /**
- * Reads the rows of records that are not recognised while their file is still being compared, and
- * looks their contacts up. It is a guess that all of them have to be read, and that the file ends
- * with a line's end; who asks for the rows sees whether that was right.
+ * Reads the rows of records that are not recognised while their file is still being compared, looks
+ * their contacts up and takes them in. It is a guess that all of them have to be read, and that the
+ * file ends with a line's end; who asks for the rows sees whether that was right.
  */
 final class EarlyRows implements Strangers {
 
@@ -42,14 +42,18 @@ final class EarlyRows implements Strangers {
   /**
    * What was read.
    *
-   * @param stored those of the rows' contacts that are in the vault
+   * @param intake has taken the rows, and holds back what is to be written
    */
-  record Result(List<HeldRow> rows, List<String> remarks, Set<ContactRef> stored) {}
+  record Result(List<HeldRow> rows, List<String> remarks, Intake intake) {}
+
+  /** Contacts of so many rows are looked up together, in the order of the vault's index. */
+  private static final int TOGETHER = 2048;
 
   private final ExportSet set;
   private final CsvLayout layout;
   private final Reading reading;
   private final UnaryOperator<Set<ContactRef>> stored;
+  private final Function<Remembered, Intake> intakes;
   private final Time time;
   private final AtomicBoolean decided = new AtomicBoolean(); // whether anybody will read, and who
   private final CompletableFuture<Optional<Result>> result = new CompletableFuture<>();
@@ -58,17 +62,20 @@ final class EarlyRows implements Strangers {
   /**
    * @param set an export of one file
    * @param stored those of some references whose contacts are in the vault
+   * @param intakes gives what takes the rows, and writes nothing until it is told to
    */
   EarlyRows(
       ExportSet set,
       CsvLayout layout,
       Reading reading,
       UnaryOperator<Set<ContactRef>> stored,
+      Function<Remembered, Intake> intakes,
       Time time) {
     this.set = set;
     this.layout = layout;
     this.reading = reading;
     this.stored = stored;
+    this.intakes = intakes;
     this.time = time;
   }
 
@@ -112,17 +119,33 @@ final class EarlyRows implements Strangers {
 
   private Result read(EarlyRecords found, Remembered known) {
     ExportReader reader = reading.by((file, index) -> open(file, found));
+    Intake intake = intakes.apply(known);
     List<HeldRow> rows = new ArrayList<>();
-    Set<ContactRef> references = new HashSet<>();
     reader.read(
         (file, header, row, translation) -> {
           rows.add(new HeldRow(file, header, (UnreadRow) row, translation));
-          if (translation instanceof Translation.Stated stated) {
-            known.timeline(stated.key()); // which is looked up once, and wanted soon
-            stated.contacts().stream().map(Referenced::reference).forEach(references::add);
+          if (rows.size() % TOGETHER == 0) {
+            take(rows.subList(rows.size() - TOGETHER, rows.size()), intake);
           }
         });
-    return new Result(rows, reader.remarks(), stored.apply(references));
+    take(rows.subList(rows.size() / TOGETHER * TOGETHER, rows.size()), intake);
+    intake.writer().handOverTheRest(); // whose encoding may begin
+    return new Result(rows, reader.remarks(), intake);
+  }
+
+  private void take(List<HeldRow> rows, Intake intake) {
+    Set<ContactRef> known = stored.apply(references(rows));
+    rows.forEach(one -> intake.take(one.file(), one.header(), one.row(), one.translation(), known));
+  }
+
+  private static Set<ContactRef> references(List<HeldRow> rows) {
+    Set<ContactRef> references = new HashSet<>();
+    for (HeldRow one : rows) {
+      if (one.translation() instanceof Translation.Stated stated) {
+        stated.contacts().forEach(contact -> references.add(contact.reference()));
+      }
+    }
+    return references;
   }
 
   private Rows open(ExportFile file, EarlyRecords found) {

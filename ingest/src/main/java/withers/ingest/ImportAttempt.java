@@ -9,15 +9,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import withers.contact.ContactRef;
-import withers.contact.ContactVault.RecordName;
-import withers.contact.Referenced;
-import withers.fact.Locator;
 import withers.id.ImportId;
-import withers.id.RecordKey;
 import withers.id.SourceId;
 import withers.ingest.change.ChangeDetector;
 import withers.ingest.change.Disappearances;
@@ -25,10 +19,6 @@ import withers.ingest.change.Rekeying;
 import withers.ingest.file.ExportFile;
 import withers.ingest.known.Recognised;
 import withers.ingest.quarantine.QuarantineFile;
-import withers.ingest.quarantine.QuarantinedRow;
-import withers.ingest.rows.Header;
-import withers.ingest.rows.Row;
-import withers.ingest.translate.Translation;
 import withers.log.EventLog;
 import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
@@ -43,96 +33,53 @@ final class ImportAttempt {
   private final ExportSet set;
   private final LogSnapshot snapshot;
   private final ImportId id;
-  private final BatchWriter writer;
+  private final Intake intake;
   private final Path quarantine;
   private final Clock clock;
   private final Points points;
   private final Optional<Recognised> recognised;
   private final Keeping keeping;
-  private final KeptOut keptOutBefore;
+  private final BatchWriter writer;
   private final ChangeDetector detector;
-  private final List<QuarantinedRow> rejected = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
   private Map<String, Long> joinedRows = Map.of();
-  private Set<ContactRef> stored = Set.of();
   private long read;
-  private long applied;
-  private long keptOut;
 
+  /**
+   * @param intake what takes the rows, or has taken them
+   */
   ImportAttempt(
       ExportSet set,
       LogSnapshot snapshot,
       ImportId id,
-      BatchWriter writer,
+      Intake intake,
       Path quarantine,
       Clock clock,
       Points points,
       Optional<Recognised> recognised,
-      Keeping keeping,
-      KeptOut keptOutBefore) {
+      Keeping keeping) {
     this.set = set;
     this.snapshot = snapshot;
     this.id = id;
-    this.writer = writer;
+    this.intake = intake;
     this.quarantine = quarantine;
     this.clock = clock;
     this.points = points;
     this.recognised = recognised;
     this.keeping = keeping;
-    this.keptOutBefore = keptOutBefore;
-    this.detector = detector();
+    this.writer = intake.writer();
+    this.detector = intake.detector();
   }
 
-  private ChangeDetector detector() {
-    return recognised
-        .map(known -> new ChangeDetector(snapshot, set.export(), known.remembered(), writer::event))
-        .orElseGet(() -> new ChangeDetector(snapshot, set.export(), writer::event));
-  }
-
+  /** Takes the rows, unless they were taken when they were read. */
   void read(RowSource rows) {
     recognised.ifPresent(known -> known.expected().forEach(detector::expect));
-    read += set.files().stream().mapToLong(rows::recognised).sum();
-    stored = rows.stored();
-    rows.read(this::take);
+    if (rows.taken().isEmpty()) {
+      rows.read(intake::take);
+    }
+    read = intake.rows() + set.files().stream().mapToLong(rows::recognised).sum();
     remarks.addAll(rows.remarks());
     joinedRows = rows.joinedRows();
-  }
-
-  private void take(ExportFile file, Header header, Row row, Translation translation) {
-    read++;
-    if (translation instanceof Translation.Stated stated) {
-      take(stated);
-    } else if (translation instanceof Translation.Rejected no) {
-      int index = set.files().indexOf(file);
-      no.key().ifPresent(key -> detector.unreadable(key, new Locator(index, row.line())));
-      if (no.key().filter(this::isForgotten).isPresent()) {
-        keptOut++;
-      } else {
-        rejected.add(QuarantinedRow.of(file.name(), header, row, no.reject()));
-      }
-    }
-    writer.flushIfFull();
-  }
-
-  /** Such a row may hold details of somebody who asked to be forgotten: it is counted, not kept. */
-  private boolean isForgotten(RecordKey key) {
-    return keptOutBefore.records().contains(new RecordName(set.profile().id(), key));
-  }
-
-  private void take(Translation.Stated stated) {
-    if (detector.row(stated.key(), stated.statements())) {
-      applied++;
-      writer.contacts(stated.key(), toStore(stated));
-    } else {
-      writer.contacts(stated.key(), keptOutBefore.awaited(stated.contacts()));
-    }
-  }
-
-  /** Of a record that is kept out all contacts are told: they may have to be kept out, too. */
-  private List<Referenced> toStore(Translation.Stated stated) {
-    return stored.isEmpty() || isForgotten(stated.key())
-        ? stated.contacts()
-        : stated.contacts().stream().filter(one -> !stored.contains(one.reference())).toList();
   }
 
   /** Records that come under new keys would else be taken for new ones beside the old. */
@@ -151,6 +98,7 @@ final class ImportAttempt {
 
   ImportReport finish(EventLog log, Map<String, Long> rows) {
     requireUnchangedFiles(rows);
+    writer.release();
     long missing = detector.conclude();
     NavigableSet<LocalDate> confirmed = confirmed();
     NavigableSet<LocalDate> withheld = detector.withheld(confirmed);
@@ -187,7 +135,8 @@ final class ImportAttempt {
   }
 
   private Tally tally(long missing) {
-    long refused = rejected.size() + keptOut;
+    long applied = intake.applied();
+    long refused = intake.refused();
     long unchanged = read - applied - refused;
     return new Tally(read, applied, unchanged, refused, missing, writer.count());
   }
@@ -223,9 +172,10 @@ final class ImportAttempt {
   }
 
   private Optional<Path> writeQuarantine() {
-    return rejected.isEmpty()
+    return intake.rejected().isEmpty()
         ? Optional.empty()
-        : Optional.of(QuarantineFile.write(quarantine, source(), set.exportDate(), rejected));
+        : Optional.of(
+            QuarantineFile.write(quarantine, source(), set.exportDate(), intake.rejected()));
   }
 
   private ImportMarker marker(

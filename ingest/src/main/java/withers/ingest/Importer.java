@@ -17,6 +17,7 @@ import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.id.ImportId;
 import withers.ingest.change.ChangeDetector;
+import withers.ingest.change.Remembered;
 import withers.ingest.file.ExportFile;
 import withers.ingest.known.KnownExports;
 import withers.ingest.known.Learner;
@@ -47,7 +48,7 @@ public final class Importer {
   private final ChipNumberReader numbers;
   private final Path quarantine;
   private final Clock clock;
-  private final Supplier<ImportId> ids;
+  private final NextId ids;
   private final Points points;
   private final int batch;
   private final LastExports lastExports;
@@ -113,7 +114,7 @@ public final class Importer {
     this.numbers = numbers;
     this.quarantine = quarantine;
     this.clock = clock;
-    this.ids = ids;
+    this.ids = new NextId(ids);
     this.points = points;
     this.batch = batch;
     this.lastExports = new LastExports(known, numbers, vault, early);
@@ -143,16 +144,29 @@ public final class Importer {
   /** Reads what the source's last export did not hold; empty when every row has to be read. */
   private Optional<ImportReport> runByTheLast(
       ExportSet set, LogSnapshot before, boolean newRecords, LongConsumer progress) {
+    ImportId id = ids.peek();
     try {
       Optional<UnreadRows> rows =
           lastExports
-              .recognise(set, before)
+              .recognise(set, before, known -> early(set, before, id, known))
               .map(known -> UnreadRows.of(set, known, numbers, vault::reference));
       set.files().forEach(file -> progress.accept(rows.isPresent() ? 2 * file.size() : 0));
       return rows.map(unread -> run(set, before, unread, newRecords));
     } catch (UnrecognisableException | InputRefusedException | StaleParentException readAll) {
       return Optional.empty(); // what is to be said of it is said when every row is read
     }
+  }
+
+  private Intake early(ExportSet set, LogSnapshot before, ImportId id, Remembered known) {
+    Intake intake = intake(set, before, id, Optional.of(known));
+    intake.writer().holdBack();
+    return intake;
+  }
+
+  private Intake intake(
+      ExportSet set, LogSnapshot before, ImportId id, Optional<Remembered> known) {
+    BatchWriter writer = new BatchWriter(log, vault, set.profile().id(), id, points, batch);
+    return new Intake(set, before, known, writer, KeptOut.of(vault));
   }
 
   private ImportReport run(
@@ -207,20 +221,15 @@ public final class Importer {
       boolean newRecords,
       Optional<Recognised> known,
       Optional<Keeping.Way> keeping) {
-    ImportId id = ids.get();
-    try (BatchWriter writer = new BatchWriter(log, vault, set.profile().id(), id, points, batch)) {
+    ImportId id = ids.take();
+    Intake intake =
+        reader
+            .taken()
+            .orElseGet(() -> intake(set, snapshot, id, known.map(Recognised::remembered)));
+    try (BatchWriter writer = intake.writer()) {
       ImportAttempt attempt =
           new ImportAttempt(
-              set,
-              snapshot,
-              id,
-              writer,
-              quarantine,
-              clock,
-              points,
-              known,
-              new Keeping(keeping),
-              KeptOut.of(vault));
+              set, snapshot, id, intake, quarantine, clock, points, known, new Keeping(keeping));
       attempt.read(reader);
       if (!newRecords) {
         attempt.requireOldKeys();

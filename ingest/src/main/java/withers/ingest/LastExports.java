@@ -3,12 +3,14 @@ package withers.ingest;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import withers.chip.ChipNumber;
 import withers.chip.ChipNumberReader;
 import withers.contact.Contact;
 import withers.contact.ContactVault;
 import withers.id.ImportId;
 import withers.id.RecordKey;
+import withers.ingest.change.Remembered;
 import withers.ingest.csv.CsvLayout;
 import withers.ingest.csv.LayoutFinder;
 import withers.ingest.file.ExportFile;
@@ -72,20 +74,27 @@ final class LastExports {
     }
   }
 
-  /** What is known of an export before it is read; empty when nothing is. */
-  Optional<Known> recognise(ExportSet set, LogSnapshot snapshot) {
+  /**
+   * What is known of an export before it is read; empty when nothing is.
+   *
+   * @param intakes gives what takes rows that are read early
+   */
+  Optional<Known> recognise(
+      ExportSet set, LogSnapshot snapshot, Function<Remembered, Intake> intakes) {
     Optional<ImportId> parent = snapshot.newest(set.profile().id()).map(ImportMarker::id);
     return parent.flatMap(
-        newest -> suitable(set).flatMap(suitable -> recognise(set, newest, suitable)));
+        newest -> suitable(set).flatMap(suitable -> recognise(set, newest, suitable, intakes)));
   }
 
-  private Optional<Known> recognise(ExportSet set, ImportId parent, Suitable suitable) {
+  private Optional<Known> recognise(
+      ExportSet set, ImportId parent, Suitable suitable, Function<Remembered, Intake> intakes) {
     EarlyRows rows =
         new EarlyRows(
             set,
             suitable.layout,
             opener -> new ExportReader(set, numbers, vault::reference, opener),
             vault::stored,
+            intakes,
             early);
     return suitable
         .exports

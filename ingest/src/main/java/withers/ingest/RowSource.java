@@ -2,8 +2,7 @@ package withers.ingest;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import withers.contact.ContactRef;
+import java.util.Optional;
 import withers.ingest.file.ExportFile;
 import withers.ingest.rows.Header;
 import withers.ingest.rows.Row;
@@ -34,9 +33,9 @@ interface RowSource {
     return Map.of();
   }
 
-  /** Those of the rows' contacts that are known to be in the vault, all or some of them. */
-  default Set<ContactRef> stored() {
-    return Set.of();
+  /** What has taken all the rows already, as they were read; empty when nothing has. */
+  default Optional<Intake> taken() {
+    return Optional.empty();
   }
 
   /** How many rows of a file are known to be as they were, and are not read. */

@@ -102,7 +102,7 @@ final class UnreadRows implements RowSource {
   }
 
   private void noteKey(RecordKey key) {
-    if (recognised.hasRecognised(key)) {
+    if (recognised.isRecognisedToo(key)) {
       recognisedToo.add(key);
     }
   }
@@ -127,8 +127,8 @@ final class UnreadRows implements RowSource {
   }
 
   @Override
-  public Set<ContactRef> stored() {
-    return early.map(EarlyRows.Result::stored).orElseGet(Set::of);
+  public Optional<Intake> taken() {
+    return early.map(EarlyRows.Result::intake);
   }
 
   private Rows open(ExportFile file, int index) {

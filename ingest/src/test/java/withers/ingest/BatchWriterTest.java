@@ -89,6 +89,39 @@ class BatchWriterTest {
   }
 
   @Test
+  void what_waits_can_be_handed_over_before_the_end_and_the_steps_still_come_once() {
+    List<Point> steps = Collections.synchronizedList(new ArrayList<>());
+    try (BatchWriter writer = writer(log, steps::add, 10)) {
+      writer.handOverTheRest();
+      write(writer, 3);
+      writer.handOverTheRest();
+      writer.flush();
+
+      assertThat(writer.count()).isEqualTo(3);
+      assertThat(vault.size()).isEqualTo(3);
+    }
+    assertThat(steps)
+        .containsExactly(
+            Point.IMPORT_BEFORE_VAULT, Point.IMPORT_AFTER_VAULT, Point.IMPORT_AFTER_FIRST_BATCH);
+  }
+
+  @Test
+  void what_is_held_back_is_written_in_its_order_when_it_is_released() {
+    try (BatchWriter writer = writer(log, step -> {}, 10)) {
+      writer.holdBack();
+      write(writer, 35);
+      assertThat(vault.size()).isZero();
+      assertThat(log.sweep()).isZero();
+
+      writer.release();
+      write(writer, new RecordKey("P35"), 35);
+      writer.flush();
+      assertThat(vault.size()).isEqualTo(36);
+      assertThat(log.sweep()).isPositive();
+    }
+  }
+
+  @Test
   void a_batch_that_can_t_be_written_fails_the_import() {
     LogUnavailableException full = new LogUnavailableException("No room is left on the disk");
     try (BatchWriter writer = writer(new FullLog(full), step -> {}, 10)) {

@@ -2,7 +2,10 @@ package withers.ingest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
+import java.io.DataInputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.UUID;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -20,14 +24,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withers.chip.ChipNumberReader;
 import withers.contact.ContactRef;
+import withers.contact.MemoryContactVault;
 import withers.contact.Referenced;
 import withers.contact.VaultKey;
+import withers.id.ImportId;
 import withers.id.RecordKey;
 import withers.ingest.change.Listings;
 import withers.ingest.change.Remembered;
 import withers.ingest.csv.CsvLayout;
 import withers.ingest.csv.LayoutFinder;
 import withers.ingest.translate.Translation;
+import withers.log.memory.MemoryEventLog;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class EarlyRowsTest {
@@ -35,6 +42,7 @@ class EarlyRowsTest {
   private static final String HEADER = "No,Chip,Animal,Seen,Client\n";
   private static final VaultKey KEY = new VaultKey(1, new byte[32]);
   private static final ChipNumberReader NUMBERS = new ChipNumberReader(true);
+  private static final Listings NONE = none();
   private static final Remembered NOTHING =
       new Remembered() {
         @Override
@@ -44,11 +52,22 @@ class EarlyRowsTest {
 
         @Override
         public Listings listings() {
-          throw new AssertionError("Nobody asks for these");
+          return NONE;
         }
       };
 
+  private static Listings none() {
+    try {
+      return Listings.read(
+          new DataInputStream(new ByteArrayInputStream(new byte[Long.BYTES + Integer.BYTES])));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   @TempDir Path folder;
+  private final MemoryEventLog log = new MemoryEventLog();
+  private final MemoryContactVault vault = new MemoryContactVault(KEY);
 
   @Test
   void rows_are_those_of_a_file_of_them_alone_with_their_lines_in_the_whole_one()
@@ -58,7 +77,8 @@ class EarlyRowsTest {
       List<String> records =
           IntStream.range(0, 1 + random.nextInt(900)).mapToObj(i -> record(i, random)).toList();
       ExportSet alone = set("alone-" + seed, HEADER + String.join("\n", records) + "\n");
-      EarlyRows early = early(alone, EarlyRows.Time.AT_ONCE, UnaryOperator.identity());
+      Set<ContactRef> asked = new HashSet<>();
+      EarlyRows early = early(alone, EarlyRows.Time.AT_ONCE, asked);
       List<Long> lines = tell(early, records, random);
 
       EarlyRows.Result read = early.result().orElseThrow();
@@ -72,8 +92,49 @@ class EarlyRowsTest {
       assertThat(read.rows().stream().map(row -> row.row().line()))
           .as("seed %d", seed)
           .containsExactlyElementsOf(lines);
-      assertThat(read.stored()).as("seed %d", seed).isEqualTo(references(expected));
+      assertThat(asked).as("seed %d", seed).isEqualTo(references(expected));
+      assertThat(read.intake().rows()).as("seed %d", seed).isEqualTo(expected.size());
     }
+  }
+
+  @Test
+  void nothing_is_written_before_it_is_released() throws IOException {
+    ExportSet set = set("held", HEADER + "P1,999010000000017,Pip,2031-01-02,Ada\n");
+    EarlyRows early = early(set, EarlyRows.Time.AT_ONCE, new HashSet<>());
+    tell(
+        early,
+        List.of("P1,999010000000017,Pip,2031-01-02,Ada", "P2,999010000000018,Pop,2031-01-02,Ben"),
+        new Random(1));
+    try (BatchWriter writer = early.result().orElseThrow().intake().writer()) {
+      assertThat(writer.count()).isPositive();
+      assertThat(vault.size()).isZero();
+      assertThat(log.sweep()).isZero();
+
+      writer.release();
+      writer.flush();
+      assertThat(vault.size()).isEqualTo(2);
+      assertThat(log.sweep()).isPositive();
+    }
+  }
+
+  @Test
+  void contacts_that_are_stored_are_not_stored_again() throws IOException {
+    ExportSet set = set("stored", HEADER + "P1,999010000000017,Pip,2031-01-02,Ada\n");
+    EarlyRows early =
+        new EarlyRows(
+            set,
+            layout(set),
+            opener -> new ExportReader(set, NUMBERS, KEY::reference, opener),
+            UnaryOperator.identity(),
+            known -> intake(set, known),
+            EarlyRows.Time.AT_ONCE);
+    tell(early, List.of("P1,999010000000017,Pip,2031-01-02,Ada"), new Random(1));
+    try (BatchWriter writer = early.result().orElseThrow().intake().writer()) {
+      writer.release();
+      writer.flush();
+    }
+    assertThat(log.sweep()).isPositive();
+    assertThat(vault.size()).isZero();
   }
 
   private static String record(int i, Random random) {
@@ -122,7 +183,7 @@ class EarlyRowsTest {
   @Test
   void whoever_asks_before_anybody_reads_reads_himself() throws IOException {
     ExportSet set = set("one", HEADER + "P1,999010000000017,Pip,2031-01-02,Ada\n");
-    EarlyRows early = early(set, EarlyRows.Time.WHEN_A_CORE_IS_FREE, UnaryOperator.identity());
+    EarlyRows early = early(set, EarlyRows.Time.WHEN_A_CORE_IS_FREE, new HashSet<>());
     assertThat(early.result()).isEmpty();
     tell(early, List.of("P1,999010000000017,Pip,2031-01-02,Ada"), new Random(1));
   }
@@ -130,7 +191,7 @@ class EarlyRowsTest {
   @Test
   void more_than_are_held_are_given_up() throws IOException {
     ExportSet set = set("many", HEADER + "P1,999010000000017,Pip,2031-01-02,Ada\n");
-    EarlyRows early = early(set, EarlyRows.Time.AT_ONCE, UnaryOperator.identity());
+    EarlyRows early = early(set, EarlyRows.Time.AT_ONCE, new HashSet<>());
     List<String> records =
         IntStream.rangeClosed(0, UnreadRows.MOST_HELD)
             .mapToObj(i -> "P%d,999010000000017,Pip,2031-01-02,Ada".formatted(i))
@@ -142,7 +203,7 @@ class EarlyRowsTest {
   @Test
   void what_cannot_be_read_is_left_to_who_asks() throws IOException {
     ExportSet set = set("broken", HEADER + "P1,999010000000017,Pip,2031-01-02,Ada\n");
-    EarlyRows early = early(set, EarlyRows.Time.AT_ONCE, UnaryOperator.identity());
+    EarlyRows early = early(set, EarlyRows.Time.AT_ONCE, new HashSet<>());
     tell(early, List.of("P1,999010000000017,Pip,2031-01-02,\"Ada\" Example"), new Random(1));
     assertThat(early.result()).isEmpty();
   }
@@ -152,14 +213,28 @@ class EarlyRowsTest {
     return imports.set(imports.text("2031-01-31.csv", text));
   }
 
-  private static EarlyRows early(
-      ExportSet set, EarlyRows.Time time, UnaryOperator<Set<ContactRef>> stored) {
+  /**
+   * @param asked takes the references that are looked up; none of them is stored
+   */
+  private EarlyRows early(ExportSet set, EarlyRows.Time time, Set<ContactRef> asked) {
     return new EarlyRows(
         set,
         layout(set),
         opener -> new ExportReader(set, NUMBERS, KEY::reference, opener),
-        stored,
+        references -> {
+          asked.addAll(references);
+          return Set.of();
+        },
+        known -> intake(set, known),
         time);
+  }
+
+  /** Writes a batch for each row, when it is let. */
+  private Intake intake(ExportSet set, Remembered known) {
+    ImportId id = new ImportId(new UUID(0, 1));
+    BatchWriter writer = new BatchWriter(log, vault, set.profile().id(), id, step -> {}, 1);
+    writer.holdBack();
+    return new Intake(set, log.snapshot(), Optional.of(known), writer, KeptOut.of(vault));
   }
 
   private static CsvLayout layout(ExportSet set) {

@@ -41,6 +41,7 @@ public final class ChangeDetector {
   private final Comparison comparison;
   private final List<Restated> restated = new ArrayList<>();
   private List<ChipEvent> row = List.of();
+  private Optional<Listings> concluded = Optional.empty();
 
   /**
    * Rebuilds what the source has said so far.
@@ -150,6 +151,7 @@ public final class ChangeDetector {
     long missing = comparison.conclude();
     restate();
     history.snapshots().add(export.date(), export.extent());
+    concluded = Optional.of(history.listings());
     return missing;
   }
 
@@ -186,7 +188,7 @@ public final class ChangeDetector {
    * the records that the full export before it listed.
    */
   public Disappearances disappearances() {
-    return Disappearances.of(history);
+    return Disappearances.of(listings());
   }
 
   /** Takes what is to be remembered of each record. */
@@ -225,7 +227,7 @@ public final class ChangeDetector {
 
   /** How many records the full exports list, this one among them, after {@link #conclude}. */
   public Listings listings() {
-    return history.listings();
+    return concluded.orElseThrow(() -> new IllegalStateException("Ask after the conclusion"));
   }
 
   /** Full export dates whose disappearances are to be withheld until confirmed or overtaken. */

@@ -42,8 +42,8 @@ public final class Disappearances {
     this.gaps = List.copyOf(gaps);
   }
 
-  static Disappearances of(History history) {
-    return new Disappearances(history.listings().gaps());
+  static Disappearances of(Listings listings) {
+    return new Disappearances(listings.gaps());
   }
 
   /** What the full export of a date misses; empty for the first and when there is none. */

@@ -59,12 +59,10 @@ public final class Listings {
   }
 
   private void count(Timeline timeline, int one) {
-    boolean wasListed = false;
+    boolean[] at = timeline.listedAt(days);
     for (int i = 0; i < days.length; i++) {
-      boolean isListed = timeline.isListedAt(days[i]);
-      listed[i] += isListed ? one : 0;
-      missing[i] += wasListed && !isListed ? one : 0;
-      wasListed = isListed;
+      listed[i] += at[i] ? one : 0;
+      missing[i] += i > 0 && at[i - 1] && !at[i] ? one : 0;
     }
     standing += timeline.isListed() ? one : 0;
   }

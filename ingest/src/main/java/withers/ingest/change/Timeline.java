@@ -136,16 +136,21 @@ final class Timeline {
 
   /** Whether the record is listed by what is told of it up to a day, and on it. */
   boolean isListedAt(int day) {
-    int last = told.length - 1;
-    while (last >= 0 && told[last].day() > day) {
-      last--;
-    }
-    for (int i = last; i >= 0 && told[i].day() == told[last].day(); i--) {
-      if (!told[i].version().isAbsent()) {
-        return true;
+    return listedAt(new int[] {day})[0];
+  }
+
+  /** The same for each of some days, which ascend. */
+  boolean[] listedAt(int[] days) {
+    boolean[] listed = new boolean[days.length];
+    boolean isListed = false;
+    int next = 0;
+    for (int i = 0; i < days.length; i++) {
+      for (; next < told.length && told[next].day() <= days[i]; next++) {
+        isListed = !told[next].version().isAbsent() || isListed && !isAlone(next);
       }
+      listed[i] = isListed;
     }
-    return false;
+    return listed;
   }
 
   /** Whether the source's last word on the record is one version, and one that could be read. */

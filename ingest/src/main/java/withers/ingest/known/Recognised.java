@@ -6,9 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import withers.id.RecordKey;
@@ -29,7 +27,8 @@ public final class Recognised {
   private final BitSet places = new BitSet();
   private final RecordHash hash;
   private Optional<BitSet> records = Optional.empty();
-  private Optional<Map<RecordKey, Integer>> expected = Optional.empty();
+  private final BitSet unrecognised; // numbers of listed records
+  private final BitSet read = new BitSet(); // numbers of records of which rows are read
 
   /**
    * @param barred places of the last export that nothing is recognised by
@@ -43,6 +42,7 @@ public final class Recognised {
     this.recognitions = List.copyOf(recognitions);
     recognitions.forEach(one -> one.mark(places));
     recover();
+    this.unrecognised = unrecognisedRecords();
   }
 
   /** Records that stand elsewhere are looked for where the files have passed records over. */
@@ -112,9 +112,11 @@ public final class Recognised {
     return recognitions.get(file).endsUnrecognised();
   }
 
-  /** Whether a record of this key was recognised. */
-  public boolean hasRecognised(RecordKey key) {
-    return !expectedNumbers().containsKey(key) && number(key).filter(records()::get).isPresent();
+  /** Notes that a row with this key is read; says whether a record of it was recognised, too. */
+  public boolean isRecognisedToo(RecordKey key) {
+    Optional<Integer> number = number(key);
+    number.ifPresent(read::set);
+    return number.filter(one -> !unrecognised.get(one) && records().get(one)).isPresent();
   }
 
   private Optional<Integer> number(RecordKey key) {
@@ -156,23 +158,23 @@ public final class Recognised {
     return records.get();
   }
 
-  /** The listed records that were not recognised: those that are not read either are missing. */
+  /** The listed records that were not recognised, and of which no row is read either. */
   public Collection<RecordKey> expected() {
-    return expectedNumbers().keySet();
+    BitSet missing = new BitSet();
+    missing.or(unrecognised);
+    missing.andNot(read);
+    return missing.stream().mapToObj(known::key).toList();
   }
 
-  private Map<RecordKey, Integer> expectedNumbers() {
-    if (expected.isEmpty()) {
-      Map<RecordKey, Integer> numbers = new LinkedHashMap<>();
-      known.stamp().unordered().forEach(number -> numbers.put(known.key(number), number));
-      Order.Cursor order = known.order().cursor();
-      passedOver().stream()
-          .map(order::number)
-          .filter(number -> !isElsewhereToo(number))
-          .forEach(number -> numbers.put(known.key(number), number));
-      expected = Optional.of(numbers);
-    }
-    return expected.get();
+  private BitSet unrecognisedRecords() {
+    BitSet numbers = new BitSet(known.timelines().bound());
+    known.stamp().unordered().forEach(numbers::set);
+    Order.Cursor order = known.order().cursor();
+    passedOver().stream()
+        .map(order::number)
+        .filter(number -> !isElsewhereToo(number))
+        .forEach(numbers::set);
+    return numbers;
   }
 
   /** Whether a record of which one place was passed over was recognised in another. */

@@ -4,12 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 import withers.id.RecordKey;
 import withers.ingest.change.ChangeDetector;
@@ -27,8 +24,8 @@ final class Renewal implements ChangeDetector.Memo, AutoCloseable {
   private final KnownExport known;
   private final Stamp last;
   private final RecordHash hash;
-  private final Map<Long, Integer> plain = new HashMap<>(); // numbers by hash of the key
-  private final Set<Integer> unordered = new LinkedHashSet<>();
+  private final KeyIndex plain = new KeyIndex(); // numbers by hash of the key
+  private final BitSet unordered = new BitSet();
   private Optional<TimelineFiles.Changes> changes = Optional.empty();
   private boolean isRepeated;
 
@@ -50,11 +47,11 @@ final class Renewal implements ChangeDetector.Memo, AutoCloseable {
     if (standing.changed() || standing.listed()) {
       int number = standing.changed() ? add(key, timeline.get()) : number(key);
       if (standing.listed()) {
-        unordered.add(number);
+        unordered.set(number);
       }
       if (standing.plain()) {
         byte[] bytes = key.value().getBytes(StandardCharsets.UTF_8);
-        plain.put(keyHash(hash, bytes), number);
+        plain.add(keyHash(hash, bytes), number);
       }
     }
   }
@@ -100,7 +97,7 @@ final class Renewal implements ChangeDetector.Memo, AutoCloseable {
                     order.changes(),
                     timelines,
                     fileStarts,
-                    List.copyOf(unordered),
+                    unordered.stream().boxed().toList(),
                     isRepeated,
                     listings));
   }
@@ -165,10 +162,11 @@ final class Renewal implements ChangeDetector.Memo, AutoCloseable {
 
     @Override
     public void read(long first, long second, long keyHash) {
-      Integer number = plain.get(keyHash);
-      if (number != null) {
+      int number = plain.find(keyHash);
+      if (number >= 0) {
         draft.add(first, second, number);
-        isRepeated |= !unordered.remove(number);
+        isRepeated |= !unordered.get(number);
+        unordered.clear(number);
       }
     }
   }

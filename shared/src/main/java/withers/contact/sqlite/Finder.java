@@ -30,18 +30,26 @@ final class Finder {
   private final VaultKey key;
   private final PreparedStatement find;
   private final ManyReferences findMany;
-  private final ManyReferences stored;
+  private final ManyReferences settled;
+  private final ManyReferences recent;
   private final PreparedStatement forgotten;
+  private final Absent absent;
 
-  Finder(Connection connection, VaultKey key) throws SQLException {
+  /**
+   * @param absent is told of which nothing is stored
+   */
+  Finder(Connection connection, VaultKey key, Absent absent) throws SQLException {
     this.connection = connection;
     this.key = key;
+    this.absent = absent;
     this.find = connection.prepareStatement("SELECT fields FROM any_contact WHERE reference = ?");
     this.findMany =
         new ManyReferences(
             connection, "SELECT reference, fields FROM any_contact WHERE reference IN ");
-    this.stored =
-        new ManyReferences(connection, "SELECT reference FROM any_contact WHERE reference IN ");
+    this.settled =
+        new ManyReferences(connection, "SELECT reference FROM contact WHERE reference IN ");
+    this.recent =
+        new ManyReferences(connection, "SELECT reference FROM recent_contact WHERE reference IN ");
     this.forgotten =
         connection.prepareStatement(
             """
@@ -72,10 +80,14 @@ final class Finder {
     return found;
   }
 
+  /** Asks in one transaction. Most are settled: only the others are looked for among the recent. */
   Set<ContactRef> stored(Collection<ContactRef> references) throws SQLException {
     Set<ContactRef> found = new HashSet<>();
-    stored.ask(
-        references, row -> found.add(References.read(Objects.requireNonNull(row.getBytes(1)))));
+    ManyReferences.Taker taker =
+        row -> found.add(References.read(Objects.requireNonNull(row.getBytes(1))));
+    settled.ask(references, taker);
+    recent.ask(references.stream().filter(one -> !found.contains(one)).toList(), taker);
+    absent.note(references, found);
     return found;
   }
 

@@ -28,14 +28,17 @@ final class Keeper {
   private final Connection connection;
   private final VaultKey key;
   private final Tables tables;
+  private final Absent absent;
 
   /**
    * @param tables says which table a contact goes into
+   * @param absent of which nothing is stored for sure
    */
-  Keeper(Connection connection, VaultKey key, Tables tables) {
+  Keeper(Connection connection, VaultKey key, Tables tables, Absent absent) {
     this.connection = connection;
     this.key = key;
     this.tables = tables;
+    this.absent = absent;
   }
 
   /**
@@ -95,13 +98,13 @@ final class Keeper {
 
   private int insert(List<Referenced> contacts) throws SQLException {
     if (count("forgotten") > 0) {
-      removeThoseIn("forgotten", contacts);
+      removeThoseIn("forgotten", contacts, Set.of());
     }
     if (tables.isLarge(contacts.size(), rows("contact"))) {
       settle();
       return insert("contact", contacts);
     }
-    removeThoseIn("contact", contacts);
+    removeThoseIn("contact", contacts, absent.references());
     int inserted = insert("recent_contact", contacts);
     if (tables.areMany(rows("recent_contact"), rows("contact"))) {
       settle();
@@ -109,14 +112,18 @@ final class Keeper {
     return inserted;
   }
 
-  private void removeThoseIn(String table, List<Referenced> contacts) throws SQLException {
+  private void removeThoseIn(String table, List<Referenced> contacts, Set<ContactRef> absent)
+      throws SQLException {
+    List<ContactRef> asked =
+        contacts.stream()
+            .map(Referenced::reference)
+            .filter(reference -> !absent.contains(reference))
+            .toList();
     try (ManyReferences query =
         new ManyReferences(
             connection, "SELECT reference FROM %s WHERE reference IN ".formatted(table))) {
       Set<ContactRef> found = new HashSet<>();
-      query.ask(
-          contacts.stream().map(Referenced::reference).toList(),
-          row -> found.add(References.read(Objects.requireNonNull(row.getBytes(1)))));
+      query.ask(asked, row -> found.add(References.read(Objects.requireNonNull(row.getBytes(1)))));
       contacts.removeIf(one -> found.contains(one.reference()));
     }
   }

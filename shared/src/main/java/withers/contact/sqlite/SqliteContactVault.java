@@ -44,6 +44,7 @@ public final class SqliteContactVault implements ContactVault {
   private final Forgetting first;
   private final Keeper keeper;
   private final Finder finder;
+  private final Absent absent;
   private volatile boolean closed;
 
   private SqliteContactVault(
@@ -52,8 +53,9 @@ public final class SqliteContactVault implements ContactVault {
     this.key = key;
     this.connection = connection;
     this.first = first;
-    this.keeper = new Keeper(connection, key, tables);
-    this.finder = file.trying(() -> new Finder(connection, key));
+    this.absent = file.trying(() -> new Absent(connection));
+    this.keeper = new Keeper(connection, key, tables, absent);
+    this.finder = file.trying(() -> new Finder(connection, key, absent));
   }
 
   /**
@@ -128,7 +130,8 @@ public final class SqliteContactVault implements ContactVault {
 
   @Override
   public synchronized Set<ContactRef> stored(Collection<ContactRef> references) {
-    return reading(() -> finder.stored(references));
+    requireOpen();
+    return file.reading(connection, () -> finder.stored(references));
   }
 
   private synchronized Map<ContactRef, byte[]> fields(Collection<ContactRef> references) {
@@ -221,7 +224,11 @@ public final class SqliteContactVault implements ContactVault {
 
   private <T> T writing(SqliteFile.Work<T> work) {
     requireOpen();
-    return file.writing(connection, work);
+    try {
+      return file.writing(connection, work);
+    } finally {
+      absent.clear();
+    }
   }
 
   private <T> T reading(SqliteFile.Work<T> work) {

@@ -42,6 +42,26 @@ class SettledContactVaultTest extends SqliteContactVaultTest {
     }
   }
 
+  @Test
+  void what_was_looked_for_in_vain_is_looked_for_again_once_anybody_has_written() {
+    List<Contact> contacts = new RandomContacts(7).contacts(30).stream().distinct().toList();
+    List<ContactRef> references = contacts.stream().map(KEY::reference).toList();
+    try (ContactVault here = open(new Tables(0, 1000));
+        ContactVault there = open(new Tables(1000, 1000))) {
+      assertThat(here.stored(references)).isEmpty();
+      there.store(contacts.subList(0, 10).stream().map(this::deposit).toList());
+      assertThat(here.store(contacts.subList(0, 15).stream().map(this::deposit).toList()))
+          .isEqualTo(5);
+
+      assertThat(here.stored(references)).hasSize(15);
+      here.store(contacts.subList(15, 20).stream().map(this::deposit).toList());
+      assertThat(here.store(contacts.stream().map(this::deposit).toList()))
+          .isEqualTo(contacts.size() - 20);
+      assertThat(here.size()).isEqualTo(contacts.size());
+      assertThat(here.stored(references)).isEqualTo(Set.copyOf(references));
+    }
+  }
+
   /** Small loads, and now and then one that is large beside what is there. */
   private static Tables tables(int batch) {
     return new Tables(batch % 5 == 4 ? 1000 : batch % 2, 20);
