@@ -40,6 +40,12 @@ public final class Importer {
   /** About a thousand events for each partition of the chip stream: a full chunk. */
   public static final int FULL_BATCH = 64_000;
 
+  /**
+   * An export of up to so many bytes has some hundred thousand rows. What they come to is held in
+   * memory until all of them are checked: encoded events, and contacts.
+   */
+  static final long SHORT = 1 << 24;
+
   private static final int ATTEMPTS = 3;
   private static final ContactRef NO_REFERENCE = new ContactRef(0, 0, 0);
 
@@ -51,6 +57,7 @@ public final class Importer {
   private final NextId ids;
   private final Points points;
   private final int batch;
+  private final long shortExport;
   private final LastExports lastExports;
 
   /**
@@ -95,9 +102,14 @@ public final class Importer {
         points,
         batch,
         known,
-        EarlyRows.Time.WHEN_A_CORE_IS_FREE);
+        EarlyRows.Time.WHEN_A_CORE_IS_FREE,
+        SHORT);
   }
 
+  /**
+   * @param early when rows of records are read that are not recognised
+   * @param shortExport bytes of the longest export that is read once
+   */
   Importer(
       EventLog log,
       ContactVault vault,
@@ -108,7 +120,8 @@ public final class Importer {
       Points points,
       int batch,
       Optional<KnownExports> known,
-      EarlyRows.Time early) {
+      EarlyRows.Time early,
+      long shortExport) {
     this.log = log;
     this.vault = vault;
     this.numbers = numbers;
@@ -117,6 +130,7 @@ public final class Importer {
     this.ids = new NextId(ids);
     this.points = points;
     this.batch = batch;
+    this.shortExport = shortExport;
     this.lastExports = new LastExports(known, numbers, vault, early);
   }
 
@@ -124,7 +138,7 @@ public final class Importer {
    * Imports an export.
    *
    * @param allowed what an operator allows it besides
-   * @param progress is told of bytes read; each file is read twice
+   * @param progress is told of bytes read, as if each file were read twice
    * @throws InputRefusedException when it can't be taken; nothing was changed
    * @throws StaleParentException when others were faster again and again; nothing was changed
    */
@@ -148,7 +162,7 @@ public final class Importer {
     try {
       Optional<UnreadRows> rows =
           lastExports
-              .recognise(set, before, known -> early(set, before, id, known))
+              .recognise(set, before, known -> holdingBack(set, before, id, Optional.of(known)))
               .map(known -> UnreadRows.of(set, known, numbers, vault::reference));
       set.files().forEach(file -> progress.accept(rows.isPresent() ? 2 * file.size() : 0));
       return rows.map(unread -> run(set, before, unread, newRecords));
@@ -157,8 +171,9 @@ public final class Importer {
     }
   }
 
-  private Intake early(ExportSet set, LogSnapshot before, ImportId id, Remembered known) {
-    Intake intake = intake(set, before, id, Optional.of(known));
+  private Intake holdingBack(
+      ExportSet set, LogSnapshot before, ImportId id, Optional<Remembered> known) {
+    Intake intake = intake(set, before, id, known);
     intake.writer().holdBack();
     return intake;
   }
@@ -171,21 +186,18 @@ public final class Importer {
 
   private ImportReport run(
       ExportSet set, LogSnapshot before, UnreadRows unread, boolean newRecords) {
-    Map<String, Long> rows = Check.rows(set, unread);
-    points.reached(Point.IMPORT_AFTER_CHECK);
+    Map<String, Long> rows = check(set, unread);
     Recognised known = unread.recognised();
     return attempt(
         set, before, rows, unread, newRecords, Optional.of(known), Optional.of(known::prepare));
   }
 
   private ImportReport runWhole(ExportSet set, boolean newRecords, LongConsumer progress) {
-    Map<String, Long> rows =
-        Check.rows(set, new ExportReader(set, numbers, Importer::noReference, progress));
-    points.reached(Point.IMPORT_AFTER_CHECK);
-    ExportReader reader = new ExportReader(set, numbers, vault::reference, progress);
+    Supplier<ImportReport> way =
+        isShort(set) ? once(set, newRecords, progress) : twice(set, newRecords, progress);
     for (int attempt = 1; ; attempt++) {
       try {
-        return attemptWhole(set, rows, reader, newRecords);
+        return way.get();
       } catch (StaleParentException stale) {
         if (attempt == ATTEMPTS) {
           throw stale;
@@ -194,23 +206,64 @@ public final class Importer {
     }
   }
 
+  private boolean isShort(ExportSet set) {
+    return set.files().stream().allMatch(file -> file.content() == ExportFile.Content.TEXT)
+        && set.files().stream().mapToLong(ExportFile::size).sum() <= shortExport;
+  }
+
+  /** Takes rows as they are checked, holding back what they come to until all are. */
+  private Supplier<ImportReport> once(ExportSet set, boolean newRecords, LongConsumer progress) {
+    ExportReader reader =
+        new ExportReader(set, numbers, vault::reference, bytes -> progress.accept(2 * bytes));
+    return () -> attemptWhole(set, Optional.empty(), reader, newRecords);
+  }
+
+  /** Checks all rows first, and takes them as they are read again. */
+  private Supplier<ImportReport> twice(ExportSet set, boolean newRecords, LongConsumer progress) {
+    Map<String, Long> rows =
+        Check.rows(set, new ExportReader(set, numbers, Importer::noReference, progress));
+    points.reached(Point.IMPORT_AFTER_CHECK);
+    ExportReader reader = new ExportReader(set, numbers, vault::reference, progress);
+    return () -> attemptWhole(set, Optional.of(rows), reader, newRecords);
+  }
+
   /** Checking a row needs no reference, and references cost something. */
   private static ContactRef noReference(Contact contact) {
     return NO_REFERENCE;
   }
 
+  /**
+   * @param checked how many rows each file has, when they were checked before
+   */
   private ImportReport attemptWhole(
-      ExportSet set, Map<String, Long> rows, ExportReader reader, boolean newRecords) {
+      ExportSet set, Optional<Map<String, Long>> checked, ExportReader reader, boolean newRecords) {
     LogSnapshot snapshot = log.snapshot();
     Optional<Learner> learner = lastExports.learner(set, snapshot);
-    if (learner.isEmpty()) {
-      return attempt(set, snapshot, rows, reader, newRecords, Optional.empty(), Optional.empty());
-    }
-    try (Learner noting = learner.get()) {
-      RowSource noted = LastExports.noting(reader, noting);
+    try {
+      RowSource noted =
+          learner.<RowSource>map(one -> LastExports.noting(reader, one)).orElse(reader);
+      RowSource rows = checked.isPresent() ? noted : taken(set, snapshot, noted);
       return attempt(
-          set, snapshot, rows, noted, newRecords, Optional.empty(), Optional.of(noting::prepare));
+          set,
+          snapshot,
+          checked.orElseGet(() -> check(set, rows)),
+          rows,
+          newRecords,
+          Optional.empty(),
+          learner.map(one -> one::prepare));
+    } finally {
+      learner.ifPresent(Learner::close);
     }
+  }
+
+  private RowSource taken(ExportSet set, LogSnapshot snapshot, RowSource rows) {
+    return new RowsTaken(rows, holdingBack(set, snapshot, ids.peek(), Optional.empty()));
+  }
+
+  private Map<String, Long> check(ExportSet set, RowSource rows) {
+    Map<String, Long> counted = Check.rows(set, rows);
+    points.reached(Point.IMPORT_AFTER_CHECK);
+    return counted;
   }
 
   private ImportReport attempt(
@@ -226,7 +279,8 @@ public final class Importer {
         reader
             .taken()
             .orElseGet(() -> intake(set, snapshot, id, known.map(Recognised::remembered)));
-    try (BatchWriter writer = intake.writer()) {
+    BatchWriter writer = intake.writer();
+    try (writer) {
       ImportAttempt attempt =
           new ImportAttempt(
               set, snapshot, id, intake, quarantine, clock, points, known, new Keeping(keeping));

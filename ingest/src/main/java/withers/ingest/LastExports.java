@@ -154,7 +154,7 @@ final class LastExports {
   }
 
   /** The rows of an export, each of which is noted as it is read. */
-  static RowSource noting(ExportReader rows, Learner learner) {
+  static RowSource noting(RowSource rows, Learner learner) {
     return new RowSource() {
       @Override
       public void read(RowHandler handler) {

@@ -33,7 +33,7 @@ final class TestImports {
   static final SourceId CLINIC = new SourceId("harbour-clinic");
 
   private static final int SMALL_BATCH = 3;
-  private static final String PROFILE =
+  static final String PROFILE =
       """
       organisation: harbour-clinic
       kind: clinic-patients
@@ -52,6 +52,7 @@ final class TestImports {
   private Profiles profiles;
   private final Optional<KnownExports> known;
   private final EarlyRows.Time early;
+  private long shortExport = Importer.SHORT;
   private long imports;
 
   TestImports(Path folder) {
@@ -83,6 +84,12 @@ final class TestImports {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Goes on reading every export twice. */
+  TestImports readingTwice() {
+    shortExport = 0;
+    return this;
   }
 
   /** Goes on with another profile. */
@@ -171,7 +178,8 @@ final class TestImports {
         points,
         SMALL_BATCH,
         known,
-        early);
+        early,
+        shortExport);
   }
 
   static LocalDate day(String text) {

@@ -219,7 +219,7 @@ public final class Ingester {
     }
 
     private void take(ExportSet set) {
-      // Each file is read twice: once to check it, once to take it.
+      // A long file is read twice, once to check it and once to take it; others count as if.
       long bytes = 2 * set.files().stream().mapToLong(ExportFile::size).sum();
       try (Progress progress = console.progress(set.profile().id().value(), bytes)) {
         ImportReport report = importer.run(set, request.allowed(), progress::advance);
