@@ -47,6 +47,12 @@ final class VaultKnowledge implements Knowledge {
   public void prepare(Collection<ContactRef> references) {
     Set<ContactRef> fresh = new HashSet<>(references);
     fresh.removeAll(cache.keySet());
+    if (!fresh.isEmpty()) {
+      lookUp(fresh);
+    }
+  }
+
+  private void lookUp(Set<ContactRef> fresh) {
     if (cache.size() + fresh.size() > MOST_KEPT) {
       cache.clear();
     }
@@ -80,6 +86,7 @@ final class VaultKnowledge implements Knowledge {
 
   @Override
   public Optional<Weighing> weigh(ContactRef one, ContactRef other) {
+    prepare(List.of(one, other)); // a look-up of two takes little longer than of one
     return form(one).flatMap(first -> form(other).map(second -> matcher.weigh(first, second)));
   }
 
