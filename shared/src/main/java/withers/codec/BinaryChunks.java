@@ -18,7 +18,7 @@ record BinaryChunks<E>(Family<E> family) implements ChunkCodec<E> {
 
   @Override
   public byte[] encode(List<E> events) {
-    ChunkOutput out = new ChunkOutput();
+    ChunkOutput out = new ChunkOutput(events.size());
     out.number(FORMAT);
     out.number(events.size());
     for (E event : events) {

@@ -1,5 +1,8 @@
 package withers.codec;
 
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import withers.contact.ContactRef;
@@ -10,6 +13,9 @@ import withers.log.LogDamagedException;
  * is ever set aside.
  */
 public final class ByteReader {
+
+  private static final VarHandle EIGHT =
+      MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.BIG_ENDIAN);
 
   private final byte[] bytes;
   private int at;
@@ -30,8 +36,13 @@ public final class ByteReader {
 
   /** As {@link Bytes#unsigned} wrote it. */
   public long unsigned() {
-    long value = 0;
-    for (int shift = 0; shift < Long.SIZE; shift += 7) {
+    byte first = next();
+    return first >= 0 ? first : longer(first & 0x7fL); // most are one byte
+  }
+
+  private long longer(long first) {
+    long value = first;
+    for (int shift = 7; shift < Long.SIZE; shift += 7) {
       byte next = next();
       value |= (next & 0x7fL) << shift;
       if (next >= 0) {
@@ -77,10 +88,11 @@ public final class ByteReader {
   }
 
   public long eight() {
-    long value = 0;
-    for (int i = 0; i < Long.BYTES; i++) {
-      value = value << 8 | next() & 0xff;
+    if (bytes.length - at < Long.BYTES) {
+      throw damaged("bytes missing");
     }
+    long value = (long) EIGHT.get(bytes, at);
+    at += Long.BYTES;
     return value;
   }
 

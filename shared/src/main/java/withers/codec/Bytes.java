@@ -12,8 +12,19 @@ public final class Bytes {
 
   private static final int LONGEST_VARINT = 10;
 
-  private byte[] bytes = new byte[256];
+  private byte[] bytes;
   private int size;
+
+  public Bytes() {
+    this(256);
+  }
+
+  /**
+   * @param capacity how many bytes are expected; more find room too
+   */
+  Bytes(int capacity) {
+    bytes = new byte[capacity];
+  }
 
   /** An unsigned number, seven bits a byte, lowest first; the top bit says that more follow. */
   public void unsigned(long value) {

@@ -16,11 +16,27 @@ import withers.id.SourceId;
 final class ChunkInput implements WireInput {
 
   /** A version of a shape, as the chunk has introduced it. */
-  private record Stored<T>(Family<?> family, Shape<T> shape, int version, List<Field<?>> fields) {
+  private static final class Stored<T> {
+    final Family<?> family;
+    private final Shape<T> shape;
+    private final int version;
+    private final WireType<?>[] types;
+
+    Stored(Family<?> family, Shape<T> shape, int version) {
+      this.family = family;
+      this.shape = shape;
+      this.version = version;
+      List<Field<?>> fields = shape.fields(version);
+      this.types = new WireType<?>[fields.size()];
+      for (int i = 0; i < types.length; i++) { // for each chunk: a stream would tell
+        types[i] = fields.get(i).type();
+      }
+    }
+
     T read(WireInput in) {
-      Object[] values = new Object[fields.size()];
-      for (int i = 0; i < fields.size(); i++) {
-        values[i] = fields.get(i).type().read().apply(in);
+      Object[] values = new Object[types.length];
+      for (int i = 0; i < values.length; i++) {
+        values[i] = types[i].read().apply(in);
       }
       return shape.make(version, Values.of(values));
     }
@@ -113,9 +129,8 @@ final class ChunkInput implements WireInput {
 
   @Override
   public LocalDate baseDay() {
-    LocalDate day = day();
-    baseDay = day.toEpochDay();
-    return day;
+    baseDay += bytes.signed();
+    return Days.of(baseDay);
   }
 
   @Override
@@ -138,9 +153,11 @@ final class ChunkInput implements WireInput {
   @Override
   public <E extends Enum<E>> E constant(Constants<E> table) {
     long id = number();
-    return table
-        .withId(id)
-        .orElseThrow(() -> bytes.damaged("an unknown %s, number %d,".formatted(table.name(), id)));
+    Optional<E> constant = table.withId(id);
+    if (constant.isEmpty()) {
+      throw bytes.damaged("an unknown %s, number %d,".formatted(table.name(), id));
+    }
+    return constant.get();
   }
 
   @Override
@@ -161,6 +178,10 @@ final class ChunkInput implements WireInput {
   @Override
   public <K extends Enum<K>, V> Map<K, V> map(Constants<K> keys, WireType<V> type) {
     int length = bytes.length("a map");
+    return length == 1 ? Map.of(constant(keys), type.read().apply(this)) : map(length, keys, type);
+  }
+
+  private <K extends Enum<K>, V> Map<K, V> map(int length, Constants<K> keys, WireType<V> type) {
     Map<K, V> values = new EnumMap<>(keys.type());
     for (int i = 0; i < length; i++) {
       K key = constant(keys);
@@ -201,6 +222,6 @@ final class ChunkInput implements WireInput {
     if (!shape.knows(version)) {
       throw Versions.unknown(family, shape, version);
     }
-    return new Stored<>(family, shape, (int) version, shape.fields((int) version));
+    return new Stored<>(family, shape, (int) version);
   }
 }

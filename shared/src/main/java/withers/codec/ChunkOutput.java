@@ -1,25 +1,36 @@
 package withers.codec;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import withers.chip.ChipNumber;
 import withers.contact.ContactRef;
 
 /** Writes one chunk: dictionaries and predecessors hold for this chunk alone. */
 final class ChunkOutput implements WireOutput {
 
-  private final Bytes bytes = new Bytes();
+  /** A shape that the chunk has introduced; its number is its place. */
+  private record Introduced<T>(Family<?> family, Class<?> type, Shape<T> shape) {}
+
+  /** About what an event takes, so that the bytes seldom have to grow. */
+  private static final int BYTES_AN_EVENT = 40;
+
+  private final Bytes bytes;
   private final Map<String, Integer> texts = new HashMap<>();
-  private final IdentityHashMap<Shape<?>, Integer> shapes = new IdentityHashMap<>();
+  private final List<Introduced<?>> introduced = new ArrayList<>();
   private String previousKey = "";
   private long previousCounter;
   private long previousChip;
   private long baseDay;
+  private @Nullable LocalDate previousBase;
+
+  ChunkOutput(int events) {
+    bytes = new Bytes(BYTES_AN_EVENT * (1 + events));
+  }
 
   byte[] toBytes() {
     return bytes.toArray();
@@ -64,8 +75,10 @@ final class ChunkOutput implements WireOutput {
 
   @Override
   public void baseDay(LocalDate value) {
-    day(value);
-    baseDay = value.toEpochDay();
+    long next = value.equals(previousBase) ? baseDay : value.toEpochDay();
+    bytes.signed(next - baseDay);
+    baseDay = next;
+    previousBase = value;
   }
 
   @Override
@@ -91,8 +104,11 @@ final class ChunkOutput implements WireOutput {
 
   @Override
   public <T> void optional(Optional<T> value, WireType<T> type) {
-    flag(value.isPresent());
-    value.ifPresent(v -> type.write().accept(this, v));
+    boolean present = value.isPresent();
+    flag(present);
+    if (present) {
+      type.write().accept(this, value.get());
+    }
   }
 
   @Override
@@ -104,6 +120,12 @@ final class ChunkOutput implements WireOutput {
   @Override
   public <K extends Enum<K>, V> void map(Map<K, V> values, Constants<K> keys, WireType<V> type) {
     bytes.unsigned(values.size());
+    if (values.size() == 1) { // most are, and need not be put in order
+      Map.Entry<K, V> only = values.entrySet().iterator().next();
+      bytes.unsigned(keys.entry(only.getKey()).id());
+      type.write().accept(this, only.getValue());
+      return;
+    }
     for (Constants.Entry<K> entry : keys.entries()) {
       V value = values.get(entry.constant());
       if (value != null) {
@@ -115,16 +137,33 @@ final class ChunkOutput implements WireOutput {
 
   @Override
   public <T> void shape(Family<T> family, T value) {
-    Shape<T> shape = family.shapeOf(value);
-    Integer known = shapes.putIfAbsent(shape, shapes.size() + 1);
-    bytes.unsigned(Objects.requireNonNullElse(known, 0));
-    if (known == null) {
-      bytes.unsigned(shape.id());
-      bytes.unsigned(shape.version());
-    }
-    List<Shape.Part<T, ?>> parts = shape.parts();
-    for (int i = 0; i < parts.size(); i++) { // for millions of events an iterator each would tell
+    List<Shape.Part<T, ?>> parts = introduced(family, value).parts();
+    int count = parts.size();
+    for (int i = 0; i < count; i++) { // for millions of events an iterator each would tell
       parts.get(i).write(this, value);
     }
+  }
+
+  // Searched from the front: a chunk has few shapes, and hashing each time costs more.
+  @SuppressWarnings("unchecked") // an entry's shape is that of its type
+  private <T> Shape<T> introduced(Family<T> family, T value) {
+    Class<?> type = value.getClass();
+    int count = introduced.size();
+    for (int i = 0; i < count; i++) {
+      Introduced<?> one = introduced.get(i);
+      if (one.type == type && one.family == family) {
+        bytes.unsigned(i + 1);
+        return (Shape<T>) one.shape;
+      }
+    }
+    return introduce(family, family.shapeOf(value));
+  }
+
+  private <T> Shape<T> introduce(Family<T> family, Shape<T> shape) {
+    introduced.add(new Introduced<>(family, shape.type(), shape));
+    bytes.unsigned(0);
+    bytes.unsigned(shape.id());
+    bytes.unsigned(shape.version());
+    return shape;
   }
 }

@@ -2,6 +2,7 @@ package withers.codec;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 
 /**
@@ -11,10 +12,10 @@ import java.util.function.Function;
  */
 final class Shape<T> {
 
-  /** A field of the current version and how to get its value. */
-  record Part<T, V>(Field<V> field, Function<? super T, V> get) {
+  /** A field of the current version, how to get its value, and how its type writes it. */
+  record Part<T, V>(Field<V> field, Function<? super T, V> get, BiConsumer<WireOutput, V> writing) {
     void write(WireOutput out, T value) {
-      field.type().write().accept(out, get.apply(value));
+      writing.accept(out, get.apply(value));
     }
 
     boolean silent(T value) {
@@ -29,6 +30,7 @@ final class Shape<T> {
   private final String name;
   private final Class<T> type;
   private final List<Past> past;
+  private final int version;
   private final List<Part<T, ?>> parts;
   private final List<Field<?>> fields;
   private final Function<Values, T> make;
@@ -38,6 +40,7 @@ final class Shape<T> {
     this.name = builder.name;
     this.type = builder.type;
     this.past = List.copyOf(builder.past);
+    this.version = past.size() + 1;
     this.parts = List.copyOf(builder.parts);
     this.fields = parts.stream().<Field<?>>map(Part::field).toList();
     this.make = make;
@@ -61,7 +64,7 @@ final class Shape<T> {
 
   /** The version that is written, from 1. */
   int version() {
-    return past.size() + 1;
+    return version;
   }
 
   List<Part<T, ?>> parts() {
@@ -112,7 +115,7 @@ final class Shape<T> {
     }
 
     <V> Builder<T> field(String fieldName, WireType<V> fieldType, Function<? super T, V> get) {
-      parts.add(new Part<>(new Field<>(fieldName, fieldType), get));
+      parts.add(new Part<>(new Field<>(fieldName, fieldType), get, fieldType.write()));
       return this;
     }
 
