@@ -3,6 +3,7 @@ package withers.kafka;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.apache.kafka.clients.admin.Admin;
@@ -42,6 +43,16 @@ public final class KafkaCluster {
 
   /** So is one that is not heard of for so long; brokers take no less than 6 seconds by default. */
   private static final int DEAD_AFTER_MILLIS = 10_000;
+
+  /**
+   * Who is told of the clients' own metrics. We count for ourselves ({@link KafkaCounts}), and to
+   * have each one registered with the JVM, anew for each partition read, costs a short command more
+   * than what it reads.
+   */
+  private static final List<String> NOBODY = List.of();
+
+  /** As much as the system thinks right for the connection, which Kafka's own default is not. */
+  private static final int SYSTEM_DECIDES = -1;
 
   private final KafkaSettings settings;
   private final Map<String, Object> security;
@@ -119,6 +130,7 @@ public final class KafkaCluster {
     config.put(ConsumerConfig.INTERCEPTOR_CLASSES_CONFIG, ClientCounts.class.getName());
     config.put(ConsumerConfig.ALLOW_AUTO_CREATE_TOPICS_CONFIG, false);
     config.put(ConsumerConfig.MAX_PARTITION_FETCH_BYTES_CONFIG, FETCH_BYTES);
+    config.put(ConsumerConfig.RECEIVE_BUFFER_CONFIG, SYSTEM_DECIDES);
     config.put(ConsumerConfig.KEY_DESERIALIZER_CLASS_CONFIG, ByteArrayDeserializer.class);
     config.put(ConsumerConfig.VALUE_DESERIALIZER_CLASS_CONFIG, ByteArrayDeserializer.class);
     return config;
@@ -165,6 +177,7 @@ public final class KafkaCluster {
     config.put(AdminClientConfig.CLIENT_ID_CONFIG, settings.topicPrefix());
     config.put(AdminClientConfig.REQUEST_TIMEOUT_MS_CONFIG, millis(patience));
     config.put(AdminClientConfig.ENABLE_METRICS_PUSH_CONFIG, false);
+    config.put(AdminClientConfig.METRIC_REPORTER_CLASSES_CONFIG, NOBODY);
     return config;
   }
 

@@ -216,7 +216,7 @@ public final class KafkaEventLog implements EventLog {
   public LogSnapshot snapshot() {
     requireOpen();
     journal.refresh();
-    return new KafkaSnapshot(troubles, topics, consumers, journal.committed());
+    return new KafkaSnapshot(troubles, topics, consumers, journal.committed(), new Ends());
   }
 
   @Override

@@ -13,9 +13,15 @@ import withers.log.LogStream;
 /**
  * The markers as they were. The chunks that they make visible stood on the log before them, and
  * never change. Each replay has a consumer of its own.
+ *
+ * @param ends where partitions ended when one of their stream was first read
  */
 record KafkaSnapshot(
-    KafkaTroubles troubles, LogTopics topics, Consumers consumers, List<Committed> imports)
+    KafkaTroubles troubles,
+    LogTopics topics,
+    Consumers consumers,
+    List<Committed> imports,
+    Ends ends)
     implements LogSnapshot {
 
   KafkaSnapshot {
@@ -45,8 +51,8 @@ record KafkaSnapshot(
     if (!replay.isDone()) {
       consumers.with(
           consumer -> {
-            Map<TopicPartition, Long> end = consumer.endOffsets(List.of(source));
-            new Scan(troubles, consumer).run(Map.of(source, 0L), end, replay::on);
+            long end = ends.of(source, () -> consumer.endOffsets(topics.partitions(stream)));
+            new Scan(troubles, consumer).run(Map.of(source, 0L), Map.of(source, end), replay::on);
             return replay;
           });
       replay.requireAll();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.kafka.common.TopicPartition;
 import withers.codec.Streams;
@@ -101,6 +102,13 @@ final class LogTopics {
               .formatted(stream.name(), stream.partitions()));
     }
     return settings.topic(stream.name());
+  }
+
+  /** All partitions of a stream. */
+  Set<TopicPartition> partitions(LogStream<?> stream) {
+    return IntStream.range(0, stream.partitions())
+        .mapToObj(partition -> new TopicPartition(settings.topic(stream.name()), partition))
+        .collect(Collectors.toSet());
   }
 
   /** Every place of the log, and the partition that it is. */
