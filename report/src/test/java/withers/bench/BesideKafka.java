@@ -17,7 +17,6 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import withers.cli.Console;
-import withers.fact.ChipEvent;
 import withers.kafka.KafkaCluster;
 import withers.kafka.TestJars;
 import withers.kafka.broker.BrokerPlan;
@@ -48,6 +47,9 @@ final class BesideKafka implements Callable<Integer> {
 
   private final Map<String, List<Double>> rates = new TreeMap<>();
 
+  /** Bytes stored of the log for each of the tool's. */
+  private final List<Double> bytes = new ArrayList<>();
+
   BesideKafka(Console console) {
     this.console = console;
   }
@@ -64,16 +66,22 @@ final class BesideKafka implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Path folder = Files.createTempDirectory("withers-beside-kafka");
-    long bytes = writePayloads(folder.resolve("payloads"));
+    List<byte[]> chunks = KafkaWork.events().stream().map(KafkaWork::encoded).toList();
+    long length = chunks.stream().mapToLong(chunk -> chunk.length).sum() / chunks.size();
+    RawPayload.write(folder.resolve("chunks"), PARTITIONS, chunks);
     Files.writeString(
         folder.resolve("producer"),
-        PRODUCER.formatted(KafkaCluster.GATHERING_MILLIS, RawPayload.class.getName()));
+        PRODUCER.formatted(
+            KafkaCluster.GATHERING_MILLIS,
+            RawPayload.class.getName(),
+            RawPayload.FILE,
+            folder.resolve("chunks")));
     Files.writeString(
         folder.resolve("consumer"), CONSUMER.formatted(KafkaCluster.FETCH_WAIT_MILLIS));
     Machine machine = Machine.here();
     console.print(
         "%,d chunks of 1,000 events, %,d bytes each on average; %d processors, load %.1f before"
-            .formatted(chunks(), bytes, machine.processors(), machine.loadAverage()));
+            .formatted(chunks(), length, machine.processors(), machine.loadAverage()));
     try (LocalBroker broker =
         LocalBroker.start(BrokerPlan.alone(folder.resolve("broker"), TestJars.all()))) {
       for (int round = 0; round < rounds; round++) {
@@ -82,6 +90,7 @@ final class BesideKafka implements Callable<Integer> {
     }
     FolderTree.delete(folder);
     rates.forEach((what, all) -> print(what, median(all)));
+    print("bytes stored / tool", median(bytes));
     print("append / tool", median(rates.get("append")) / median(rates.get("append: Kafka's tool")));
     print("replay / tool", median(rates.get("replay")) / median(rates.get("replay: Kafka's tool")));
     return 0;
@@ -96,6 +105,7 @@ final class BesideKafka implements Callable<Integer> {
       linger.ms=%d
       max.request.size=16777216
       interceptor.classes=%s
+      %s=%s
       """;
 
   private static final String CONSUMER =
@@ -104,19 +114,6 @@ final class BesideKafka implements Callable<Integer> {
       max.partition.fetch.bytes=4194304
       fetch.max.wait.ms=%d
       """;
-
-  /** Returns how long a chunk is on average. */
-  private static long writePayloads(Path file) throws IOException {
-    List<String> lines = new ArrayList<>();
-    long bytes = 0;
-    for (List<ChipEvent> events : KafkaWork.events()) {
-      byte[] chunk = KafkaWork.encoded(events);
-      bytes += chunk.length;
-      lines.add(RawPayload.line(KafkaWork.partition(lines.size()), chunk));
-    }
-    Files.writeString(file, String.join("\n", lines));
-    return bytes / lines.size();
-  }
 
   private void round(LocalBroker broker, Path folder, String prefix) throws Exception {
     String at = broker.address();
@@ -134,6 +131,19 @@ final class BesideKafka implements Callable<Integer> {
     note("replay: one thread", ours("replay-alone", at, prefix));
     note("replay: chunks by the bare client", ours("read", at, prefix));
     note("replay: decoding alone", ours("decode", at, prefix));
+    bytes.add(storedBesideTool(broker, prefix));
+  }
+
+  /** Bytes stored of the log for each of the tool's: far from 1, they have sent other things. */
+  private static double storedBesideTool(LocalBroker broker, String prefix) throws Exception {
+    Map<String, Long> byTopic = new TreeMap<>();
+    try (Admin admin = broker.admin()) {
+      int node = admin.describeCluster().nodes().get().iterator().next().id();
+      admin.describeLogDirs(List.of(node)).allDescriptions().get().get(node).values().stream()
+          .flatMap(folder -> folder.replicaInfos().entrySet().stream())
+          .forEach(one -> byTopic.merge(one.getKey().topic(), one.getValue().size(), Long::sum));
+    }
+    return (double) byTopic.get(prefix + ".chips") / byTopic.get(prefix + "-tool");
   }
 
   private int chunks() {
@@ -169,8 +179,7 @@ final class BesideKafka implements Callable<Integer> {
                 String.valueOf(chunks()),
                 "--throughput",
                 "-1",
-                "--payload-file",
-                folder.resolve("payloads").toString(),
+                "--payload-monotonic",
                 "--bootstrap-server",
                 address,
                 "--command-config",
