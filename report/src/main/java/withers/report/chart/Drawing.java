@@ -5,20 +5,24 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.imageio.ImageIO;
 
 /**
  * Draws charts. The same chart gives the same bytes. Needs no screen, but the libraries with which
- * Java measures text: where they are missing there is no drawing, and the figures have to do.
+ * Java measures text: where they are missing there is no drawing, and the figures have to do. Each
+ * picture is drawn once. For one thread.
  */
 public final class Drawing {
   /** So many dots of a picture for each unit of length: for screens with small dots. */
   private static final int DENSITY = 2;
 
   private final Locale locale;
+  private final Map<Chart, Optional<byte[]>> pictures = new HashMap<>();
 
   /**
    * @param locale how numbers are written
@@ -34,7 +38,9 @@ public final class Drawing {
 
   /** The chart as a picture. */
   public Optional<byte[]> png(Chart chart) {
-    return tried(() -> picture(new Plan(chart, locale)));
+    return pictures
+        .computeIfAbsent(chart, one -> tried(() -> picture(new Plan(one, locale))))
+        .map(byte[]::clone);
   }
 
   /** A Java without fontconfig or FreeType says so with errors of these kinds. */

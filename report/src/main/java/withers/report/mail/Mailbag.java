@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import withers.id.OrganisationId;
 import withers.organisation.Directory;
 import withers.organisation.Organisation;
+import withers.report.chart.Drawing;
 import withers.report.list.FollowUpList;
 import withers.report.overview.Overview;
 import withers.report.text.Texts;
@@ -68,9 +69,9 @@ public final class Mailbag {
   }
 
   /** Makes the coordinator's mail, unless the settings say that the overview is not mailed. */
-  public void add(Overview run, Directory directory) {
+  public void add(Overview run, Directory directory, Drawing drawing) {
     if (settings.overview() == MailSettings.Overview.MAILED) {
-      OverviewLetter letter = new OverviewLetter(run, directory, coordinator, from.domain(), texts);
+      OverviewLetter letter = new OverviewLetter(run, directory, coordinator, from.domain(), drawing, texts);
       overview = Optional.of(letter);
       keep(coordinator, maker.mail(letter, Optional.empty(), from));
     }

@@ -21,7 +21,12 @@ import withers.report.text.Texts;
  * @param domain of the coordinator's address
  */
 record OverviewLetter(
-    Overview overview, Directory directory, Organisation coordinator, String domain, Texts texts) {
+    Overview overview,
+    Directory directory,
+    Organisation coordinator,
+    String domain,
+    Drawing drawing,
+    Texts texts) {
 
   /** The overview alone. */
   Letter alone() {
@@ -60,7 +65,6 @@ record OverviewLetter(
 
   private Page page() {
     List<Chart> charts = Trends.of(overview, texts);
-    Drawing drawing = new Drawing(texts.locale());
     List<Enclosure> pictures =
         charts.stream()
             .flatMap(

@@ -76,12 +76,13 @@ public final class Publisher {
     try (FreshFolder listsFolder = FreshFolder.in(lists, points);
         FreshFolder outboxFolder = FreshFolder.in(outbox, points)) {
       Optional<Mailbag> bag = bag(outboxFolder, outbox);
-      bag.ifPresent(mails -> mails.add(overview, workspace.directory()));
+      Drawing drawing = new Drawing(texts.locale());
+      bag.ifPresent(mails -> mails.add(overview, workspace.directory(), drawing));
       List<Listed> listed = writeLists(run, listsFolder, bag);
       listsFolder.write(
           "overview.html", utf8(new Pages(texts).overview(overview, workspace.directory())));
       listsFolder.write("overview.json", utf8(OverviewJson.of(overview)));
-      writePictures(overview, listsFolder);
+      writePictures(overview, drawing, listsFolder);
       points.reached(Point.REPORT_WRITTEN);
       listsFolder.putInPlace();
       points.reached(Point.REPORT_LISTS_IN_PLACE);
@@ -114,8 +115,8 @@ public final class Publisher {
   }
 
   /** The charts once more: mails and documents take pictures, and no part of a page. */
-  private void writePictures(Overview overview, FreshFolder folder) throws IOException {
-    Drawing drawing = new Drawing(texts.locale());
+  private void writePictures(Overview overview, Drawing drawing, FreshFolder folder)
+      throws IOException {
     for (Chart chart : Trends.of(overview, texts)) {
       Optional<byte[]> picture = drawing.png(chart);
       if (picture.isPresent()) {

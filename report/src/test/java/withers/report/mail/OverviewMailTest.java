@@ -185,7 +185,7 @@ class OverviewMailTest {
   private Mails mails(List<FollowUpList> lists, MailSettings settings) {
     Mailbag bag =
         new Mailbag(coordinator, "Coast Network", WRITTEN, texts, settings, (to, mail) -> mail);
-    bag.add(overview, Coast.DIRECTORY);
+    bag.add(overview, Coast.DIRECTORY, new Drawing(texts.locale()));
     lists.forEach(list -> bag.add(list, () -> new ListWorkbook(texts).of(list)));
     return bag.mails();
   }
