@@ -21,7 +21,7 @@ public final class Main {
   public static void main(String... args) {
     Clock clock = Clock.system(ZoneId.systemDefault());
     System.exit(
-        Application.commandLine(
+        new Application(
                 Console.ofThisProcess(),
                 clock,
                 Environment.ofThisProcess(),

@@ -73,7 +73,7 @@ final class Commands {
   }
 
   private static int command(Clock clock, String... arguments) {
-    return Application.commandLine(
+    return new Application(
             SILENT,
             clock,
             Environment.ofThisProcess(),

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Runs stages, each in a JVM of its own: cold, as a user's command is, and with a peak of memory
@@ -18,6 +20,8 @@ record StageProcess(List<String> options) implements StageRunner {
 
   /** As the launcher starts the commands that take long, unless it is told another. */
   private static final String COLLECTOR = "-XX:+UseParallelGC";
+
+  private static final Set<Stage> LISTS = EnumSet.of(Stage.LISTS, Stage.NEXT_LISTS);
 
   StageProcess {
     options = List.copyOf(options);
@@ -44,12 +48,18 @@ record StageProcess(List<String> options) implements StageRunner {
     return BenchJson.readStage(lines.get(lines.size() - 1));
   }
 
+  /** The launcher has lists made without the second compiler. */
+  private static List<String> asLaunched(Stage stage) {
+    return LISTS.contains(stage) ? List.of("-XX:TieredStopAtLevel=1") : List.of();
+  }
+
   private List<String> command(Stage stage, Path folder) {
     List<String> command = new ArrayList<>(List.of(JAVA));
     if (options.stream().noneMatch(option -> option.matches("-XX:\\+Use.*GC"))) {
       command.add(COLLECTOR);
     }
     command.addAll(options);
+    command.addAll(asLaunched(stage));
     command.addAll(
         List.of(
             "-Dfile.encoding=UTF-8",

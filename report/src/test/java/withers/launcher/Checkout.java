@@ -53,7 +53,10 @@ final class Checkout {
           "reconcile/pom.xml",
           "report/pom.xml",
           "report/src/main/java/Report.java",
-          "report/src/main/resources/a name with spaces.txt");
+          "report/src/main/resources/a name with spaces.txt",
+          "fixtures/demo/workspace/withers.yaml",
+          "fixtures/demo/2026-09/coast-register-2026-09-01.csv",
+          "fixtures/demo/2026-09/garrowness-stays-2026-08-31.csv");
 
   private final Path root;
   private final Path tools;

@@ -191,6 +191,7 @@ class LauncherTest {
   void short_commands_do_without_the_second_compiler() throws Exception {
     assertThat(checkout.run("--version").out()).contains("-XX:TieredStopAtLevel=1");
     assertThat(checkout.run("trace", "999").out()).contains("-XX:TieredStopAtLevel=1");
+    assertThat(checkout.run("report").out()).contains("-XX:TieredStopAtLevel=1");
     assertThat(checkout.run("ingest").out()).doesNotContain("-XX:TieredStopAtLevel=1");
   }
 

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
@@ -33,7 +34,22 @@ public final class WithersCommandLine {
    */
   public static CommandLine of(
       Class<?> root, CommandFactory factory, Console console, ErrorHandler errors) {
+    return of(root, List.of(), factory, console, errors);
+  }
+
+  /**
+   * A command line for a root command and its subcommands.
+   *
+   * @param more subcommands besides those that the root names itself
+   */
+  public static CommandLine of(
+      Class<?> root,
+      List<Class<?>> more,
+      CommandFactory factory,
+      Console console,
+      ErrorHandler errors) {
     CommandLine line = new CommandLine(root, factory);
+    more.forEach(line::addSubcommand);
     line.getCommandSpec().addOption(traceErrors());
     shareVersion(line, line.getCommandSpec().versionProvider());
     line.registerConverter(LocalDate.class, reading(Values::date));

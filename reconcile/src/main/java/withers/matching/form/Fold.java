@@ -1,9 +1,13 @@
 package withers.matching.form;
 
+import static java.util.Map.entry;
+
 import com.ibm.icu.text.Transliterator;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import withers.contact.Ascii;
 
@@ -25,6 +29,35 @@ final class Fold {
           .collect(
               Collectors.toUnmodifiableMap(
                   line -> line.get(0), line -> String.join("", line.subList(1, line.size()))));
+
+  private static final char FIRST_NOT_OF_ASCII = 0x80;
+
+  /** Unicode's block "Combining Diacritical Marks". */
+  private static final char FIRST_ACCENT = 0x300;
+
+  private static final char LAST_ACCENT = 0x36f;
+
+  /** Letters of European languages that no accent makes of others. */
+  private static final Map<Character, String> LETTERS =
+      Map.ofEntries(
+          entry('ß', "ss"),
+          entry('Æ', "AE"),
+          entry('æ', "ae"),
+          entry('Ð', "D"),
+          entry('ð', "d"),
+          entry('Ø', "O"),
+          entry('ø', "o"),
+          entry('Þ', "TH"),
+          entry('þ', "th"),
+          entry('Đ', "D"),
+          entry('đ', "d"),
+          entry('Ħ', "H"),
+          entry('ħ', "h"),
+          entry('ı', "i"),
+          entry('Ł', "L"),
+          entry('ł', "l"),
+          entry('Œ', "OE"),
+          entry('œ', "oe"));
 
   private Fold() {}
 
@@ -65,7 +98,32 @@ final class Fold {
 
   private static String latin(String text) {
     String composed = Normalizer.normalize(text, Normalizer.Form.NFKC);
-    return Script.of(composed).transform(composed).toLowerCase(Locale.ROOT);
+    return withoutAccents(composed)
+        .orElseGet(() -> Script.of(composed).transform(composed))
+        .toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * A text of ASCII and of {@link #LETTERS} but for accents, without them, as the transform of
+   * Latin letters leaves it: most names need no more, and the transforms take longer to load than a
+   * short command may run. Empty for any other text.
+   */
+  static Optional<String> withoutAccents(String text) {
+    StringBuilder bare = new StringBuilder(text.length());
+    boolean isLetter = false;
+    for (char c : Normalizer.normalize(text, Normalizer.Form.NFD).toCharArray()) {
+      String letter = LETTERS.get(c);
+      if (letter != null) {
+        bare.append(letter);
+        isLetter = true;
+      } else if (c < FIRST_NOT_OF_ASCII) {
+        bare.append(c);
+        isLetter = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z';
+      } else if (!isLetter || c < FIRST_ACCENT || c > LAST_ACCENT) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(bare.toString());
   }
 
   /** The letters and digits of a folded text, and marks that belong to a script's spelling. */
@@ -103,6 +161,9 @@ final class Fold {
 
     private static final String OF_UKRAINE = "іїєґІЇЄҐ";
 
+    /** Each loaded with the first text that needs it, not before. */
+    private static final Map<Script, Transliterator> LOADED = new ConcurrentHashMap<>();
+
     private final String transform;
 
     Script(String transform) {
@@ -110,7 +171,9 @@ final class Fold {
     }
 
     String transform(String text) {
-      return Transforms.ALL[ordinal()].transliterate(text);
+      return LOADED
+          .computeIfAbsent(this, one -> Transliterator.getInstance(one.transform))
+          .transliterate(text);
     }
 
     static Script of(String text) {
@@ -130,17 +193,6 @@ final class Fold {
         case CYRILLIC -> OF_UKRAINE.indexOf(letter) >= 0 ? UKRAINIAN : RUSSIAN;
         default -> OTHER;
       };
-    }
-
-    /** Loaded with the first text that needs them, not before. */
-    private static final class Transforms {
-      static final Transliterator[] ALL = new Transliterator[values().length];
-
-      static {
-        for (Script script : values()) {
-          ALL[script.ordinal()] = Transliterator.getInstance(script.transform);
-        }
-      }
     }
   }
 }

@@ -1,6 +1,7 @@
 package withers.report.cli;
 
 import java.time.Clock;
+import java.util.List;
 import picocli.CommandLine;
 import withers.cli.CommandFactory;
 import withers.cli.Console;
@@ -21,43 +22,57 @@ import withers.report.send.Pause;
 import withers.sqlite.SqliteCopy;
 import withers.workspace.BeforeUpgrade;
 
-/** All commands, put together with what they are given from outside. */
-public final class Application {
-  private Application() {}
+/**
+ * All commands, put together with what they are given from outside.
+ *
+ * @param points told of each point that a command comes to
+ */
+public record Application(
+    Console console,
+    Clock clock,
+    Environment environment,
+    Home home,
+    Operator operator,
+    Pause pause,
+    Points points) {
 
-  /** The command line of the application. */
-  public static CommandLine commandLine(
+  /** The application, with nobody told of points. */
+  public Application(
       Console console,
       Clock clock,
       Environment environment,
       Home home,
       Operator operator,
       Pause pause) {
-    return commandLine(console, clock, environment, home, operator, pause, Points.NONE);
+    this(console, clock, environment, home, operator, pause, Points.NONE);
   }
 
   /**
-   * The command line of the application.
+   * Runs a command.
    *
-   * @param points told of each point that a command comes to
+   * @param words the command line, the command's name first
+   * @return its exit code
    */
-  public static CommandLine commandLine(
-      Console console,
-      Clock clock,
-      Environment environment,
-      Home home,
-      Operator operator,
-      Pause pause,
-      Points points) {
+  public int execute(String... words) {
+    return commandLine(WithersCommand.neededFor(words)).execute(words);
+  }
+
+  /** The command line with all commands. */
+  public CommandLine commandLine() {
+    return commandLine(WithersCommand.all());
+  }
+
+  private CommandLine commandLine(List<Class<?>> commands) {
     return WithersCommandLine.of(
         WithersCommand.class,
+        commands,
         CommandFactory.handing(console, clock, environment)
             .and(Home.class, home)
             .and(Operator.class, operator)
             .and(Pause.class, pause)
             .and(Points.class, points)
             .and(BeforeUpgrade.class, new BackupFirst(console::say))
-            .and(Commands.class, commands(clock, environment, home, points)),
+            .and(Commands.class, this::unattended),
         console,
         ErrorHandler.standard()
             .and(VaultUnavailableException.class, ExitCode.STORAGE)
@@ -68,9 +83,8 @@ public final class Application {
   }
 
   /** What the schedule starts: the same commands, with nobody to be asked. */
-  private static Commands commands(Clock clock, Environment environment, Home home, Points points) {
-    return (words, console, pause) ->
-        commandLine(console, clock, environment, home, Operator.NOBODY, pause, points)
-            .execute(words.toArray(String[]::new));
+  private int unattended(List<String> words, Console said, Pause waiting) {
+    return new Application(said, clock, environment, home, Operator.NOBODY, waiting, points)
+        .execute(words.toArray(String[]::new));
   }
 }

@@ -71,7 +71,8 @@ public final class Mailbag {
   /** Makes the coordinator's mail, unless the settings say that the overview is not mailed. */
   public void add(Overview run, Directory directory, Drawing drawing) {
     if (settings.overview() == MailSettings.Overview.MAILED) {
-      OverviewLetter letter = new OverviewLetter(run, directory, coordinator, from.domain(), drawing, texts);
+      OverviewLetter letter =
+          new OverviewLetter(run, directory, coordinator, from.domain(), drawing, texts);
       overview = Optional.of(letter);
       keep(coordinator, maker.mail(letter, Optional.empty(), from));
     }

@@ -36,7 +36,7 @@ final class CommandProcess {
   public static void main(String... args) {
     PrintStream nowhere = new PrintStream(PrintStream.nullOutputStream());
     System.exit(
-        Application.commandLine(
+        new Application(
                 new Console(nowhere, System.err, false),
                 Clock.fixed(Instant.parse(args[1]), ZoneOffset.UTC),
                 new Environment(Map.of()),

@@ -64,7 +64,7 @@ record CommandRun(int code, String out, String err) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     int code =
-        Application.commandLine(
+        new Application(
                 new Console(stream(out), stream(err), false),
                 Clock.fixed(now, ZoneOffset.UTC),
                 new Environment(Map.of()),
@@ -77,14 +77,15 @@ record CommandRun(int code, String out, String err) {
 
   /** All commands, with nobody who listens. */
   static CommandLine commandLine() {
-    return Application.commandLine(
-        new Console(
-            stream(new ByteArrayOutputStream()), stream(new ByteArrayOutputStream()), false),
-        Clock.fixed(NOW, ZoneOffset.UTC),
-        new Environment(Map.of()),
-        new Home(Optional.empty()),
-        Operator.NOBODY,
-        time -> {});
+    return new Application(
+            new Console(
+                stream(new ByteArrayOutputStream()), stream(new ByteArrayOutputStream()), false),
+            Clock.fixed(NOW, ZoneOffset.UTC),
+            new Environment(Map.of()),
+            new Home(Optional.empty()),
+            Operator.NOBODY,
+            time -> {})
+        .commandLine();
   }
 
   private static PrintStream stream(ByteArrayOutputStream bytes) {

@@ -235,7 +235,7 @@ class UpgradeTest {
     public static void main(String... args) {
       PrintStream nowhere =
           new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
-      Application.commandLine(
+      new Application(
               new Console(nowhere, nowhere, false),
               Clock.fixed(CommandRun.hour(LocalDate.parse(args[1])), ZoneOffset.UTC),
               new Environment(Map.of()),

@@ -53,7 +53,7 @@ public final class OneNight {
 
   private static Commands commands(Clock clock, Points points) {
     return (words, console, pause) ->
-        Application.commandLine(
+        new Application(
                 console,
                 clock,
                 new Environment(Map.of()),

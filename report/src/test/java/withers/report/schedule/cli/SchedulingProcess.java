@@ -32,7 +32,7 @@ public final class SchedulingProcess {
   static int run(String time, Points points, String... args) {
     Clock clock =
         new Begun(Instant.parse(time), Clock.systemUTC(), ZoneOffset.UTC, new AtomicReference<>());
-    return Application.commandLine(
+    return new Application(
             Console.ofThisProcess(),
             clock,
             new Environment(Map.of()),
