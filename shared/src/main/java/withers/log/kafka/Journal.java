@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,7 +23,7 @@ final class Journal {
   private final List<Committed> committed = new ArrayList<>();
   private final Map<ImportId, Committed> byId = new HashMap<>();
   private final Map<SourceId, ImportId> newest = new HashMap<>();
-  private final Map<ImportId, Begun> underWay = new HashMap<>();
+  private final Map<Attempt, Begun> underWay = new LinkedHashMap<>();
 
   List<Committed> committed() {
     return List.copyOf(committed);
@@ -36,8 +37,15 @@ final class Journal {
     return Optional.ofNullable(newest.get(chain));
   }
 
+  Optional<Begun> underWay(Attempt attempt) {
+    return Optional.ofNullable(underWay.get(attempt));
+  }
+
+  /** The last attempt at an import; earlier ones are of programs that died. */
   Optional<Begun> underWay(ImportId id) {
-    return Optional.ofNullable(underWay.get(id));
+    return underWay.values().stream()
+        .filter(begun -> begun.attempt().importId().equals(id))
+        .reduce((one, next) -> next);
   }
 
   List<Begun> underWay() {
@@ -58,7 +66,8 @@ final class Journal {
   private void begin(ConsumerRecord<byte[], byte[]> record, String value) {
     ImportId id = LogHeaders.importId(record);
     if (!isCommitted(id)) {
-      underWay.putIfAbsent(id, new Begun(new Attempt(id, record.offset()), Begun.parse(value)));
+      Attempt attempt = new Attempt(id, record.offset());
+      underWay.put(attempt, new Begun(attempt, Begun.parse(value)));
     }
   }
 
@@ -77,12 +86,11 @@ final class Journal {
     committed.add(one);
     byId.put(marker.id(), one);
     newest.put(marker.chain(), marker.id());
-    underWay.remove(marker.id());
+    underWay.keySet().removeIf(each -> each.importId().equals(marker.id()));
   }
 
   private void sweep(Attempt attempt) {
-    underWay.computeIfPresent(
-        attempt.importId(), (id, begun) -> begun.attempt().equals(attempt) ? null : begun);
+    underWay.remove(attempt);
   }
 
   private static void requireKnown(ConsumerRecord<byte[], byte[]> record) {

@@ -96,6 +96,10 @@ final class JournalReader {
     return journal.newest(chain);
   }
 
+  synchronized Optional<Begun> underWay(Attempt attempt) {
+    return journal.underWay(attempt);
+  }
+
   synchronized Optional<Begun> underWay(ImportId id) {
     return journal.underWay(id);
   }

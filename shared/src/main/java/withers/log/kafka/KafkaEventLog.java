@@ -192,10 +192,16 @@ public final class KafkaEventLog implements EventLog {
   }
 
   private Committed committed(ImportMarker marker) {
-    return journal
-        .underWay(marker.id())
+    return begun(marker.id())
         .map(begun -> new Committed(marker, contents(begun), begun.attempt()))
         .orElseGet(() -> withoutChunks(marker));
+  }
+
+  // The attempt that the chunks were written under. Another at the same import may have come to
+  // light since: one that was begun by a program that died while fewer brokers than it takes
+  // could acknowledge it.
+  private Optional<Begun> begun(ImportId id) {
+    return imports.begun(id).map(journal::underWay).orElseGet(() -> journal.underWay(id));
   }
 
   private Contents contents(Begun begun) {

@@ -42,6 +42,11 @@ final class OpenImports {
     return elsewhere.isPresent() ? elsewhere.get().attempt() : begin(id);
   }
 
+  /** The attempt at an import that was begun here, if one was. */
+  synchronized Optional<Attempt> begun(ImportId id) {
+    return Optional.ofNullable(open.get(id)).map(Open::attempt);
+  }
+
   private Attempt begin(ImportId id) {
     Attempt attempt = new Attempt(id, beginning.begin(id));
     open.put(id, new Open(attempt, new HashMap<>()));

@@ -271,6 +271,21 @@ class KafkaLogTroubleTest {
     }
   }
 
+  @Test
+  void an_attempt_that_comes_to_light_late_does_not_take_the_place_of_who_wrote() throws Exception {
+    try (EventLog log = BROKER.log(prefix);
+        Producer<byte[], byte[]> died = BROKER.cluster(prefix).producer(prefix + ".commit")) {
+      died.initTransactions();
+      died.beginTransaction();
+      died.send(new ProducerRecord<>(prefix + ".imports", 0, null, new byte[0])).get();
+      send(
+          JournalEntries.begun(prefix + ".imports", SampleMarkers.id(1), Map.of())); // not seen yet
+      log.append(new Batch<>(Streams.CHIPS, 3, SampleMarkers.id(1), 0, random.events(5)));
+      log.commit(SampleMarkers.marker(SampleMarkers.id(1), Optional.empty(), "alpha"));
+      assertThat(Replayed.of(log.snapshot()).events()).hasSize(5);
+    }
+  }
+
   private void fill(int events) {
     try (EventLog log = BROKER.log(prefix)) {
       log.append(new Batch<>(Streams.CHIPS, 3, SampleMarkers.id(1), 0, random.events(events)));
