@@ -57,7 +57,9 @@ final class ImportingClient implements AutoCloseable {
   String says() throws IOException {
     String line = said.readLine();
     if (line == null) {
-      throw new IllegalStateException("The importing client ended in the midst");
+      throw new IllegalStateException(
+          "The importing client ended in the midst, with exit code "
+              + process.onExit().join().exitValue());
     }
     return line;
   }

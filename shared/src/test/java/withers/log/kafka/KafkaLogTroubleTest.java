@@ -261,9 +261,7 @@ class KafkaLogTroubleTest {
   void a_commit_that_was_left_undecided_hides_nothing_from_who_sweeps() throws Exception {
     try (EventLog log = BROKER.log(prefix);
         Producer<byte[], byte[]> died = BROKER.cluster(prefix).producer(prefix + ".commit")) {
-      died.initTransactions();
-      died.beginTransaction();
-      died.send(new ProducerRecord<>(prefix + ".imports", 0, null, new byte[0])).get();
+      leaveUndecided(died);
       log.append(new Batch<>(Streams.CHIPS, 3, SampleMarkers.id(1), 0, random.events(5)));
       try (EventLog next = BROKER.log(prefix)) {
         assertThat(next.sweep()).isEqualTo(1);
@@ -275,15 +273,20 @@ class KafkaLogTroubleTest {
   void an_attempt_that_comes_to_light_late_does_not_take_the_place_of_who_wrote() throws Exception {
     try (EventLog log = BROKER.log(prefix);
         Producer<byte[], byte[]> died = BROKER.cluster(prefix).producer(prefix + ".commit")) {
-      died.initTransactions();
-      died.beginTransaction();
-      died.send(new ProducerRecord<>(prefix + ".imports", 0, null, new byte[0])).get();
+      leaveUndecided(died);
       send(
           JournalEntries.begun(prefix + ".imports", SampleMarkers.id(1), Map.of())); // not seen yet
       log.append(new Batch<>(Streams.CHIPS, 3, SampleMarkers.id(1), 0, random.events(5)));
       log.commit(SampleMarkers.marker(SampleMarkers.id(1), Optional.empty(), "alpha"));
       assertThat(Replayed.of(log.snapshot()).events()).hasSize(5);
     }
+  }
+
+  /** As of a program that died in the midst of a commit: nobody sees what comes behind. */
+  private void leaveUndecided(Producer<byte[], byte[]> commit) throws Exception {
+    commit.initTransactions();
+    commit.beginTransaction();
+    commit.send(new ProducerRecord<>(prefix + ".imports", 0, null, new byte[0])).get();
   }
 
   private void fill(int events) {

@@ -41,13 +41,15 @@ final class Mishaps {
 
   void untilDone() throws IOException, InterruptedException {
     try {
-      for (int i = 0; i < MOST && listen(1 + random.nextInt(QUIET_LINES)); i++) {
+      boolean goesOn = listen(1 + random.nextInt(QUIET_LINES));
+      for (int i = 0; i < MOST && goesOn; i++) {
         pause(LONGEST_WAIT_MILLIS);
         happen();
+        goesOn = listen(1 + random.nextInt(QUIET_LINES));
       }
       brokers.awaitReady();
-      while (listen(1)) {
-        // Undisturbed from here on.
+      while (goesOn) { // undisturbed from here on
+        goesOn = listen(1);
       }
     } finally {
       client.close();
