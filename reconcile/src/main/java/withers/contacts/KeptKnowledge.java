@@ -34,14 +34,14 @@ final class KeptKnowledge implements Knowledge {
   /** Spellings of organisations that are remembered while a run lasts; beyond that, asked again. */
   private static final int MOST_ORGANISATIONS = 10_000;
 
-  private final Knowledge vault;
+  private final VaultKnowledge vault;
   private final AnswerTable answers;
   private final Map<ContactRef, Known> organisations = new ConcurrentHashMap<>();
 
   /**
    * @param answers those of the same vault, directory, and rules of reading and matching
    */
-  KeptKnowledge(Knowledge vault, AnswerTable answers) {
+  KeptKnowledge(VaultKnowledge vault, AnswerTable answers) {
     this.vault = vault;
     this.answers = answers;
   }
@@ -121,14 +121,13 @@ final class KeptKnowledge implements Knowledge {
     if (kept != AnswerTable.NONE) {
       return kept;
     }
-    int told =
-        PAIR
-            | (vault.areReachedAlike(one, other) ? ALIKE : 0)
-            | vault.verdict(one, other).ordinal();
-    if (vault.known(one).isPresent() && vault.known(other).isPresent()) {
-      answers.keep(high, low, told);
-    }
-    return told;
+    Optional<Standing> standing = vault.standing(one, other);
+    standing.ifPresent(told -> answers.keep(high, low, answer(told)));
+    return standing.map(KeptKnowledge::answer).orElse(PAIR | Verdict.CANNOT_TELL.ordinal());
+  }
+
+  private static int answer(Standing told) {
+    return PAIR | (told.alike() ? ALIKE : 0) | told.verdict().ordinal();
   }
 
   @Override

@@ -5,10 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import withers.id.OrganisationId;
 import withers.matching.Matcher;
 import withers.matching.Verdict;
+import withers.matching.form.Email;
 import withers.matching.form.FormedContact;
 import withers.matching.form.NormalForm;
 import withers.matching.form.NormalForms;
@@ -42,8 +43,10 @@ final class OrganisationFinder {
 
   /** The directory goes by id: of several with one phone the first stays. */
   private void add(OrganisationId id, NormalForm form) {
-    numbers(form).forEach(number -> byPhone.putIfAbsent(number, id));
-    mailboxes(form).forEach(mailbox -> byEmail.putIfAbsent(mailbox, id));
+    form.phones().stream()
+        .filter(phone -> !phone.local())
+        .forEach(phone -> byPhone.putIfAbsent(phone.number(), id));
+    form.emails().forEach(email -> byEmail.putIfAbsent(mailbox(email), id));
   }
 
   private void add(KnownCarer carer) {
@@ -51,12 +54,8 @@ final class OrganisationFinder {
         .forEach(sign -> carers.computeIfAbsent(sign, s -> new ArrayList<>()).add(carer));
   }
 
-  private static Stream<Long> numbers(NormalForm form) {
-    return form.phones().stream().filter(phone -> !phone.local()).map(Phone::number);
-  }
-
-  private static Stream<Mailbox> mailboxes(NormalForm form) {
-    return form.emails().stream().map(email -> new Mailbox(email.mailbox(), email.domain()));
+  private static Mailbox mailbox(Email email) {
+    return new Mailbox(email.mailbox(), email.domain());
   }
 
   /**
@@ -68,26 +67,44 @@ final class OrganisationFinder {
     return directory
         .ofNameKey(contact.nameKey())
         .map(Organisation::id)
-        .or(() -> first(byPhone, numbers(form)))
-        .or(() -> first(byEmail, mailboxes(form)))
+        .or(() -> ofPhone(form))
+        .or(() -> ofMailbox(form))
         .or(() -> carer(form));
   }
 
-  private static <K> Optional<OrganisationId> first(Map<K, OrganisationId> index, Stream<K> keys) {
-    return keys.flatMap(key -> Optional.ofNullable(index.get(key)).stream())
-        .min(OrganisationId::compareTo);
+  private Optional<OrganisationId> ofPhone(NormalForm form) {
+    Optional<OrganisationId> first = Optional.empty();
+    for (Phone phone : form.phones()) {
+      first = phone.local() ? first : earlier(first, byPhone.get(phone.number()));
+    }
+    return first;
+  }
+
+  private Optional<OrganisationId> ofMailbox(NormalForm form) {
+    Optional<OrganisationId> first = Optional.empty();
+    for (Email email : form.emails()) {
+      first = earlier(first, byEmail.get(mailbox(email)));
+    }
+    return first;
+  }
+
+  private static Optional<OrganisationId> earlier(
+      Optional<OrganisationId> one, @Nullable OrganisationId other) {
+    boolean stays = other == null || one.filter(id -> id.compareTo(other) <= 0).isPresent();
+    return stays ? one : Optional.ofNullable(other);
   }
 
   private Optional<OrganisationId> carer(NormalForm form) {
-    return carers.isEmpty()
-        ? Optional.empty()
-        : Signs.of(form)
-            .boxed()
-            .flatMap(sign -> carers.getOrDefault(sign, List.of()).stream())
-            .distinct()
-            .filter(carer -> isCarer(carer.form, form))
-            .map(KnownCarer::organisation)
-            .min(OrganisationId::compareTo);
+    if (carers.isEmpty() || Signs.of(form).noneMatch(carers::containsKey)) {
+      return Optional.empty();
+    }
+    return Signs.of(form)
+        .boxed()
+        .flatMap(sign -> carers.getOrDefault(sign, List.of()).stream())
+        .distinct()
+        .filter(carer -> isCarer(carer.form, form))
+        .map(KnownCarer::organisation)
+        .min(OrganisationId::compareTo);
   }
 
   private boolean isCarer(NormalForm carer, NormalForm form) {

@@ -72,16 +72,25 @@ final class VaultKnowledge implements Knowledge {
 
   @Override
   public Verdict verdict(ContactRef one, ContactRef other) {
-    return form(one)
-        .flatMap(first -> form(other).map(second -> matcher.verdict(first, second)))
-        .orElse(Verdict.CANNOT_TELL);
+    return standing(one, other).map(Standing::verdict).orElse(Verdict.CANNOT_TELL);
   }
 
   @Override
   public boolean areReachedAlike(ContactRef one, ContactRef other) {
-    return form(one)
-        .flatMap(first -> form(other).map(second -> KnownContact.isReachedAlike(first, second)))
-        .orElse(false);
+    return standing(one, other).filter(Standing::alike).isPresent();
+  }
+
+  /** How two that are not equal stand; empty when one is not there. */
+  Optional<Standing> standing(ContactRef one, ContactRef other) {
+    Optional<NormalForm> first = form(one);
+    Optional<NormalForm> second = form(other);
+    return first.isEmpty() || second.isEmpty()
+        ? Optional.empty()
+        : Optional.of(standing(first.get(), second.get()));
+  }
+
+  private Standing standing(NormalForm one, NormalForm other) {
+    return new Standing(matcher.verdict(one, other), KnownContact.isReachedAlike(one, other));
   }
 
   @Override

@@ -2,6 +2,7 @@ package withers.organisation;
 
 import java.text.Normalizer;
 import java.util.Locale;
+import withers.contact.Ascii;
 
 /**
  * Compares names of organisations whatever their spelling. Upper and lower case, accents,
@@ -15,6 +16,23 @@ public final class NameSpelling {
 
   /** What is compared: the letters and digits of the name, folded. Empty when the name has none. */
   public static String key(String name) {
+    return Ascii.isAscii(name) ? asciiKey(name) : anyKey(name);
+  }
+
+  /** The same: ASCII has no accents, and no letters that fold to others. */
+  private static String asciiKey(String name) {
+    StringBuilder key = new StringBuilder(name.length());
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if (Character.isLetterOrDigit(c)) {
+        key.append(Character.toLowerCase(c));
+      }
+    }
+    return key.toString();
+  }
+
+  /** The key of any text. */
+  static String anyKey(String name) {
     String folded = name.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
     String plain = Normalizer.normalize(folded, Normalizer.Form.NFKD);
     StringBuilder key = new StringBuilder(plain.length());

@@ -47,7 +47,12 @@ final class AddressReader {
   }
 
   private static boolean mayHavePieces(String line) {
-    return line.chars().anyMatch(c -> BETWEEN_PIECES.indexOf(c) >= 0);
+    for (int i = 0; i < line.length(); i++) {
+      if (BETWEEN_PIECES.indexOf(line.charAt(i)) >= 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean isEmpty(Address address) {

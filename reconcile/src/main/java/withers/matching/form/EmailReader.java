@@ -1,6 +1,8 @@
 package withers.matching.form;
 
 import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -84,10 +86,14 @@ final class EmailReader {
   private EmailReader() {}
 
   /** The addresses of one field: none when nothing in it is one. */
-  static Stream<Email> read(String written) {
-    return isPlain(written)
-        ? kept(Stream.of(written.toLowerCase(Locale.ROOT)))
-        : kept(several(written));
+  static List<Email> read(String written) {
+    List<Email> kept = new ArrayList<>(1);
+    if (isPlain(written)) {
+      keep(written.toLowerCase(Locale.ROOT), kept);
+    } else {
+      several(written).forEach(one -> keep(one, kept));
+    }
+    return kept;
   }
 
   /** One address and nothing beside it, of the characters that nearly all are made of. */
@@ -140,11 +146,13 @@ final class EmailReader {
     return less;
   }
 
-  private static Stream<Email> kept(Stream<String> addresses) {
-    return addresses
-        .filter(address -> address.length() <= LONGEST)
-        .map(EmailReader::one)
-        .filter(email -> !email.mailbox().isEmpty() && !PLACEHOLDERS.contains(email.mailbox()));
+  private static void keep(String address, List<Email> kept) {
+    if (address.length() <= LONGEST) {
+      Email email = one(address);
+      if (!email.mailbox().isEmpty() && !PLACEHOLDERS.contains(email.mailbox())) {
+        kept.add(email);
+      }
+    }
   }
 
   private static Email one(String address) {

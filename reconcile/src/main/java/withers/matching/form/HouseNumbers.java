@@ -55,6 +55,11 @@ final class HouseNumbers {
   }
 
   private static boolean hasDigit(String text) {
-    return text.chars().anyMatch(c -> c >= '0' && c <= '9');
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= '0' && text.charAt(i) <= '9') {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -38,7 +38,12 @@ final class NameTokens {
   }
 
   private static boolean hasDash(String name) {
-    return DASHES.chars().anyMatch(dash -> name.indexOf(dash) >= 0);
+    for (int i = 0; i < DASHES.length(); i++) {
+      if (name.indexOf(DASHES.charAt(i)) >= 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static void add(Token token, List<Token> tokens) {

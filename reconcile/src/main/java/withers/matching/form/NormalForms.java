@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.apache.commons.codec.language.Soundex;
 import withers.contact.Contact;
 import withers.organisation.NameSpelling;
@@ -67,8 +66,17 @@ public final class NormalForms {
     return List.of(PhoneNumberUtil.class, Transliterator.class, Soundex.class);
   }
 
-  private static <T> List<T> read(List<String> fields, Function<String, Stream<T>> reader) {
-    return fields.isEmpty() ? List.of() : fields.stream().flatMap(reader).distinct().toList();
+  /** Each once, in the order written. */
+  private static <T> List<T> read(List<String> fields, Function<String, List<T>> reader) {
+    List<T> all = new ArrayList<>(fields.size());
+    for (String field : fields) {
+      for (T one : reader.apply(field)) {
+        if (!all.contains(one)) {
+          all.add(one);
+        }
+      }
+    }
+    return all;
   }
 
   private static String wholeName(List<Token> whole) {

@@ -47,11 +47,9 @@ final class PhoneReader {
     numbers = new PhoneNumbers(region);
   }
 
-  Stream<Phone> read(String written) {
+  List<Phone> read(String written) {
     boolean number = written.endsWith(".0");
-    return read
-        .of(bare(number ? OF_A_SPREADSHEET.matcher(written).replaceFirst("") : written))
-        .stream();
+    return read.of(bare(number ? OF_A_SPREADSHEET.matcher(written).replaceFirst("") : written));
   }
 
   private List<Phone> several(String written) {

@@ -40,7 +40,7 @@ class EmailsOfOthersTest {
 
     private static String reading(String written) {
       String read =
-          EmailReader.read(written)
+          EmailReader.read(written).stream()
               .map(email -> email.mailbox() + "@" + email.domain())
               .collect(Collectors.joining(", "));
       return read.isEmpty() ? "nothing" : read;

@@ -22,7 +22,7 @@ class EmailsTest {
 
   private static String shown(String written) {
     String emails =
-        EmailReader.read(written)
+        EmailReader.read(written).stream()
             .map(email -> (email.mailbox() + "@" + email.domain() + " " + email.tag()).strip())
             .collect(Collectors.joining(", "));
     return emails.isEmpty() ? "nothing" : emails;

@@ -32,9 +32,7 @@ class PhonesTest {
   private static String shown(String region, String written) {
     String phones =
         new PhoneReader(region)
-            .read(written)
-            .map(PhonesTest::shown)
-            .collect(Collectors.joining(" "));
+            .read(written).stream().map(PhonesTest::shown).collect(Collectors.joining(" "));
     return phones.isEmpty() ? "nothing" : phones;
   }
 
@@ -76,7 +74,7 @@ class PhonesTest {
   private static Phone one(
       PhoneReader reader, PhoneNumberUtil util, PhoneNumber example, PhoneNumberFormat format) {
     String written = util.format(example, format);
-    List<Phone> phones = reader.read(written).toList();
+    List<Phone> phones = reader.read(written);
     assertThat(phones).as(written).hasSize(1);
     return phones.get(0);
   }
@@ -84,9 +82,9 @@ class PhonesTest {
   @Test
   void a_local_number_may_be_any_whole_one_that_ends_in_it() {
     PhoneReader reader = new PhoneReader("GB");
-    Phone whole = reader.read("01632 960123").findFirst().orElseThrow();
-    Phone local = reader.read("960123").findFirst().orElseThrow();
-    Phone other = reader.read("960124").findFirst().orElseThrow();
+    Phone whole = reader.read("01632 960123").get(0);
+    Phone local = reader.read("960123").get(0);
+    Phone other = reader.read("960124").get(0);
 
     assertThat(whole.mayBe(local)).isTrue();
     assertThat(local.mayBe(whole)).isTrue();

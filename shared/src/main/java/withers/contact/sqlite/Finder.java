@@ -8,6 +8,7 @@ import java.sql.Statement;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -29,7 +30,8 @@ final class Finder {
   private final Connection connection;
   private final VaultKey key;
   private final PreparedStatement find;
-  private final ManyReferences findMany;
+  private final ManyReferences findSettled;
+  private final ManyReferences findRecent;
   private final ManyReferences settled;
   private final ManyReferences recent;
   private final PreparedStatement forgotten;
@@ -43,9 +45,11 @@ final class Finder {
     this.key = key;
     this.absent = absent;
     this.find = connection.prepareStatement("SELECT fields FROM any_contact WHERE reference = ?");
-    this.findMany =
+    this.findSettled =
+        new ManyReferences(connection, "SELECT reference, fields FROM contact WHERE reference IN ");
+    this.findRecent =
         new ManyReferences(
-            connection, "SELECT reference, fields FROM any_contact WHERE reference IN ");
+            connection, "SELECT reference, fields FROM recent_contact WHERE reference IN ");
     this.settled =
         new ManyReferences(connection, "SELECT reference FROM contact WHERE reference IN ");
     this.recent =
@@ -68,25 +72,33 @@ final class Finder {
     }
   }
 
-  /** The stored fields of those that are there; they still need to be {@link #checked}. */
+  /**
+   * The stored fields of those that are there; they still need to be {@link #checked}. Asks in one
+   * transaction. Most are settled: only the others are looked for among the recent.
+   */
   Map<ContactRef, byte[]> find(Collection<ContactRef> references) throws SQLException {
     Map<ContactRef, byte[]> found = new HashMap<>();
-    findMany.ask(
-        references,
+    ManyReferences.Taker taker =
         row ->
             found.put(
                 References.read(Objects.requireNonNull(row.getBytes(1))),
-                Objects.requireNonNullElse(row.getBytes(2), new byte[0])));
+                Objects.requireNonNullElse(row.getBytes(2), new byte[0]));
+    findSettled.ask(references, taker);
+    findRecent.ask(others(references, found.keySet()), taker);
     return found;
   }
 
-  /** Asks in one transaction. Most are settled: only the others are looked for among the recent. */
+  private static List<ContactRef> others(Collection<ContactRef> references, Set<ContactRef> found) {
+    return references.stream().filter(one -> !found.contains(one)).toList();
+  }
+
+  /** Asks in one transaction, the settled first. */
   Set<ContactRef> stored(Collection<ContactRef> references) throws SQLException {
     Set<ContactRef> found = new HashSet<>();
     ManyReferences.Taker taker =
         row -> found.add(References.read(Objects.requireNonNull(row.getBytes(1))));
     settled.ask(references, taker);
-    recent.ask(references.stream().filter(one -> !found.contains(one)).toList(), taker);
+    recent.ask(others(references, found), taker);
     absent.note(references, found);
     return found;
   }

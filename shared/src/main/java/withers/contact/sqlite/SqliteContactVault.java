@@ -135,7 +135,8 @@ public final class SqliteContactVault implements ContactVault {
   }
 
   private synchronized Map<ContactRef, byte[]> fields(Collection<ContactRef> references) {
-    return reading(() -> finder.find(references));
+    requireOpen();
+    return file.reading(connection, () -> finder.find(references));
   }
 
   // Checking takes as long as reading, and other threads need not wait for it.
