@@ -52,7 +52,15 @@ final class AnswerReader {
         : Optional.of(new Comparison(weighing(), (flags & AnswerWriter.ALIKE) != 0));
   }
 
-  private Weighing weighing() {
+  long number() {
+    return in.unsigned();
+  }
+
+  long eight() {
+    return in.eight();
+  }
+
+  Weighing weighing() {
     Verdict verdict = constant(VERDICTS);
     Ground ground = constant(GROUNDS);
     Priors priors = once(Priors.class, () -> new Priors(real(), real()));

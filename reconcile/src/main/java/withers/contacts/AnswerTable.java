@@ -11,7 +11,7 @@ import java.nio.ByteBuffer;
  * longs each and no objects, parted among segments so that several threads seldom wait for each
  * other. Keys have to be spread evenly, as references are. Safe for several threads.
  */
-public final class AnswerTable {
+final class AnswerTable {
 
   /** No answer is kept. */
   static final int NONE = 0;
@@ -31,7 +31,7 @@ public final class AnswerTable {
   private final Segment[] segments = new Segment[1 << BITS];
 
   /** A table without answers, which takes at most a quarter of the heap. */
-  public AnswerTable() {
+  AnswerTable() {
     this(Runtime.getRuntime().maxMemory() / PART_OF_HEAP);
   }
 
@@ -67,7 +67,7 @@ public final class AnswerTable {
   }
 
   /** How many answers were added since it was read. */
-  public long added() {
+  long added() {
     long added = 0;
     for (Segment segment : segments) {
       added += segment.added();
@@ -76,7 +76,7 @@ public final class AnswerTable {
   }
 
   /** How many answers there are. */
-  public long size() {
+  long size() {
     long size = 0;
     for (Segment segment : segments) {
       size += segment.size();
@@ -85,7 +85,7 @@ public final class AnswerTable {
   }
 
   /** Writes all answers. */
-  public void write(DataOutputStream out) throws IOException {
+  void write(DataOutputStream out) throws IOException {
     for (Segment segment : segments) {
       segment.write(out);
     }
@@ -96,7 +96,7 @@ public final class AnswerTable {
    *
    * @throws IOException when it is anything else, or can't be read
    */
-  public static AnswerTable read(DataInputStream in) throws IOException {
+  static AnswerTable read(DataInputStream in) throws IOException {
     AnswerTable table = new AnswerTable();
     for (Segment segment : table.segments) {
       segment.read(in);

@@ -46,6 +46,17 @@ final class AnswerWriter {
     pair.map(Comparison::weighing).ifPresent(this::weighing);
   }
 
+  void number(long number) {
+    out.unsigned(number);
+  }
+
+  /** A weighing under the key of its pair. */
+  void weighing(long high, long low, Weighing weighing) {
+    out.eight(high);
+    out.eight(low);
+    weighing(weighing);
+  }
+
   private void weighing(Weighing weighing) {
     out.unsigned(weighing.verdict().ordinal());
     out.unsigned(weighing.ground().ordinal());

@@ -11,9 +11,9 @@ import withers.matching.Verdict;
 import withers.matching.Weighing;
 
 /**
- * What a vault tells, with what it told before: what a contact is, and how two of them stand, is
- * asked of the vault once. Contacts that are not there are asked about anew, organisations by each
- * run.
+ * What a vault tells, with what it told before: what a contact is, how two of them stand, and how
+ * they compare trait by trait, is asked of the vault once. Contacts that are not there are asked
+ * about anew, organisations by each run.
  */
 final class KeptKnowledge implements Knowledge {
 
@@ -36,14 +36,16 @@ final class KeptKnowledge implements Knowledge {
 
   private final VaultKnowledge vault;
   private final AnswerTable answers;
+  private final Weighings weighings;
   private final Map<ContactRef, Known> organisations = new ConcurrentHashMap<>();
 
   /**
    * @param answers those of the same vault, directory, and rules of reading and matching
    */
-  KeptKnowledge(VaultKnowledge vault, AnswerTable answers) {
+  KeptKnowledge(VaultKnowledge vault, Answers answers) {
     this.vault = vault;
-    this.answers = answers;
+    this.answers = answers.table();
+    this.weighings = answers.weighings();
   }
 
   @Override
@@ -115,8 +117,8 @@ final class KeptKnowledge implements Knowledge {
 
   /** Symmetric, as what is kept is. */
   private int pair(ContactRef one, ContactRef other) {
-    long high = high(one) + high(other);
-    long low = (one.low() ^ other.low()) * SPREAD;
+    long high = high(one, other);
+    long low = low(one, other);
     int kept = answers.find(high, low);
     if (kept != AnswerTable.NONE) {
       return kept;
@@ -124,6 +126,14 @@ final class KeptKnowledge implements Knowledge {
     Optional<Standing> standing = vault.standing(one, other);
     standing.ifPresent(told -> answers.keep(high, low, answer(told)));
     return standing.map(KeptKnowledge::answer).orElse(PAIR | Verdict.CANNOT_TELL.ordinal());
+  }
+
+  private static long high(ContactRef one, ContactRef other) {
+    return high(one) + high(other);
+  }
+
+  private static long low(ContactRef one, ContactRef other) {
+    return (one.low() ^ other.low()) * SPREAD;
   }
 
   private static int answer(Standing told) {
@@ -137,7 +147,14 @@ final class KeptKnowledge implements Knowledge {
 
   @Override
   public Optional<Weighing> weigh(ContactRef one, ContactRef other) {
-    return vault.weigh(one, other);
+    Optional<Weighing> kept = weighings.find(high(one, other), low(one, other));
+    return kept.isPresent() ? kept : told(one, other);
+  }
+
+  private Optional<Weighing> told(ContactRef one, ContactRef other) {
+    Optional<Weighing> told = vault.weigh(one, other);
+    told.ifPresent(weighing -> weighings.keep(high(one, other), low(one, other), weighing));
+    return told;
   }
 
   @Override

@@ -49,11 +49,7 @@ public final class People {
    * @param answers of the same vault, directory and rules; what is asked anew is added
    */
   public People(
-      Directory directory,
-      FormFinder forms,
-      NormalForms maker,
-      Matcher matcher,
-      AnswerTable answers) {
+      Directory directory, FormFinder forms, NormalForms maker, Matcher matcher, Answers answers) {
     this(
         directory,
         new KeptKnowledge(new VaultKnowledge(directory, forms, maker, matcher), answers));

@@ -16,7 +16,7 @@ import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.contact.MemoryContactVault;
 import withers.contact.VaultKey;
-import withers.contacts.AnswerTable;
+import withers.contacts.Answers;
 import withers.contacts.FormFinder;
 import withers.contacts.People;
 import withers.fact.ChipEvent;
@@ -55,7 +55,7 @@ public final class World {
           FormFinder.anew(vault::findAll, FORMS),
           FORMS,
           Matcher.builtIn(),
-          new AnswerTable());
+          new Answers());
   private final List<Export> exports = new ArrayList<>();
 
   /** A world that knows everybody of the cast, and nothing else yet. */

@@ -84,22 +84,16 @@ final class Forming implements Callable<Integer> {
     for (Part part : Part.values()) {
       measure(part, contacts);
     }
-    print("read back", new ReadingBack(contacts));
     return 0;
   }
 
   private void measure(Part part, List<Located> contacts) {
     List<Located> only =
         contacts.stream().map(one -> new Located(one.country, part.of(one.contact))).toList();
-    print(part.word(), forms -> make(only, forms));
+    print(part.word(), only);
   }
 
-  /** Goes through all contacts, with readers by country that may have seen them before. */
-  @FunctionalInterface
-  private interface Pass {
-    void over(Map<String, NormalForms> forms);
-  }
-
+  /** With readers by country that may have seen the contacts before. */
   private void make(List<Located> contacts, Map<String, NormalForms> forms) {
     for (Located one : contacts) {
       NormalForms ofCountry = forms.computeIfAbsent(one.country, NormalForms::new);
@@ -107,39 +101,13 @@ final class Forming implements Callable<Integer> {
     }
   }
 
-  /** Takes back what was made of contacts before. */
-  private final class ReadingBack implements Pass {
-    private final List<Located> contacts;
-    private final List<byte[]> kept;
-
-    ReadingBack(List<Located> contacts) {
-      Map<String, NormalForms> forms = new HashMap<>();
-      this.contacts = contacts;
-      this.kept =
-          contacts.stream()
-              .map(
-                  one ->
-                      NormalForms.bytes(
-                          forms.computeIfAbsent(one.country, NormalForms::new).formed(one.contact)))
-              .toList();
-    }
-
-    @Override
-    public void over(Map<String, NormalForms> forms) {
-      for (int i = 0; i < kept.size(); i++) {
-        NormalForms ofCountry = forms.computeIfAbsent(contacts.get(i).country, NormalForms::new);
-        stated += ofCountry.read(kept.get(i)).form().isEmpty() ? 0 : 1;
-      }
-    }
-  }
-
-  private void print(String what, Pass pass) {
+  private void print(String what, List<Located> contacts) {
     List<Double> first = new ArrayList<>();
     List<Double> again = new ArrayList<>();
     for (int i = -warmUp; i < rounds; i++) {
       Map<String, NormalForms> forms = new HashMap<>();
-      double fresh = micros(pass, forms);
-      double known = micros(pass, forms);
+      double fresh = micros(contacts, forms);
+      double known = micros(contacts, forms);
       if (i >= 0) {
         first.add(fresh);
         again.add(known);
@@ -155,9 +123,9 @@ final class Forming implements Callable<Integer> {
   }
 
   /** Processor time for each contact. */
-  private double micros(Pass pass, Map<String, NormalForms> forms) {
+  private double micros(List<Located> contacts, Map<String, NormalForms> forms) {
     long before = THREADS.getCurrentThreadCpuTime();
-    pass.over(forms);
+    make(contacts, forms);
     return (THREADS.getCurrentThreadCpuTime() - before) / NANOS_IN_MICRO / (2.0 * pairs);
   }
 

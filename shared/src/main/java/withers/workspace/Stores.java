@@ -7,11 +7,9 @@ import java.util.Collection;
 import java.util.Optional;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault;
-import withers.contact.FormStore;
 import withers.contact.VaultKey;
 import withers.contact.VaultKeyFile;
 import withers.contact.sqlite.SqliteContactVault;
-import withers.contact.sqlite.SqliteFormStore;
 import withers.kafka.KafkaCluster;
 import withers.kafka.KafkaSettings;
 import withers.log.EventLog;
@@ -84,20 +82,10 @@ final class Stores {
         paths.contactVault(), VaultKeyFile.load(paths.vaultKey()), this::forget, upgrading);
   }
 
-  /** Nothing that was made of contacts outlives them. */
+  /** Nothing that was told of contacts outlives them. */
   private void forget(Collection<ContactRef> references) {
-    SqliteFormStore.forget(paths.normalForms(), references);
     try {
       Files.deleteIfExists(paths.answers());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  FormStore forms(String stamp) {
-    try {
-      OwnerOnly.folder(paths.cache());
-      return SqliteFormStore.open(paths.normalForms(), stamp);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import withers.contact.ContactVault;
-import withers.contact.FormStore;
 import withers.kafka.KafkaCluster;
 import withers.kafka.KafkaSettings;
 import withers.log.EventLog;
@@ -195,16 +194,6 @@ public final class Workspace {
    */
   public ContactVault openVault() {
     return stores().vault();
-  }
-
-  /**
-   * Opens the normal forms of contacts that are kept; close them when done. The caller holds the
-   * workspace's lock.
-   *
-   * @param stamp of what makes normal forms: those of another stamp are outdated
-   */
-  public FormStore openForms(String stamp) {
-    return stores().forms(stamp);
   }
 
   /** Something to be done while nobody else writes. */

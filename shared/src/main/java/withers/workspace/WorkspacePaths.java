@@ -66,16 +66,11 @@ public record WorkspacePaths(Path root) {
   }
 
   /**
-   * What the last export of each source held, and the normal forms of contacts: made again when it
-   * is deleted.
+   * What the last export of each source held, and what was told of contacts: made again when it is
+   * deleted.
    */
   public Path cache() {
     return root.resolve("cache");
-  }
-
-  /** Normal forms of contacts, which hold people's details as the vault does. */
-  public Path normalForms() {
-    return cache().resolve("normal-forms.db");
   }
 
   /** What was told of contacts by their references, without a detail of them. */

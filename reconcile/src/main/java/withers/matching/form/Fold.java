@@ -21,7 +21,8 @@ final class Fold {
   private static final int MOST_KEPT = 50_000;
 
   /** Transforms cost more than all the rest of a word. */
-  private static final Remembered<String> WORDS = new Remembered<>(MOST_KEPT, Fold::transformed);
+  private static final Remembered<String, String> WORDS =
+      new Remembered<>(MOST_KEPT, Fold::transformed);
 
   /** Those of our own lists: the transforms take longer to load than a short command may run. */
   private static final Map<String, String> OF_LISTS =

@@ -15,7 +15,7 @@ final class NameWords {
   private static final Soundex SOUNDEX = new Soundex();
   private static final ColognePhonetic COLOGNE = new ColognePhonetic();
 
-  private final Remembered<NameWord> known = new Remembered<>(MOST_KEPT, NameWords::make);
+  private final Remembered<String, NameWord> known = new Remembered<>(MOST_KEPT, NameWords::make);
 
   /** The word of a folded text of letters and digits. */
   NameWord of(String text) {

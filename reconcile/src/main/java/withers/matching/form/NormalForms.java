@@ -5,6 +5,7 @@ import com.ibm.icu.text.Transliterator;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.codec.language.Soundex;
 import withers.contact.Contact;
@@ -13,9 +14,16 @@ import withers.organisation.NameSpelling;
 /** Makes the normal form of contacts. Safe for several threads, and remembers what repeats. */
 public final class NormalForms {
 
-  private final NameWords words = new NameWords();
-  private final NameReader names = new NameReader(words);
+  /**
+   * Addresses that are remembered, some 700 bytes each: one person's records, which are read one
+   * after another, mostly have it alike. More would be remembered for nobody.
+   */
+  private static final int MOST_KEPT = 10_000;
+
+  private final NameReader names = new NameReader(new NameWords());
   private final PhoneReader phones;
+  private final Remembered<WrittenAddress, Optional<Address>> addresses =
+      new Remembered<>(MOST_KEPT, written -> AddressReader.read(written.contact()));
 
   /**
    * @param region the country whose rules read a phone without a country code: ISO 3166-1 alpha-2,
@@ -34,26 +42,12 @@ public final class NormalForms {
         wholeName(whole),
         read(contact.phones(), phones::read),
         read(contact.emails(), EmailReader::read),
-        AddressReader.read(contact));
+        addresses.of(WrittenAddress.of(contact)));
   }
 
   /** All that is asked of a contact. */
   public FormedContact formed(Contact contact) {
     return new FormedContact(of(contact), NameSpelling.key(contact.fullName()));
-  }
-
-  /** What was made of a contact, to be kept: equal for equal forms of one {@link #code}. */
-  public static byte[] bytes(FormedContact contact) {
-    return FormWriter.write(contact);
-  }
-
-  /**
-   * Takes back what {@link #bytes} gave.
-   *
-   * @param bytes written by a program with the same {@link #code}
-   */
-  public FormedContact read(byte[] bytes) {
-    return FormReader.read(bytes, words);
   }
 
   /** Classes that decide how contacts read, with all that stands in the packages of each. */

@@ -41,7 +41,7 @@ final class PhoneReader {
   private static final int SHORTEST_OF_TWO = 7;
 
   private final PhoneNumbers numbers;
-  private final Remembered<List<Phone>> read = new Remembered<>(MOST_KEPT, this::several);
+  private final Remembered<String, List<Phone>> read = new Remembered<>(MOST_KEPT, this::several);
 
   PhoneReader(String region) {
     numbers = new PhoneNumbers(region);

@@ -11,11 +11,12 @@ import java.io.StreamCorruptedException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.zip.CRC32C;
 import java.util.zip.CheckedInputStream;
 import java.util.zip.CheckedOutputStream;
-import withers.contacts.AnswerTable;
+import withers.contacts.Answers;
 import withers.workspace.OwnerOnly;
 import withers.workspace.Workspace;
 
@@ -24,7 +25,7 @@ import withers.workspace.Workspace;
  * be made again: one that is damaged, or was made by other rules, counts as not there.
  */
 record AnswerFile(Path path, String stamp) {
-  private static final int FORMAT = 1;
+  private static final int FORMAT = 2;
   private static final int BUFFER = 1 << 16;
 
   /**
@@ -55,7 +56,7 @@ record AnswerFile(Path path, String stamp) {
    *     some are lost, which must not go unnoticed: whoever is forgotten on request takes the file
    *     along.
    */
-  Optional<AnswerTable> read(long contacts) {
+  Optional<Answers> read(long contacts) {
     if (!Files.isRegularFile(path)) {
       return Optional.empty();
     }
@@ -66,28 +67,29 @@ record AnswerFile(Path path, String stamp) {
     }
   }
 
-  private Optional<AnswerTable> read(InputStream file, long contacts) throws IOException {
+  private Optional<Answers> read(InputStream file, long contacts) throws IOException {
     CheckedInputStream checked = new CheckedInputStream(file, new CRC32C());
     DataInputStream in = new DataInputStream(checked);
     if (in.readInt() != FORMAT || !in.readUTF().equals(stamp) || in.readLong() > contacts) {
       return Optional.empty();
     }
-    AnswerTable table = AnswerTable.read(in);
+    Answers.Unread unread = new Answers.Unread(in);
     long sum = checked.getChecksum().getValue();
     if (in.readLong() != sum) {
       throw new StreamCorruptedException("The checksum is another one");
     }
-    return Optional.of(table);
+    return Optional.of(unread.read());
   }
 
   /**
-   * Keeps these in place of what was kept. The folder is there: normal forms are kept in it.
+   * Keeps these in place of what was kept.
    *
    * @param contacts how many the vault holds
    * @return what people should know, if that can't be done
    */
-  Optional<String> write(AnswerTable answers, long contacts) {
+  Optional<String> write(Answers answers, long contacts) {
     try {
+      OwnerOnly.folder(Objects.requireNonNull(path.getParent()));
       OwnerOnly.replace(path, out -> write(answers, contacts, out));
       return Optional.empty();
     } catch (IOException e) {
@@ -95,7 +97,7 @@ record AnswerFile(Path path, String stamp) {
     }
   }
 
-  private void write(AnswerTable answers, long contacts, OutputStream file) throws IOException {
+  private void write(Answers answers, long contacts, OutputStream file) throws IOException {
     CheckedOutputStream checked =
         new CheckedOutputStream(new BufferedOutputStream(file, BUFFER), new CRC32C());
     DataOutputStream out = new DataOutputStream(checked);

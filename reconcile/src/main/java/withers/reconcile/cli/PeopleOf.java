@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.function.Function;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
-import withers.contacts.AnswerTable;
+import withers.contacts.Answers;
 import withers.contacts.FormFinder;
 import withers.contacts.People;
 import withers.matching.form.NormalForms;
@@ -44,7 +44,7 @@ public final class PeopleOf {
    * @param answers what was told of them before, by the same rules
    */
   public static People workspace(
-      Workspace workspace, FormFinder found, NormalForms forms, AnswerTable answers) {
+      Workspace workspace, FormFinder found, NormalForms forms, Answers answers) {
     return new People(
         workspace.directory(), found, forms, MatchingFile.matcher(workspace), answers);
   }

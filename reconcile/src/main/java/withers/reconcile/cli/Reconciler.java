@@ -44,12 +44,12 @@ public record Reconciler(
    * @throws withers.contact.VaultDamagedException when contacts are lost; nothing was recorded
    */
   public RunResult run(Scope scope, Progress progress) {
-    try (Stores stores = Stores.open(workspace);
-        KeptForms forms = new KeptForms(workspace, stores)) {
-      People people = forms.people();
+    try (Stores stores = Stores.open(workspace)) {
+      KeptAnswers answers = new KeptAnswers(workspace, stores);
+      People people = answers.people();
       LogSnapshot log = stores.log().snapshot();
       Outcome outcome = reconciliation(people, progress).judge(log, scope);
-      forms.kept().forEach(notes);
+      answers.kept().forEach(notes);
       crew.map(CrewText::of).orElse(List.of()).forEach(notes);
       stores.requireForgotten(people.missing());
       workspace.points().reached(Point.RUN_JUDGED);

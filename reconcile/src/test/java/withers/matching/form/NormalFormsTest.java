@@ -13,7 +13,6 @@ import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import withers.contact.Contact;
 import withers.corpus.Corpus;
@@ -103,9 +102,6 @@ class NormalFormsTest {
           "Ⅳ",
           "٣");
 
-  /** Reads what is kept; no contact was ever read by it. */
-  private static final NormalForms OTHER_FORMS = new NormalForms("ZZ");
-
   private final NormalForms forms = new NormalForms("GB");
 
   @ParameterizedTest
@@ -117,32 +113,6 @@ class NormalFormsTest {
       NormalForms fresh = new NormalForms(REGIONS.get(i % REGIONS.size()));
       assertThat(fresh.of(contact)).as("seed %d, contact %d", seed, i).isEqualTo(fresh.of(contact));
     }
-  }
-
-  @ParameterizedTest
-  @ValueSource(longs = {4, 5, 6})
-  void whatever_is_written_what_was_made_of_it_can_be_kept_and_read_back(long seed) {
-    Random random = new Random(seed);
-    for (int i = 0; i < 3000; i++) {
-      assertReadBack(contact(random), "seed %d, contact %d".formatted(seed, i));
-    }
-  }
-
-  @ParameterizedTest
-  @EnumSource(Mix.class)
-  void the_corpus_contacts_can_be_kept_and_read_back(Mix mix) {
-    new Corpus(mix)
-        .pairs(3000)
-        .flatMap(pair -> Stream.of(pair.one(), pair.other()))
-        .forEach(contact -> assertReadBack(contact, mix.name()));
-  }
-
-  /** Equal in all parts, and equal bytes again. */
-  private void assertReadBack(Contact contact, String which) {
-    FormedContact made = forms.formed(contact);
-    FormedContact readBack = OTHER_FORMS.read(NormalForms.bytes(made));
-    assertThat(readBack).as(which).isEqualTo(made);
-    assertThat(NormalForms.bytes(readBack)).as(which).isEqualTo(NormalForms.bytes(made));
   }
 
   private static Contact contact(Random random) {

@@ -22,7 +22,6 @@ import withers.log.EventLog;
 import withers.log.LogDamagedException;
 import withers.reconcile.cli.RunStore;
 import withers.report.backup.Examination;
-import withers.sqlite.SqliteCopy;
 import withers.workspace.Workspace;
 
 /** Examines a workspace. */
@@ -103,10 +102,6 @@ public final class VerifyCommand implements Callable<Integer> {
   /** Files that are damaged and can be made again, by their place in the workspace. */
   private static List<String> derived(Workspace workspace) throws IOException {
     List<String> damaged = new ArrayList<>();
-    Path forms = workspace.paths().normalForms();
-    if (Files.exists(forms) && !SqliteCopy.problems(forms).isEmpty()) {
-      damaged.add(workspace.paths().shown(forms));
-    }
     for (String run : runs(workspace.paths().runs())) {
       if (!isReadable(run, workspace)) {
         damaged.add("runs/" + run + "/run.json");

@@ -227,16 +227,21 @@ class BackupTest {
 
   @Test
   void what_can_be_made_again_is_thrown_away_when_damaged() throws IOException {
-    Path forms = folder.resolve("cache/normal-forms.db");
-    Files.writeString(forms, "no forms at all");
+    String before = findings(folder);
+    Path told;
+    try (Stream<Path> runs = Files.walk(folder.resolve("runs"))) {
+      told = runs.filter(path -> path.endsWith("run.json")).findFirst().orElseThrow();
+    }
+    Files.writeString(told, "no run at all");
     CommandRun found = run(OCTOBER, folder, "verify");
     assertThat(found.code()).isEqualTo(ExitCode.ATTENTION.number());
-    assertThat(found.err()).contains("cache/normal-forms.db", "--repair");
+    assertThat(found.err()).contains("run.json", "--repair");
     assertThat(run(OCTOBER, folder, "verify", "--repair").code())
         .isEqualTo(ExitCode.ATTENTION.number());
-    assertThat(run(OCTOBER, folder, "verify").code()).isZero();
+    assertThat(told).doesNotExist();
     assertThat(run(SEPTEMBER, folder, "reconcile").code()).isZero();
-    assertThat(forms).isNotEmptyFile();
+    assertThat(findings(folder)).isEqualTo(before);
+    assertThat(run(OCTOBER, folder, "verify").code()).isZero();
   }
 
   @Test

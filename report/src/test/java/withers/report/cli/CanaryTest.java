@@ -170,7 +170,7 @@ class CanaryTest {
   }
 
   @Test
-  void files_of_the_workspace_that_name_the_person_are_the_clinic_s_own_the_vault_and_its_forms()
+  void files_of_the_workspace_that_name_the_person_are_the_clinic_s_own_and_the_vault()
       throws IOException {
     assertThat(Canary.placesIn(folder)).isNotEmpty().allMatch(CanaryTest::mayNameIt, "may name it");
     assertThat(Canary.placesIn(folder))
@@ -184,7 +184,6 @@ class CanaryTest {
   private static boolean mayNameIt(String place) {
     return place.equals("inbox/" + EXPORT)
         || place.matches("log/contacts\\.db(-wal)?")
-        || place.equals("cache/normal-forms.db")
         || place.matches("lists/[^/]*/" + CLINIC + "/list\\.(html|xlsx|csv)")
         || place.matches("outbox/[^/]*/" + CLINIC + "\\.eml")
         || place.matches("quarantine/pellerwick-patients.*");

@@ -207,7 +207,7 @@ class ForgetTest {
   @Test
   void a_month_later_no_file_holds_a_trace_of_the_person() throws IOException {
     assertThat(before)
-        .contains("log/contacts.db", "cache/normal-forms.db")
+        .contains("log/contacts.db")
         .anyMatch(place -> place.startsWith("quarantine/"))
         .anyMatch(place -> place.endsWith("list.xlsx"))
         .anyMatch(place -> place.endsWith(".eml"))
