@@ -215,14 +215,12 @@ public final class ChangeDetector {
 
   /** Tells what is to be remembered, after {@link #conclude}: of every record in memory. */
   public void remember(Memo memo) {
-    history
-        .timelines()
-        .forEach(
-            (key, timeline) ->
-                memo.on(
-                    key,
-                    () -> TimelineForm.write(timeline),
-                    new Standing(timeline.isListed(), timeline.isPlain(), timeline.isChanged())));
+    history.forEach(
+        (key, timeline) ->
+            memo.on(
+                key,
+                () -> TimelineForm.write(timeline),
+                new Standing(timeline.isListed(), timeline.isPlain(), timeline.isChanged())));
   }
 
   /** How many records the full exports list, this one among them, after {@link #conclude}. */

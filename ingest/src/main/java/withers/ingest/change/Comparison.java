@@ -30,6 +30,7 @@ final class Comparison {
   private final boolean mayRekey;
   private final Map<RecordKey, Version> fresh = new HashMap<>();
   private long repeatedKeys;
+  private long missing;
 
   Comparison(
       History history,
@@ -65,6 +66,7 @@ final class Comparison {
       insert(key, timeline, version, day);
     }
     timeline.markSeen();
+    history.keep(key, timeline);
     return isNew;
   }
 
@@ -74,7 +76,7 @@ final class Comparison {
       return Rekeying.NONE;
     }
     Map<RecordKey, Version> missing = new HashMap<>();
-    history.timelines().forEach((key, timeline) -> gather(key, timeline, missing));
+    history.forEach((key, timeline) -> gather(key, timeline, missing));
     return RekeyingFinder.find(missing, fresh);
   }
 
@@ -115,14 +117,16 @@ final class Comparison {
    * @return how many records are no longer listed by this export
    */
   long conclude() {
-    long missing = 0;
-    for (Map.Entry<RecordKey, Timeline> entry : history.timelines().entrySet()) {
-      if (isMissing(entry.getValue())) {
-        insert(entry.getKey(), entry.getValue(), Version.ABSENT, day);
-        missing++;
-      }
-    }
+    history.forEach(this::conclude);
     return missing;
+  }
+
+  private void conclude(RecordKey key, Timeline timeline) {
+    if (isMissing(timeline)) {
+      insert(key, timeline, Version.ABSENT, day);
+      history.keep(key, timeline);
+      missing++;
+    }
   }
 
   private boolean isMissing(Timeline timeline) {

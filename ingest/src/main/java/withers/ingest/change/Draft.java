@@ -1,44 +1,56 @@
 package withers.ingest.change;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import withers.fact.ChipEvent;
+import withers.codec.ByteReader;
+import withers.codec.Bytes;
 import withers.fact.Locator;
-import withers.fact.Slot;
-import withers.id.ImportId;
 
 /**
- * A version whose statements are being gathered from the log. They belong together when one import
- * read them at one place, or restated them, for one export date.
+ * A version, or a part of one, whose statements are being gathered from the log. They belong
+ * together when one import read them at one place, or restated them, for one export date.
+ *
+ * @param importNumber tells the imports of a log from each other
+ * @param day export date, as a day of the epoch
  */
-final class Draft {
+record Draft(int importNumber, Locator locator, int day, Version version) {
 
-  private final ImportId importId;
-  private final Locator locator;
-  private final int day;
-  private final VersionBuilder version;
-
-  Draft(ImportId importId, ChipEvent first, Optional<Slot> windowSlot) {
-    this.importId = importId;
-    this.locator = first.origin().locator();
-    this.day = (int) first.origin().exportDate().toEpochDay();
-    this.version = new VersionBuilder(windowSlot);
+  boolean belongsTo(Draft other) {
+    return importNumber == other.importNumber && day == other.day && locator.equals(other.locator);
   }
 
-  boolean takes(ImportId id, ChipEvent statement) {
-    return importId.equals(id)
-        && locator.equals(statement.origin().locator())
-        && day == statement.origin().exportDate().toEpochDay();
+  Draft with(Draft part) {
+    VersionBuilder both = new VersionBuilder(Optional.empty());
+    both.add(version);
+    both.add(part.version);
+    return new Draft(importNumber, locator, day, both.build());
   }
 
-  void add(ChipEvent statement) {
-    version.add(statement);
+  static byte[] write(List<Draft> drafts) {
+    Bytes out = new Bytes();
+    out.unsigned(drafts.size());
+    drafts.forEach(draft -> draft.write(out));
+    return out.toArray();
   }
 
-  int day() {
-    return day;
+  private void write(Bytes out) {
+    out.unsigned(importNumber);
+    out.unsigned(locator.file());
+    out.unsigned(locator.line());
+    out.signed(day);
+    VersionForm.write(version, out);
   }
 
-  Version version() {
-    return version.build();
+  /** What was written, as a list that can be changed. */
+  static List<Draft> read(byte[] bytes) {
+    ByteReader in = new ByteReader(bytes);
+    List<Draft> drafts = new ArrayList<>();
+    for (int left = in.length("drafts"); left > 0; left--) {
+      int importNumber = (int) in.unsigned();
+      Locator locator = new Locator((int) in.unsigned(), in.unsigned());
+      drafts.add(new Draft(importNumber, locator, (int) in.signed(), VersionForm.read(in)));
+    }
+    return drafts;
   }
 }

@@ -1,8 +1,7 @@
 package withers.ingest.change;
 
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import withers.id.RecordKey;
 
@@ -12,7 +11,7 @@ import withers.id.RecordKey;
  */
 final class History {
 
-  private final Map<RecordKey, Timeline> timelines = new HashMap<>();
+  private final PackedTimelines timelines = new PackedTimelines();
   private final Snapshots snapshots = new Snapshots();
   private final Renames renames = new Renames();
   private final Function<RecordKey, Optional<byte[]>> remembered;
@@ -41,26 +40,35 @@ final class History {
     return whole;
   }
 
+  /** The timeline of a record. {@linkplain #keep Keep} it when it has been changed. */
   Timeline timeline(RecordKey key) {
-    return timelines.computeIfAbsent(key, this::bring);
+    return timelines.find(key).or(() -> bring(key)).orElseGet(Timeline::new);
   }
 
-  private Timeline bring(RecordKey key) {
+  private Optional<Timeline> bring(RecordKey key) {
     Optional<Timeline> known = remembered.apply(key).map(TimelineForm::read);
-    known.ifPresent(elsewhere::remove);
-    return known.orElseGet(Timeline::new);
+    known.ifPresent(
+        timeline -> {
+          elsewhere.remove(timeline);
+          keep(key, timeline);
+        });
+    return known;
+  }
+
+  void keep(RecordKey key, Timeline timeline) {
+    timelines.keep(key, timeline);
   }
 
   /** Counts over all records, those elsewhere too. */
   Listings listings() {
     Listings all = elsewhere.at(snapshots.full());
-    timelines.values().forEach(all::add);
+    forEach((key, timeline) -> all.add(timeline));
     return all;
   }
 
-  /** The timelines in memory. */
-  Map<RecordKey, Timeline> timelines() {
-    return timelines;
+  /** Shows the timelines in memory. Of them that one alone may meanwhile be kept anew. */
+  void forEach(BiConsumer<RecordKey, Timeline> visitor) {
+    timelines.forEach(visitor);
   }
 
   Snapshots snapshots() {

@@ -2,26 +2,25 @@ package withers.ingest.change;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import withers.fact.ChipEvent;
 import withers.fact.Fact;
 import withers.fact.Slot;
-import withers.id.ImportId;
 import withers.id.RecordKey;
 import withers.log.ImportMarker;
 
 /** Rebuilds what a source has said so far from the log, by replaying this source's imports only. */
 final class HistoryReader {
 
-  private final Optional<Slot> windowSlot;
-  private final Map<RecordKey, List<Draft>> drafts = new HashMap<>();
+  private final Drafts drafts;
   private final Map<RecordKey, List<Integer>> unlisted = new HashMap<>();
   private final History history = new History();
 
   private HistoryReader(Optional<Slot> windowSlot) {
-    this.windowSlot = windowSlot;
+    this.drafts = new Drafts(windowSlot);
   }
 
   static History read(SourceLog log, Optional<Slot> windowSlot) {
@@ -69,44 +68,42 @@ final class HistoryReader {
     } else if (event.fact() instanceof Fact.NoLongerListed) {
       unlisted.computeIfAbsent(key, k -> new ArrayList<>(1)).add(day);
     } else if (!(event.fact() instanceof Fact.Withdrawn)) {
-      draft(key, marker.id(), event).add(event);
+      drafts.add(event, marker.id());
     }
-  }
-
-  private Draft draft(RecordKey key, ImportId importId, ChipEvent event) {
-    List<Draft> ofRecord = drafts.computeIfAbsent(key, k -> new ArrayList<>(1));
-    for (int i = ofRecord.size() - 1; i >= 0; i--) {
-      if (ofRecord.get(i).takes(importId, event)) {
-        return ofRecord.get(i);
-      }
-    }
-    Draft draft = new Draft(importId, event, windowSlot);
-    ofRecord.add(draft);
-    return draft;
   }
 
   private History finish() {
-    drafts.forEach(
-        (key, ofRecord) ->
-            ofRecord.forEach(d -> add(timeline(key, d.day()), d.day(), d.version())));
+    drafts.drain(this::add);
     // A disappearance that stands beside a version of its own day is a consequence of that version.
-    unlisted.forEach((key, days) -> days.forEach(day -> addAbsence(timeline(key, day), day)));
+    unlisted.forEach((key, days) -> days.forEach(day -> addAbsence(key, day)));
     return history;
   }
 
-  private Timeline timeline(RecordKey key, int day) {
-    return history.timeline(history.renames().current(key, day));
-  }
-
-  private static void add(Timeline timeline, int day, Version version) {
-    if (!timeline.has(day, version)) {
-      timeline.add(day, version);
+  private void add(RecordKey stated, List<Draft> drafts) {
+    Map<RecordKey, List<Draft>> byKey = new LinkedHashMap<>();
+    for (Draft draft : drafts) {
+      RecordKey key = history.renames().current(stated, draft.day());
+      byKey.computeIfAbsent(key, k -> new ArrayList<>(1)).add(draft);
     }
+    byKey.forEach(this::keep);
   }
 
-  private static void addAbsence(Timeline timeline, int day) {
+  private void keep(RecordKey key, List<Draft> drafts) {
+    Timeline timeline = history.timeline(key);
+    for (Draft draft : drafts) {
+      if (!timeline.has(draft.day(), draft.version())) {
+        timeline.add(draft.day(), draft.version());
+      }
+    }
+    history.keep(key, timeline);
+  }
+
+  private void addAbsence(RecordKey stated, int day) {
+    RecordKey key = history.renames().current(stated, day);
+    Timeline timeline = history.timeline(key);
     if (!timeline.speaksAt(day)) {
       timeline.add(day, Version.ABSENT);
+      history.keep(key, timeline);
     }
   }
 }

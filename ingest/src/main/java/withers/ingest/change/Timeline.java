@@ -19,7 +19,7 @@ final class Timeline {
 
   private Told[] told = NOTHING;
   private boolean seen;
-  private int remembered;
+  private boolean changed;
 
   /** Notes a point; points of one day keep the order in which they came. */
   void add(int day, Version version) {
@@ -31,6 +31,7 @@ final class Timeline {
     System.arraycopy(told, at, more, at + 1, told.length - at);
     more[at] = new Told(day, version);
     told = more;
+    changed = true;
   }
 
   /** Whether this very version is told at this very day. */
@@ -163,13 +164,14 @@ final class Timeline {
     return told[told.length - 1].day();
   }
 
+  /** What it holds now is no change. */
   void markAsRemembered() {
-    remembered = told.length;
+    changed = false;
   }
 
   /** Whether points were added since it was remembered. */
   boolean isChanged() {
-    return told.length != remembered;
+    return changed;
   }
 
   boolean isEmpty() {

@@ -7,7 +7,6 @@ import withers.codec.StatementDigest;
 import withers.fact.ChipEvent;
 import withers.fact.Fact;
 import withers.fact.Slot;
-import withers.fact.Subject;
 
 /**
  * Puts a version together from its statements, in any order: the digest of a version is the sum of
@@ -34,7 +33,7 @@ final class VersionBuilder {
     StatementDigest digest = StatementDigest.of(statement);
     high += digest.high();
     low += digest.low();
-    place(statement.subject(), slot);
+    place(new Place(statement.subject(), Place.bit(slot)));
     if (windowSlot.isPresent() && windowSlot.get() == slot) {
       statement.date().ifPresent(date -> day = Math.max(day, (int) date.toEpochDay()));
     }
@@ -43,22 +42,32 @@ final class VersionBuilder {
     }
   }
 
-  private void place(Subject subject, Slot slot) {
+  /** Adds all statements of a part of the version that was put together before. */
+  void add(Version part) {
+    high += part.high();
+    low += part.low();
+    part.places().forEach(this::place);
+    day = Math.max(day, part.day());
+    links = part.links().isEmpty() ? links : part.links();
+  }
+
+  private void place(Place place) {
     for (int i = 0; i < places.size(); i++) {
-      if (places.get(i).subject().equals(subject)) {
-        places.set(i, filled(places.get(i), slot));
+      if (places.get(i).subject().equals(place.subject())) {
+        places.set(i, filled(places.get(i), place.slots()));
         return;
       }
     }
-    places.add(new Place(subject, Place.bit(slot)));
+    places.add(place);
   }
 
-  private static Place filled(Place place, Slot slot) {
-    if ((place.slots() & Place.bit(slot)) != 0) {
+  private static Place filled(Place place, int slots) {
+    if ((place.slots() & slots) != 0) {
       throw new IllegalStateException(
-          "Expected one statement for each slot and subject of a row, but found two in " + slot);
+          "Expected one statement for each slot and subject of a row, but found two in "
+              + Place.slots(place.slots() & slots));
     }
-    return new Place(place.subject(), place.slots() | Place.bit(slot));
+    return new Place(place.subject(), place.slots() | slots);
   }
 
   Version build() {

@@ -5,9 +5,25 @@ final class KeyIndex {
 
   private static final int FIRST = 1024;
 
-  private long[] hashes = new long[FIRST];
-  private int[] slots = new int[FIRST]; // number + 1; 0 for none
+  private long[] hashes;
+  private int[] slots; // number + 1; 0 for none
   private int size;
+
+  /** An index of any size. */
+  KeyIndex() {
+    this(0);
+  }
+
+  /**
+   * An index that need not grow for so many: while one grows there are two of it.
+   *
+   * @param expected from 0; more find room too
+   */
+  KeyIndex(int expected) {
+    int room = Math.max(FIRST, Integer.highestOneBit(expected) << 2);
+    this.hashes = new long[room];
+    this.slots = new int[room];
+  }
 
   /**
    * Adds a number.

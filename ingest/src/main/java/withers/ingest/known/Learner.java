@@ -94,7 +94,7 @@ public final class Learner implements AutoCloseable {
     if (givenUp || start.isEmpty()) {
       return (parent, date) -> cache.clear();
     }
-    try (Timelines.Writer timelines = new Timelines.Writer(cache, key);
+    try (Timelines.Writer timelines = new Timelines.Writer(cache, key, firsts.size());
         OrderWriter order = new OrderWriter(cache)) {
       return prepare(detector, timelines, order);
     } catch (UnrecognisableException e) {

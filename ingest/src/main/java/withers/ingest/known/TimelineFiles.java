@@ -116,7 +116,7 @@ final class TimelineFiles {
     private Changes(Cache cache, HashKey key, int start, int kept) throws IOException {
       this.start = start;
       this.kept = kept;
-      this.writer = new Timelines.Writer(cache, key);
+      this.writer = new Timelines.Writer(cache, key, 0);
     }
 
     @Override

@@ -135,10 +135,14 @@ final class Timelines {
     private final String name;
     private final CacheFile file;
     private final RecordHash hash;
-    private final KeyIndex index = new KeyIndex();
+    private final KeyIndex index;
     private int length;
 
-    Writer(Cache cache, HashKey key) throws IOException {
+    /**
+     * @param expected about how many entries there will be
+     */
+    Writer(Cache cache, HashKey key, int expected) throws IOException {
+      this.index = new KeyIndex(expected);
       this.name = cache.newName("timelines");
       this.file = new CacheFile(cache.folder().resolve(name));
       this.hash = new RecordHash(key);
