@@ -86,7 +86,13 @@ public final class PartitionReader {
   }
 
   private List<History> histories(int partition, Set<ChipNumber> chips) {
-    Map<ChipNumber, List<Stated>> stated = replay(partition, chips::contains);
+    Map<ChipNumber, List<Stated>> stated = new HashMap<>();
+    log.replayAbout(
+        chips,
+        Streams.CHIPS,
+        partition,
+        sources::hears,
+        (event, marker) -> keep(event, marker, chips::contains, stated));
     return chips.stream().map(chip -> history(chip, stated.getOrDefault(chip, List.of()))).toList();
   }
 

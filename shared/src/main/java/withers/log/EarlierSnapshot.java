@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import withers.chip.ChipNumber;
 import withers.id.ImportId;
 
 /**
@@ -43,6 +44,20 @@ public record EarlierSnapshot(LogSnapshot log, List<ImportMarker> markers, Set<I
       int partition,
       Predicate<ImportMarker> which,
       Handler<? super E> handler) {
-    log.replay(stream, partition, which.and(marker -> ids.contains(marker.id())), handler);
+    log.replay(stream, partition, which.and(this::isEarlier), handler);
+  }
+
+  @Override
+  public <E> void replayAbout(
+      Set<ChipNumber> chips,
+      LogStream<E> stream,
+      int partition,
+      Predicate<ImportMarker> which,
+      Handler<? super E> handler) {
+    log.replayAbout(chips, stream, partition, which.and(this::isEarlier), handler);
+  }
+
+  private boolean isEarlier(ImportMarker marker) {
+    return ids.contains(marker.id());
   }
 }

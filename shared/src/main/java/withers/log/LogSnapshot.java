@@ -2,7 +2,9 @@ package withers.log;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import withers.chip.ChipNumber;
 import withers.id.SourceId;
 
 /**
@@ -32,6 +34,22 @@ public interface LogSnapshot {
       int partition,
       Predicate<ImportMarker> which,
       Handler<? super E> handler);
+
+  /**
+   * Replays a partition for who only listens to what is said of some chips: events about those are
+   * replayed as {@link #replay} does, others may be passed over.
+   *
+   * @throws LogDamagedException as for {@link #replay}, but damage of what is passed over may go
+   *     unnoticed
+   */
+  default <E> void replayAbout(
+      Set<ChipNumber> chips,
+      LogStream<E> stream,
+      int partition,
+      Predicate<ImportMarker> which,
+      Handler<? super E> handler) {
+    replay(stream, partition, which, handler);
+  }
 
   default <E> void replay(LogStream<E> stream, int partition, Handler<? super E> handler) {
     replay(stream, partition, marker -> true, handler);

@@ -61,6 +61,15 @@ public final class OwnerOnly {
     return FileChannel.open(file, Set.of(options), FILE);
   }
 
+  /** Opens a file for writing, empty, and makes its folder when it is missing. */
+  public static FileChannel openAnew(Path folder, String name) throws IOException {
+    return open(
+        folder(folder).resolve(name),
+        StandardOpenOption.CREATE,
+        StandardOpenOption.TRUNCATE_EXISTING,
+        StandardOpenOption.WRITE);
+  }
+
   /**
    * Writes a new file, durable on return.
    *

@@ -14,6 +14,7 @@ import withers.kafka.KafkaCluster;
 import withers.kafka.KafkaSettings;
 import withers.log.EventLog;
 import withers.log.kafka.KafkaEventLog;
+import withers.log.sqlite.ChipFilters;
 import withers.log.sqlite.SqliteEventLog;
 import withers.sqlite.Upgrading;
 
@@ -41,7 +42,8 @@ final class Stores {
 
   private EventLog embeddedLog() {
     folder();
-    return SqliteEventLog.open(paths.eventLog(), upgrading);
+    return SqliteEventLog.open(
+        paths.eventLog(), upgrading, ChipFilters.in(paths.chipFilters(), OwnerOnly::openAnew));
   }
 
   private EventLog kafkaLog(KafkaSettings settings) {

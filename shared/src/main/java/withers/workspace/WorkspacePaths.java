@@ -78,6 +78,11 @@ public record WorkspacePaths(Path root) {
     return cache().resolve("answers");
   }
 
+  /** Which chips the chunks of the embedded log speak of; no source's name has a dot. */
+  public Path chipFilters() {
+    return cache().resolve("chips.filters");
+  }
+
   /** What each run found. */
   public Path runs() {
     return root.resolve("runs");

@@ -71,7 +71,13 @@ class EventLogContractTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"LOSES_THE_LAST_EVENT", "DUPLICATES_BATCHES", "ORDERS_BY_APPEND", "LIVE_SNAPSHOTS"})
+  @CsvSource({
+    "LOSES_THE_LAST_EVENT",
+    "DUPLICATES_BATCHES",
+    "ORDERS_BY_APPEND",
+    "LIVE_SNAPSHOTS",
+    "PASSES_OVER_TOO_MUCH"
+  })
   void random_scripts_notice_too(Fault wrong) {
     fault = wrong;
     String test = "a_random_script_leaves_what_a_simple_model_holds";

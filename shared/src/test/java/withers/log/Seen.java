@@ -2,7 +2,11 @@ package withers.log;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import withers.chip.ChipNumber;
+import withers.fact.ChipEvent;
 import withers.id.ImportId;
 
 /** What a replay handed over: the event, and whose it is. */
@@ -18,6 +22,27 @@ record Seen(Object event, ImportId by) {
     snapshot.replay(
         stream, partition, which, (event, marker) -> seen.add(new Seen(event, marker.id())));
     return seen;
+  }
+
+  /** What is said of some chips, as it is seen by who only listens to that. */
+  static List<Seen> about(
+      Set<ChipNumber> chips, LogSnapshot snapshot, LogStream<?> stream, int partition) {
+    List<Seen> seen = new ArrayList<>();
+    snapshot.replayAbout(
+        chips,
+        stream,
+        partition,
+        marker -> true,
+        (event, marker) -> seen.add(new Seen(event, marker.id())));
+    return about(chips, seen);
+  }
+
+  static List<Seen> about(Set<ChipNumber> chips, List<Seen> seen) {
+    return seen.stream().filter(one -> one.chip().filter(chips::contains).isPresent()).toList();
+  }
+
+  Optional<ChipNumber> chip() {
+    return event instanceof ChipEvent said ? said.subject().chip() : Optional.empty();
   }
 
   static List<Seen> by(ImportId id, List<?> events) {

@@ -37,6 +37,10 @@ record Chunk(ChunkPlace place, int events, int length, long checksum, Body body)
         place, events, plain.length, checksum(place, events, plain.length, body), body);
   }
 
+  ChunkHead head() {
+    return new ChunkHead(place.sequence(), place.piece(), events, checksum);
+  }
+
   /**
    * The bytes before compression.
    *

@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import withers.codec.Streams;
 import withers.id.ImportId;
@@ -31,15 +32,17 @@ public final class SqliteEventLog implements EventLog {
 
   private final SqliteFile file;
   private final Connection writer;
+  private final ChipFilters filters;
 
   /** What was read of the markers so far: they are never changed, only added to. */
   private List<Committed> markers = List.of();
 
   private boolean closed;
 
-  private SqliteEventLog(SqliteFile file, Connection writer) {
+  private SqliteEventLog(SqliteFile file, Connection writer, ChipFilters filters) {
     this.file = file;
     this.writer = writer;
+    this.filters = filters;
   }
 
   /**
@@ -50,21 +53,23 @@ public final class SqliteEventLog implements EventLog {
    * @throws withers.log.LogDamagedException when SQLite finds it damaged
    */
   public static SqliteEventLog open(Path path) {
-    return open(path, Upgrading.REFUSED);
+    return open(path, Upgrading.REFUSED, ChipFilters.NONE);
   }
 
   /**
    * Opens the log as {@link #open(Path)} does.
    *
    * @param upgrading what stands around bringing up a log that an older program wrote
+   * @param filters are made for what is appended, and spare reading all for a few chips; this log's
+   *     alone
    */
-  public static SqliteEventLog open(Path path, Upgrading upgrading) {
-    return open(new SqliteFile(path, LogSchema.FORMAT, upgrading));
+  public static SqliteEventLog open(Path path, Upgrading upgrading, ChipFilters filters) {
+    return open(new SqliteFile(path, LogSchema.FORMAT, upgrading), filters);
   }
 
-  static SqliteEventLog open(SqliteFile file) {
+  static SqliteEventLog open(SqliteFile file, ChipFilters filters) {
     Connection writer = file.openForWriting();
-    SqliteEventLog log = new SqliteEventLog(file, writer);
+    SqliteEventLog log = new SqliteEventLog(file, writer, filters);
     try {
       file.writing(writer, log::registerStreams);
       return log;
@@ -93,11 +98,15 @@ public final class SqliteEventLog implements EventLog {
 
   @Override
   public Appending prepare(List<? extends Batch<?>> batches) {
-    List<Chunk> chunks = batches.parallelStream().flatMap(batch -> chunks(batch).stream()).toList();
+    List<Encoded> chunks =
+        batches.parallelStream().flatMap(batch -> chunks(batch).stream()).toList();
     return () -> append(batches, chunks);
   }
 
-  private synchronized void append(List<? extends Batch<?>> batches, List<Chunk> chunks) {
+  /** A chunk, and which chips it speaks of where that is worth having. */
+  private record Encoded(Chunk chunk, Optional<ChipFilter> filter) {}
+
+  private synchronized void append(List<? extends Batch<?>> batches, List<Encoded> chunks) {
     Set<ImportId> imports = new HashSet<>();
     Set<LogStream<?>> streams = new HashSet<>();
     batches.forEach(batch -> imports.add(batch.importId()));
@@ -110,13 +119,14 @@ public final class SqliteEventLog implements EventLog {
           for (LogStream<?> stream : streams) {
             StreamTable.register(writer, stream);
           }
-          ChunkTable.insert(writer, chunks);
+          ChunkTable.insert(writer, chunks.stream().map(Encoded::chunk).toList());
           return chunks;
         });
+    chunks.forEach(one -> one.filter.ifPresent(filter -> filters.add(one.chunk, filter)));
   }
 
-  private static <E> List<Chunk> chunks(Batch<E> batch) {
-    List<Chunk> chunks = new ArrayList<>();
+  private <E> List<Encoded> chunks(Batch<E> batch) {
+    List<Encoded> chunks = new ArrayList<>();
     List<E> events = batch.events();
     for (int from = 0; from < events.size(); from += CHUNK) {
       List<E> piece = events.subList(from, Math.min(events.size(), from + CHUNK));
@@ -127,7 +137,10 @@ public final class SqliteEventLog implements EventLog {
               batch.importId(),
               batch.sequence(),
               chunks.size());
-      chunks.add(Chunk.of(place, piece.size(), batch.stream().codec().encode(piece)));
+      chunks.add(
+          new Encoded(
+              Chunk.of(place, piece.size(), batch.stream().codec().encode(piece)),
+              filters.of(batch.stream(), piece)));
     }
     return chunks;
   }
@@ -143,6 +156,7 @@ public final class SqliteEventLog implements EventLog {
           MarkerTable.insert(writer, marker, ChunkTable.contents(writer, marker.id()));
           return marker;
         });
+    filters.commit(marker.id());
   }
 
   @Override
@@ -152,13 +166,26 @@ public final class SqliteEventLog implements EventLog {
         writer,
         () -> {
           markers = MarkerTable.withNewer(writer, markers);
-          return new SqliteSnapshot(file, StreamTable.all(writer), markers);
+          return new SqliteSnapshot(file, StreamTable.all(writer), markers, filters);
         });
   }
 
   @Override
   public synchronized long sweep() {
-    return writing(() -> ChunkTable.sweep(writer));
+    long swept = writing(() -> ChunkTable.sweep(writer));
+    filters.clear();
+    makeMissingFilters();
+    return swept;
+  }
+
+  private void makeMissingFilters() {
+    file.reading(
+        writer,
+        () -> {
+          markers = MarkerTable.withNewer(writer, markers);
+          new MissingFilters(writer, filters).make(markers);
+          return markers;
+        });
   }
 
   @Override

@@ -4,7 +4,10 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import withers.chip.ChipNumber;
 import withers.log.Contents;
 import withers.log.ImportMarker;
 import withers.log.LogDamagedException;
@@ -17,8 +20,10 @@ import withers.sqlite.SqliteFile;
  * something to read has a connection of its own.
  *
  * @param streams with how many partitions each was begun
+ * @param filters tell which chunks need not be read
  */
-record SqliteSnapshot(SqliteFile file, Map<String, Integer> streams, List<Committed> imports)
+record SqliteSnapshot(
+    SqliteFile file, Map<String, Integer> streams, List<Committed> imports, ChipFilters filters)
     implements LogSnapshot {
 
   SqliteSnapshot {
@@ -37,6 +42,30 @@ record SqliteSnapshot(SqliteFile file, Map<String, Integer> streams, List<Commit
       int partition,
       Predicate<ImportMarker> which,
       Handler<? super E> handler) {
+    replay(stream, partition, which, one -> ChunkChoice.ALL, handler);
+  }
+
+  @Override
+  public <E> void replayAbout(
+      Set<ChipNumber> chips,
+      LogStream<E> stream,
+      int partition,
+      Predicate<ImportMarker> which,
+      Handler<? super E> handler) {
+    replay(
+        stream,
+        partition,
+        which,
+        one -> new ChunkChoice(chips, filters.ofImport(one.id(), stream, partition)),
+        handler);
+  }
+
+  private <E> void replay(
+      LogStream<E> stream,
+      int partition,
+      Predicate<ImportMarker> which,
+      Function<ImportMarker, ChunkChoice> choice,
+      Handler<? super E> handler) {
     stream.requirePartition(partition);
     StreamTable.requireSame(streams, stream);
     List<Committed> wanted =
@@ -45,17 +74,21 @@ record SqliteSnapshot(SqliteFile file, Map<String, Integer> streams, List<Commit
             .filter(one -> which.test(one.marker()))
             .toList();
     if (!wanted.isEmpty()) {
-      file.trying(() -> replay(stream, partition, wanted, handler));
+      file.trying(() -> replay(stream, partition, wanted, choice, handler));
     }
   }
 
   private <E> List<Committed> replay(
-      LogStream<E> stream, int partition, List<Committed> wanted, Handler<? super E> handler)
+      LogStream<E> stream,
+      int partition,
+      List<Committed> wanted,
+      Function<ImportMarker, ChunkChoice> choice,
+      Handler<? super E> handler)
       throws SQLException {
     try (Connection connection = file.openForReading();
         ChunkReader chunks = new ChunkReader(connection, stream.name(), partition)) {
       for (Committed one : wanted) {
-        new ImportReplay<>(stream, partition, one, handler).run(chunks);
+        new ImportReplay<>(stream, partition, one, handler).run(chunks, choice.apply(one.marker()));
       }
     }
     return wanted;
@@ -78,8 +111,12 @@ record SqliteSnapshot(SqliteFile file, Map<String, Integer> streams, List<Commit
       this.handler = handler;
     }
 
-    void run(ChunkReader chunks) throws SQLException {
-      chunks.read(marker.id(), this::replay);
+    void run(ChunkReader chunks, ChunkChoice choice) throws SQLException {
+      if (choice.isAll()) {
+        chunks.read(marker.id(), this::replay);
+      } else {
+        chunks.read(marker.id(), choice, this::replay, head -> seen = seen.plus(head.events()));
+      }
       requireAll();
     }
 

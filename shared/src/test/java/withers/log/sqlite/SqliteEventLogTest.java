@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.io.TempDir;
 import withers.log.DurableEventLogContract;
 import withers.log.EventLog;
+import withers.sqlite.Upgrading;
+import withers.workspace.OwnerOnly;
 
 class SqliteEventLogTest extends DurableEventLogContract {
 
@@ -11,6 +13,9 @@ class SqliteEventLogTest extends DurableEventLogContract {
 
   @Override
   protected EventLog open() {
-    return SqliteEventLog.open(folder.resolve("events.db"));
+    return SqliteEventLog.open(
+        folder.resolve("events.db"),
+        Upgrading.REFUSED,
+        ChipFilters.in(folder.resolve("filters"), OwnerOnly::openAnew, 1));
   }
 }

@@ -127,7 +127,7 @@ class SqliteLogFileTest {
     Path path = folder.resolve("events.db");
     SqliteFile hasty =
         new SqliteFile(path, LogSchema.FORMAT, Upgrading.REFUSED, Duration.ofMillis(20));
-    try (EventLog log = SqliteEventLog.open(hasty);
+    try (EventLog log = SqliteEventLog.open(hasty, ChipFilters.NONE);
         Connection other = DriverManager.getConnection("jdbc:sqlite:" + path);
         Statement statement = other.createStatement()) {
       statement.execute("BEGIN IMMEDIATE");
