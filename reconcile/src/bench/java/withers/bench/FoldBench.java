@@ -5,18 +5,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
-import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
-import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 import withers.codec.Streams;
 import withers.history.Fold;
 import withers.history.Folded;
@@ -30,13 +21,7 @@ import withers.world.World;
  * chips are worth keeping: set beside decoding as many statements ({@link ChunkBench}), which a
  * kept one would spare too, and beside judging the animal.
  */
-@State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Warmup(iterations = 5, time = 1)
-@Measurement(iterations = 5, time = 1)
-@Fork(1)
-public class FoldBench {
+public class FoldBench extends AverageOfOne {
   private static final LocalDate AS_OF = LocalDate.of(2026, 10, 1);
   private static final long SEED = 20260901;
 

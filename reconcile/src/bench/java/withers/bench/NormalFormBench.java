@@ -3,16 +3,7 @@ package withers.bench;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 import withers.corpus.Corpus;
 import withers.corpus.Mix;
 import withers.corpus.Pair;
@@ -25,13 +16,7 @@ import withers.matching.form.NormalForms;
  * (docs/benchmarks.md, "Keeping normal forms"): once reading back is no longer much quicker, keeping
  * them is not worth their bytes.
  */
-@State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Warmup(iterations = 5, time = 1)
-@Measurement(iterations = 5, time = 1)
-@Fork(1)
-public class NormalFormBench {
+public class NormalFormBench extends AverageOfOne {
   private static final int PAIRS = 2000;
 
   private final List<Pair> pairs = new Corpus(Mix.EVERYDAY).pairs(PAIRS).toList();

@@ -1,17 +1,8 @@
 package withers.bench;
 
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.contact.VaultKey;
@@ -22,13 +13,7 @@ import withers.corpus.Mix;
  * Making the reference of a contact: its frozen form and an HMAC of it. Settles that an import makes
  * each once and carries it from the event to the vault: what it costs is what a second one would.
  */
-@State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Warmup(iterations = 5, time = 1)
-@Measurement(iterations = 5, time = 1)
-@Fork(1)
-public class ReferenceBench {
+public class ReferenceBench extends AverageOfOne {
   private static final int PAIRS = 2000;
 
   private final VaultKey key = new VaultKey(1, new byte[VaultKey.LENGTH]);

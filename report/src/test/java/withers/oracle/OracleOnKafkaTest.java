@@ -20,11 +20,6 @@ class OracleOnKafkaTest extends OracleTest {
 
   @Override
   String log() {
-    return """
-
-        log:
-          kafka: {bootstrap-servers: '%s', topic-prefix: %s, security: none}
-        """
-        .formatted(BROKER.address(), BROKER.newPrefix());
+    return BROKER.setting(BROKER.newPrefix());
   }
 }

@@ -65,6 +65,12 @@ public final class Broker implements BeforeAllCallback {
     return shared.process().address();
   }
 
+  /** What has a workspace's settings name the log with topics of this prefix. */
+  public String setting(String prefix) {
+    return "\nlog:\n  kafka: {bootstrap-servers: '%s', topic-prefix: %s, security: none}\n"
+        .formatted(address(), prefix);
+  }
+
   /** A prefix of topics that no other test has. */
   public String newPrefix() {
     return "test-" + PREFIXES.incrementAndGet();

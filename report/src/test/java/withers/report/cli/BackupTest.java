@@ -39,14 +39,8 @@ class BackupTest {
   void ingests_a_month() throws IOException {
     folder = place.resolve("network");
     network = SmallNetwork.in(folder, NO_SERVER);
-    network.state(
-        SmallNetwork.Export.STAYS,
-        "S1, 999010000000101, 2026-03-01, Bo Brandt, 212 555 0102, 2026-04-01, Ada Stone, 212 555 0101");
-    network.state(
-        SmallNetwork.Export.TIDELINE, "T1, 999010000000101, 2020-05-01, Bo Brandt, 212 555 0102");
-    network.state(
-        SmallNetwork.Export.PATIENTS,
-        "P1, 999010000000101, , 2026-05-01, , Ada Stone, 212 555 0101");
+    network.rehomes();
+    network.visits();
     network.export(SEPTEMBER);
     assertThat(run(SEPTEMBER, folder, "run").code()).isZero();
     assertThat(findings(folder)).contains("contact-behind");

@@ -1,9 +1,6 @@
 package withers.report.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static withers.report.cli.SmallNetwork.Export.PATIENTS;
-import static withers.report.cli.SmallNetwork.Export.STAYS;
-import static withers.report.cli.SmallNetwork.Export.TIDELINE;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -62,20 +59,7 @@ class BrokerLostTest {
           "\nlog:\n  kafka: {bootstrap-servers: '%s', topic-prefix: %s, security: none}\n"
               .formatted(broker.address(), name),
           StandardOpenOption.APPEND);
-      network.state(
-          PATIENTS,
-          """
-          P-1, 999000000001001, , 2025-06-01, , Mara Linden, +1 212 555 0151
-          P-2, 999000000001002, , 2025-06-02, , Pia Lorne,   +1 212 555 0152
-          """);
-      network.state(
-          STAYS, "S-1, 999000000001011, 2025-09-20, , , 2025-10-20, Otto Hale, +1 212 555 0161");
-      network.state(
-          TIDELINE,
-          """
-          T-1, 999000000001001, 2022-05-01, Jonas Abel,  +1 212 555 0171
-          T-2, 999000000001002, 2022-05-02, Emil Varga,  +1 212 555 0172
-          """);
+      network.fallsBehind();
       network.export(DAY);
       return net;
     }

@@ -114,22 +114,9 @@ class KilledNightTest {
   }
 
   private static void march(SmallNetwork network) throws IOException {
-    network.state(
-        PATIENTS,
-        """
-        P-1, 999000000001001, , 2025-06-01, , Mara Linden, +1 212 555 0151
-        P-2, 999000000001002, , 2025-06-02, , Pia Lorne,   +1 212 555 0152
-        P-3, 999000000001003, , 2025-06-03, , Ada Brook,   +1 212 555 0153
-        """);
-    network.state(
-        STAYS, "S-1, 999000000001011, 2025-09-20, , , 2025-10-20, Otto Hale, +1 212 555 0161");
-    network.state(
-        TIDELINE,
-        """
-        T-1, 999000000001001, 2022-05-01, Jonas Abel,  +1 212 555 0171
-        T-2, 999000000001002, 2022-05-02, Emil Varga,  +1 212 555 0172
-        T-11, 999000000001011, 2025-09-20, Dune Shelter, +1 212 555 0120
-        """);
+    network.fallsBehind();
+    network.state(PATIENTS, "P-3, 999000000001003, , 2025-06-03, , Ada Brook,   +1 212 555 0153");
+    network.state(TIDELINE, "T-11, 999000000001011, 2025-09-20, Dune Shelter, +1 212 555 0120");
     network.state(BEACON, "B-3, 999000000001003, 2022-05-03, Hugo Stane,  +1 212 555 0173");
     network.export(MARCH);
   }

@@ -65,6 +65,38 @@ record SmallNetwork(Path folder, Map<Export, TreeMap<String, String>> rows) {
                     .put(line.substring(0, line.indexOf(',')), line));
   }
 
+  /** An animal goes from Bo Brandt by way of the shelter to Ada Stone; a registry has the first. */
+  void rehomes() {
+    state(
+        Export.STAYS,
+        "S1, 999010000000101, 2026-03-01, Bo Brandt, 212 555 0102, 2026-04-01, Ada Stone, 212 555 0101");
+    state(Export.TIDELINE, "T1, 999010000000101, 2020-05-01, Bo Brandt, 212 555 0102");
+  }
+
+  /** The clinic sees that animal with Ada Stone. */
+  void visits() {
+    state(Export.PATIENTS, "P1, 999010000000101, , 2026-05-01, , Ada Stone, 212 555 0101");
+  }
+
+  /** Registrations of two clients' animals name others, and an adopter has none. */
+  void fallsBehind() {
+    state(
+        Export.PATIENTS,
+        """
+        P-1, 999000000001001, , 2025-06-01, , Mara Linden, +1 212 555 0151
+        P-2, 999000000001002, , 2025-06-02, , Pia Lorne,   +1 212 555 0152
+        """);
+    state(
+        Export.STAYS,
+        "S-1, 999000000001011, 2025-09-20, , , 2025-10-20, Otto Hale, +1 212 555 0161");
+    state(
+        Export.TIDELINE,
+        """
+        T-1, 999000000001001, 2022-05-01, Jonas Abel,  +1 212 555 0171
+        T-2, 999000000001002, 2022-05-02, Emil Varga,  +1 212 555 0172
+        """);
+  }
+
   /** All exports of a day come in. */
   void export(LocalDate day) throws IOException {
     for (Map.Entry<Export, TreeMap<String, String>> one : rows.entrySet()) {

@@ -50,11 +50,7 @@ class UpgradeTest {
   void an_older_program_has_worked_here() throws IOException, SQLException {
     folder = place.resolve("network");
     SmallNetwork network = SmallNetwork.in(folder, 1);
-    network.state(
-        SmallNetwork.Export.STAYS,
-        "S1, 999010000000101, 2026-03-01, Bo Brandt, 212 555 0102, 2026-04-01, Ada Stone, 212 555 0101");
-    network.state(
-        SmallNetwork.Export.TIDELINE, "T1, 999010000000101, 2020-05-01, Bo Brandt, 212 555 0102");
+    network.rehomes();
     network.export(SEPTEMBER);
     assertThat(run(folder, "run").code()).isZero();
     found = network.findings();

@@ -61,10 +61,7 @@ class WorkersTest {
     prefix = BROKER.newPrefix();
     workspace = folder.resolve("workspace");
     Files.writeString(
-        workspace.resolve("withers.yaml"),
-        "\nlog:\n  kafka: {bootstrap-servers: '%s', topic-prefix: %s, security: none}\n"
-            .formatted(BROKER.address(), prefix),
-        StandardOpenOption.APPEND);
+        workspace.resolve("withers.yaml"), BROKER.setting(prefix), StandardOpenOption.APPEND);
     elsewhere = Files.createDirectories(folder.resolve("elsewhere"));
     for (String file : List.of("withers.yaml", "organisations.yaml")) {
       Files.copy(workspace.resolve(file), elsewhere.resolve(file));
