@@ -66,6 +66,7 @@ class EarlyRowsTest {
   }
 
   @TempDir Path folder;
+  private int batch = Importer.FULL_BATCH;
   private final MemoryEventLog log = new MemoryEventLog();
   private final MemoryContactVault vault = new MemoryContactVault(KEY);
 
@@ -99,6 +100,7 @@ class EarlyRowsTest {
 
   @Test
   void nothing_is_written_before_it_is_released() throws IOException {
+    batch = 1;
     ExportSet set = set("held", HEADER + "P1,999010000000017,Pip,2031-01-02,Ada\n");
     EarlyRows early = early(set, EarlyRows.Time.AT_ONCE, new HashSet<>());
     tell(
@@ -229,10 +231,10 @@ class EarlyRowsTest {
         time);
   }
 
-  /** Writes a batch for each row, when it is let. */
+  /** Writes when it is let. */
   private Intake intake(ExportSet set, Remembered known) {
     ImportId id = new ImportId(new UUID(0, 1));
-    BatchWriter writer = new BatchWriter(log, vault, set.profile().id(), id, step -> {}, 1);
+    BatchWriter writer = new BatchWriter(log, vault, set.profile().id(), id, step -> {}, batch);
     writer.holdBack();
     return new Intake(set, log.snapshot(), Optional.of(known), writer, KeptOut.of(vault));
   }

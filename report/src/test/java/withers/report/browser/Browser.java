@@ -174,12 +174,22 @@ final class Browser implements AutoCloseable {
     new WebDriverWait(driver, Duration.ofSeconds(10)).until(any -> until.getAsBoolean());
   }
 
-  /** The texts of all elements that are to be seen and that a selector of CSS finds. */
+  /**
+   * The texts of all elements that are to be seen and that a selector of CSS finds; asked together,
+   * since each question to the browser takes some milliseconds.
+   */
   List<String> seen(String selector) {
-    return driver.findElements(By.cssSelector(selector)).stream()
-        .filter(WebElement::isDisplayed)
-        .map(WebElement::getText)
-        .toList();
+    Object texts =
+        driver.executeScript(
+            """
+            const isSeen = (one) =>
+              one.checkVisibility({ visibilityProperty: true, opacityProperty: true }) &&
+              one.getClientRects().length > 0;
+            return [...document.querySelectorAll(arguments[0])]
+              .filter(isSeen).map((one) => one.innerText.trim());
+            """,
+            selector);
+    return ((List<?>) Objects.requireNonNull(texts)).stream().map(String::valueOf).toList();
   }
 
   /** What a script answers. */
