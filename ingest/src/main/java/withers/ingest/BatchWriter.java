@@ -29,10 +29,16 @@ import withers.point.Points;
  */
 final class BatchWriter implements AutoCloseable {
 
-  /** Contacts, and events that are being encoded. */
+  /**
+   * Contacts and events that are being put into bytes.
+   *
+   * @param storing empty without contacts
+   * @param stored when the contacts are
+   */
   private record Load(
-      List<ContactVault.Deposit> deposits,
+      Optional<CompletableFuture<ContactVault.Storing>> storing,
       CompletableFuture<EventLog.Appending> appending,
+      CompletableFuture<Void> stored,
       boolean isFirst) {}
 
   private final EventLog log;
@@ -47,6 +53,7 @@ final class BatchWriter implements AutoCloseable {
   private final ExecutorService thread = Executors.newSingleThreadExecutor();
   private final List<Load> held = new ArrayList<>();
   private Optional<Future<?>> underWay = Optional.empty();
+  private CompletableFuture<Void> lastStored = CompletableFuture.completedFuture(null);
   private boolean holdsBack;
   private boolean begun;
   private int waiting;
@@ -125,18 +132,24 @@ final class BatchWriter implements AutoCloseable {
     } else {
       handOver(); // also when there is nothing: an import without events comes to the same points
     }
+    CompletableFuture<Void> unused = lastStored.thenRunAsync(vault::rest); // beside appending
     meanwhile.run();
     settle();
   }
 
   private void handOver() {
     List<Batch<ChipEvent>> batches = batches();
+    List<ContactVault.Deposit> contacts = List.copyOf(deposits);
     Load load =
         new Load(
-            List.copyOf(deposits),
+            Optional.of(contacts)
+                .filter(some -> !some.isEmpty())
+                .map(some -> CompletableFuture.supplyAsync(() -> vault.prepare(some))),
             CompletableFuture.supplyAsync(() -> log.prepare(batches)),
+            new CompletableFuture<>(),
             !begun);
     begun = true;
+    lastStored = load.stored;
     deposits.clear();
     events.clear();
     handedOver += waiting;
@@ -169,9 +182,8 @@ final class BatchWriter implements AutoCloseable {
 
   private void write(Load load) {
     at(load.isFirst, Point.IMPORT_BEFORE_VAULT);
-    if (!load.deposits.isEmpty()) {
-      vault.store(load.deposits);
-    }
+    load.storing.ifPresent(contacts -> contacts.join().store());
+    load.stored.complete(null);
     at(load.isFirst, Point.IMPORT_AFTER_VAULT);
     load.appending.join().append();
     at(load.isFirst, Point.IMPORT_AFTER_FIRST_BATCH);

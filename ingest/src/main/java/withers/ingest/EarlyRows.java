@@ -14,6 +14,7 @@ import withers.ingest.change.Remembered;
 import withers.ingest.csv.CsvLayout;
 import withers.ingest.file.ExportFile;
 import withers.ingest.known.EarlyRecords;
+import withers.ingest.known.KnownRecords;
 import withers.ingest.known.Strangers;
 import withers.ingest.rows.Rows;
 import withers.ingest.translate.Translation;
@@ -80,7 +81,7 @@ final class EarlyRows implements Strangers {
   }
 
   @Override
-  public void begin(Remembered known, byte[] start, long line) {
+  public void begin(KnownRecords known, byte[] start, long line) {
     records = new EarlyRecords(start, line, UnreadRows.MOST_HELD);
     EarlyRecords found = records;
     if (time == Time.AT_ONCE && decided.compareAndSet(false, true)) {
@@ -100,13 +101,13 @@ final class EarlyRows implements Strangers {
     records.end();
   }
 
-  private void readIfWanted(EarlyRecords found, Remembered known) {
+  private void readIfWanted(EarlyRecords found, KnownRecords known) {
     if (decided.compareAndSet(false, true)) {
       complete(found, known);
     }
   }
 
-  private void complete(EarlyRecords found, Remembered known) {
+  private void complete(EarlyRecords found, KnownRecords known) {
     Optional<Result> read = Optional.empty();
     try {
       read = Optional.of(read(found, known));
@@ -117,13 +118,13 @@ final class EarlyRows implements Strangers {
     }
   }
 
-  private Result read(EarlyRecords found, Remembered known) {
+  private Result read(EarlyRecords found, KnownRecords known) {
     ExportReader reader = reading.by((file, index) -> open(file, found));
     Intake intake = intakes.apply(known);
     List<HeldRow> rows = new ArrayList<>();
     reader.read(
         (file, header, row, translation) -> {
-          rows.add(new HeldRow(file, header, (UnreadRow) row, translation));
+          rows.add(HeldRow.of(file, header, row, translation, known::mark));
           if (rows.size() % TOGETHER == 0) {
             take(rows.subList(rows.size() - TOGETHER, rows.size()), intake);
           }

@@ -13,6 +13,7 @@ import withers.contact.Contact;
 import withers.contact.ContactRef;
 import withers.id.RecordKey;
 import withers.ingest.file.ExportFile;
+import withers.ingest.known.KeyMark;
 import withers.ingest.known.Recognised;
 import withers.ingest.rows.Rows;
 import withers.ingest.translate.Translation;
@@ -83,7 +84,7 @@ final class UnreadRows implements RowSource {
     List<HeldRow> rows = new ArrayList<>();
     reader.read(
         (file, header, row, translation) -> {
-          HeldRow one = new HeldRow(file, header, (UnreadRow) row, translation);
+          HeldRow one = HeldRow.of(file, header, row, translation, recognised::mark);
           note(one);
           if (rows.size() <= MOST_HELD) {
             rows.add(one);
@@ -93,17 +94,15 @@ final class UnreadRows implements RowSource {
   }
 
   private void note(HeldRow one) {
-    if (one.translation() instanceof Translation.Stated stated) {
-      recognised.isOf(set.files().indexOf(one.file()), one.row().record(), stated.key());
-      noteKey(stated.key());
-    } else if (one.translation() instanceof Translation.Rejected rejected) {
-      rejected.key().ifPresent(this::noteKey);
-    }
+    one.key().ifPresent(key -> note(one, key));
   }
 
-  private void noteKey(RecordKey key) {
+  private void note(HeldRow one, KeyMark key) {
+    if (one.translation() instanceof Translation.Stated) {
+      recognised.isOf(set.files().indexOf(one.file()), one.row().record(), key);
+    }
     if (recognised.isRecognisedToo(key)) {
-      recognisedToo.add(key);
+      one.translation().named().ifPresent(recognisedToo::add);
     }
   }
 

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
@@ -33,6 +34,8 @@ import withers.ingest.change.Listings;
 import withers.ingest.change.Remembered;
 import withers.ingest.csv.CsvLayout;
 import withers.ingest.csv.LayoutFinder;
+import withers.ingest.known.KeyMark;
+import withers.ingest.known.KnownRecords;
 import withers.ingest.translate.Translation;
 import withers.log.memory.MemoryEventLog;
 
@@ -43,8 +46,13 @@ class EarlyRowsTest {
   private static final VaultKey KEY = new VaultKey(1, new byte[32]);
   private static final ChipNumberReader NUMBERS = new ChipNumberReader(true);
   private static final Listings NONE = none();
-  private static final Remembered NOTHING =
-      new Remembered() {
+  private static final KnownRecords NOTHING =
+      new KnownRecords() {
+        @Override
+        public KeyMark mark(RecordKey key) {
+          return new KeyMark(key.hashCode(), OptionalInt.empty());
+        }
+
         @Override
         public Optional<byte[]> timeline(RecordKey key) {
           return Optional.empty();
@@ -249,8 +257,12 @@ class EarlyRowsTest {
         .read(
             (file, header, row, translation) ->
                 rows.add(
-                    new HeldRow(
-                        file, header, new UnreadRow(row, rows.size(), row.line()), translation)));
+                    HeldRow.of(
+                        file,
+                        header,
+                        new UnreadRow(row, rows.size(), row.line()),
+                        translation,
+                        NOTHING::mark)));
     return rows;
   }
 }

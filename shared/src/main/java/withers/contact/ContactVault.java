@@ -48,6 +48,19 @@ public interface ContactVault extends AutoCloseable {
    */
   int store(Collection<Deposit> deposits);
 
+  /** Contacts that wait to be stored. */
+  @FunctionalInterface
+  interface Storing {
+
+    /** Stores them, as {@link #store} does. */
+    int store();
+  }
+
+  /** Does what of {@link #store} changes nothing yet, such as putting contacts into bytes. */
+  default Storing prepare(Collection<Deposit> deposits) {
+    return () -> store(deposits);
+  }
+
   /**
    * The contact behind a reference, or empty when it was forgotten, suppressed, or never stored.
    */
@@ -107,6 +120,12 @@ public interface ContactVault extends AutoCloseable {
 
   /** How many contacts are stored. */
   long size();
+
+  /**
+   * Does now what closing would have to do, for when nothing more is stored for a while. Nobody
+   * needs to wait for it: what was stored is durable without.
+   */
+  default void rest() {}
 
   @Override
   void close();

@@ -63,6 +63,20 @@ public abstract class ContactVaultContract {
   }
 
   @Test
+  void what_is_prepared_is_stored_when_that_is_asked_for() {
+    ContactVault vault = open();
+    List<Contact> contacts = random.contacts(40);
+    ContactVault.Storing storing =
+        vault.prepare(contacts.stream().map(c -> by(CLINIC, "P-1", c)).toList());
+    assertThat(vault.size()).isZero();
+    vault.store(contacts.stream().limit(10).map(c -> by(SHELTER, "S-1", c)).toList());
+    assertThat(storing.store()).isEqualTo(30);
+    vault.rest();
+    assertThat(vault.size()).isEqualTo(40);
+    vault.close();
+  }
+
+  @Test
   void finds_many_at_once_and_leaves_out_those_that_are_not_there() {
     ContactVault vault = open();
     List<Contact> contacts = random.contacts(1_001);

@@ -28,7 +28,7 @@ class ContactVaultContractTest {
     fault = Fault.DOES_NOTHING;
     SuiteRun run = SuiteRun.of(OnFaultyVault.class);
     assertThat(run.passed()).isEmpty();
-    assertThat(run.failed()).hasSize(15);
+    assertThat(run.failed()).hasSize(16);
   }
 
   @Test
@@ -36,7 +36,7 @@ class ContactVaultContractTest {
     fault = Fault.NONE;
     SuiteRun run = SuiteRun.of(OnFaultyVault.class);
     assertThat(run.failed()).isEmpty();
-    assertThat(run.passed()).hasSize(15);
+    assertThat(run.passed()).hasSize(16);
   }
 
   @ParameterizedTest

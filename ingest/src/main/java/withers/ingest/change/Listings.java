@@ -15,13 +15,13 @@ import java.util.NavigableSet;
 public final class Listings {
 
   private final int[] days;
-  private final long[] listed;
+  private final long[] more; // records listed than by the full export before
   private final long[] missing;
   private long standing;
 
-  private Listings(int[] days, long[] listed, long[] missing, long standing) {
+  private Listings(int[] days, long[] more, long[] missing, long standing) {
     this.days = days;
-    this.listed = listed;
+    this.more = more;
     this.missing = missing;
     this.standing = standing;
   }
@@ -33,7 +33,7 @@ public final class Listings {
 
   /** The same counts, to be changed by themselves. */
   public Listings copy() {
-    return new Listings(days.clone(), listed.clone(), missing.clone(), standing);
+    return new Listings(days.clone(), more.clone(), missing.clone(), standing);
   }
 
   /**
@@ -45,9 +45,11 @@ public final class Listings {
     if (days.length > 0 && !Arrays.equals(days, Arrays.copyOf(all, days.length))) {
       throw new IllegalStateException("Expected later days only, but found others");
     }
-    long[] more = Arrays.copyOf(listed, all.length);
-    Arrays.fill(more, days.length, all.length, standing);
-    return new Listings(all, more, Arrays.copyOf(missing, all.length), standing);
+    long[] longer = Arrays.copyOf(more, all.length);
+    if (all.length > days.length) {
+      longer[days.length] = standing - Arrays.stream(more).sum();
+    }
+    return new Listings(all, longer, Arrays.copyOf(missing, all.length), standing);
   }
 
   void add(Timeline timeline) {
@@ -58,19 +60,37 @@ public final class Listings {
     count(timeline, -1);
   }
 
+  /**
+   * A record that nothing is told of stands as it stood: there are many exports, and few points.
+   */
   private void count(Timeline timeline, int one) {
-    boolean[] at = timeline.listedAt(days);
-    for (int i = 0; i < days.length; i++) {
-      listed[i] += at[i] ? one : 0;
-      missing[i] += i > 0 && at[i - 1] && !at[i] ? one : 0;
+    int[] points = timeline.days();
+    boolean[] listed = timeline.listedAt(points);
+    boolean wasListed = false;
+    for (int i = 0; i < points.length; i++) {
+      int at = firstFrom(points[i]);
+      boolean isLastBefore = i + 1 == points.length || firstFrom(points[i + 1]) > at;
+      if (isLastBefore && at < days.length && listed[i] != wasListed) {
+        more[at] += listed[i] ? one : -one;
+        missing[at] += wasListed ? one : 0;
+        wasListed = listed[i];
+      }
     }
     standing += timeline.isListed() ? one : 0;
   }
 
+  /** The place of the first full export of this day or a later one. */
+  private int firstFrom(int day) {
+    int found = Arrays.binarySearch(days, day);
+    return found >= 0 ? found : -found - 1;
+  }
+
   List<Disappearances.Gap> gaps() {
     List<Disappearances.Gap> gaps = new ArrayList<>();
+    long listed = 0;
     for (int i = 1; i < days.length; i++) {
-      gaps.add(Disappearances.Gap.of(days[i], listed[i - 1], missing[i]));
+      listed += more[i - 1];
+      gaps.add(Disappearances.Gap.of(days[i], listed, missing[i]));
     }
     return gaps;
   }
@@ -81,7 +101,7 @@ public final class Listings {
     out.writeInt(days.length);
     for (int i = 0; i < days.length; i++) {
       out.writeInt(days[i]);
-      out.writeLong(listed[i]);
+      out.writeLong(more[i]);
       out.writeLong(missing[i]);
     }
   }
@@ -93,7 +113,7 @@ public final class Listings {
     Listings read = new Listings(new int[size], new long[size], new long[size], standing);
     for (int i = 0; i < size; i++) {
       read.days[i] = in.readInt();
-      read.listed[i] = in.readLong();
+      read.more[i] = in.readLong();
       read.missing[i] = in.readLong();
     }
     return read;

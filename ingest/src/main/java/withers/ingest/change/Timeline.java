@@ -154,6 +154,15 @@ final class Timeline {
     return listed;
   }
 
+  /** The days of all points, in order. */
+  int[] days() {
+    int[] days = new int[told.length];
+    for (int i = 0; i < days.length; i++) {
+      days[i] = told[i].day();
+    }
+    return days;
+  }
+
   /** Whether the source's last word on the record is one version, and one that could be read. */
   boolean isPlain() {
     List<Version> last = told.length == 0 ? List.of() : at(lastDay());

@@ -27,7 +27,7 @@ import withers.workspace.OwnerOnly;
 final class Cache {
 
   private static final String STAMP = "stamp";
-  private static final byte[] FORM = {'w', 'i', 't', 'h', 'e', 'r', 's', 2};
+  private static final byte[] FORM = {'w', 'i', 't', 'h', 'e', 'r', 's', 3};
   private static final int CHECKSUM = Integer.BYTES;
   private static final int NAME_BYTES = 8;
 

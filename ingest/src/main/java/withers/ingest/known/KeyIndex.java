@@ -80,8 +80,18 @@ final class KeyIndex {
     return slot;
   }
 
-  /** The table: a number and one more in the slot of its hash's low bits or the next free one. */
-  int[] slots() {
-    return slots;
+  /** How many slots the table has. */
+  int slots() {
+    return slots.length;
+  }
+
+  /** A number and one more, in the slot of its hash's low bits or the next free one; 0 for none. */
+  int value(int slot) {
+    return slots[slot];
+  }
+
+  /** The hash with which a number was added. */
+  long hash(int slot) {
+    return hashes[slot];
   }
 }

@@ -1,18 +1,19 @@
 package withers.ingest.known;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import withers.id.RecordKey;
 import withers.ingest.change.Listings;
-import withers.ingest.change.Remembered;
 
 /**
  * A source's last full export, and what the source has said so far, as kept in a cache. Its order
  * may be read by several threads.
  */
-final class KnownExport implements Remembered {
+final class KnownExport implements KnownRecords {
 
   private final Cache cache;
   private final Stamp stamp;
@@ -20,6 +21,7 @@ final class KnownExport implements Remembered {
   private final Order order;
   private final OrderIndex index;
   private final TimelineFiles timelines;
+  private final RecordHash keyHash;
   private final Map<RecordKey, Optional<TimelineFiles.Entry>> found = new HashMap<>();
 
   /**
@@ -34,6 +36,7 @@ final class KnownExport implements Remembered {
     this.order = Order.open(cache.folder(), stamp.order(), stamp.orderChanges());
     this.index = new OrderIndex(order);
     this.timelines = TimelineFiles.open(cache.folder(), stamp.timelines(), stamp.key());
+    this.keyHash = newHash();
   }
 
   Cache cache() {
@@ -74,6 +77,15 @@ final class KnownExport implements Remembered {
     RecordKey key = timelines.key(number);
     found.computeIfAbsent(key, k -> Optional.of(timelines.entry(number)));
     return key;
+  }
+
+  @Override
+  public KeyMark mark(RecordKey key) {
+    Optional<TimelineFiles.Entry> entry = find(key);
+    OptionalInt number =
+        entry.isPresent() ? OptionalInt.of(entry.get().number()) : OptionalInt.empty();
+    byte[] bytes = key.value().getBytes(StandardCharsets.UTF_8);
+    return new KeyMark(Renewal.keyHash(keyHash, bytes), number);
   }
 
   @Override

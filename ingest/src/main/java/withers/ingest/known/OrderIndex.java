@@ -12,16 +12,28 @@ final class OrderIndex {
 
     private final Order.Cursor entries;
     private final int[] slots;
+    private final long[] firsts; // halves of hashes: a look at the order itself would take longer
 
     Some(Order order, BitSet places) {
       this.entries = order.cursor();
       this.slots = new int[Integer.highestOneBit(places.cardinality() + 1) << 2];
-      places.stream().forEach(place -> put(entries, slots, place));
+      this.firsts = new long[slots.length];
+      for (int at = places.nextSetBit(0); at >= 0; at = places.nextSetBit(at + 1)) {
+        long first = entries.first(at);
+        firsts[put(first, slots, at)] = first;
+      }
     }
 
     /** The first such place of a hash, or -1. */
     int find(long first, long second) {
-      return OrderIndex.find(entries, slots, first, second);
+      int slot = slot(first, slots);
+      while (slots[slot] != 0) {
+        if (firsts[slot] == first && entries.is(slots[slot] - 1, first, second)) {
+          return slots[slot] - 1;
+        }
+        slot = slot + 1 & slots.length - 1;
+      }
+      return NOWHERE;
     }
   }
 
@@ -58,17 +70,19 @@ final class OrderIndex {
       slots = new int[Integer.highestOneBit(order.size() + 1) << 2];
       Order.Cursor entries = order.cursor();
       for (int i = 0; i < order.size(); i++) {
-        put(entries, slots, i);
+        put(entries.first(i), slots, i);
       }
     }
     return slots;
   }
 
-  private static void put(Order.Cursor order, int[] slots, int place) {
-    int slot = slot(order.first(place), slots);
+  /** Puts a place into a slot, which it returns. */
+  private static int put(long first, int[] slots, int place) {
+    int slot = slot(first, slots);
     while (slots[slot] != 0) {
       slot = slot + 1 & slots.length - 1;
     }
     slots[slot] = place + 1;
+    return slot;
   }
 }

@@ -2,12 +2,12 @@ package withers.ingest.known;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import withers.id.RecordKey;
 import withers.ingest.change.ChangeDetector;
@@ -25,7 +25,6 @@ public final class Recognised {
   private final List<Recognition> recognitions;
   private final BitSet barred;
   private final BitSet places = new BitSet();
-  private final RecordHash hash;
   private Optional<BitSet> records = Optional.empty();
   private final BitSet unrecognised; // numbers of listed records
   private final BitSet read = new BitSet(); // numbers of records of which rows are read
@@ -36,7 +35,6 @@ public final class Recognised {
   Recognised(
       KnownExport known, List<ExportFile> files, List<Recognition> recognitions, BitSet barred) {
     this.known = known;
-    this.hash = known.newHash();
     this.barred = barred;
     this.files = List.copyOf(files);
     this.recognitions = List.copyOf(recognitions);
@@ -96,10 +94,14 @@ public final class Recognised {
     return new UnreadPlaces(recognitions.get(file), known.stamp().start().line());
   }
 
+  /** What is to be noted of a row's key, by the two methods that follow. */
+  public KeyMark mark(RecordKey key) {
+    return known.mark(key);
+  }
+
   /** Notes that a record of a file was read, has this key, and that its row was taken whole. */
-  public void isOf(int file, int record, RecordKey key) {
-    byte[] bytes = key.value().getBytes(StandardCharsets.UTF_8);
-    recognitions.get(file).key(record, Renewal.keyHash(hash, bytes));
+  public void isOf(int file, int record, KeyMark key) {
+    recognitions.get(file).key(record, key.hash());
   }
 
   /** Whether no record was found elsewhere than where it was expected, once all were compared. */
@@ -113,10 +115,12 @@ public final class Recognised {
   }
 
   /** Notes that a row with this key is read; says whether a record of it was recognised, too. */
-  public boolean isRecognisedToo(RecordKey key) {
-    Optional<Integer> number = number(key);
+  public boolean isRecognisedToo(KeyMark key) {
+    OptionalInt number = key.number();
     number.ifPresent(read::set);
-    return number.filter(one -> !unrecognised.get(one) && records().get(one)).isPresent();
+    return number.isPresent()
+        && !unrecognised.get(number.getAsInt())
+        && records().get(number.getAsInt());
   }
 
   private Optional<Integer> number(RecordKey key) {

@@ -1,7 +1,5 @@
 package withers.ingest.known;
 
-import withers.ingest.change.Remembered;
-
 /**
  * Takes the records of a file that were not recognised where they were expected, in their order,
  * while the rest of it is still being compared. Some of them may turn out to be known after all,
@@ -13,7 +11,7 @@ public interface Strangers {
   Strangers IGNORED =
       new Strangers() {
         @Override
-        public void begin(Remembered known, byte[] start, long line) {}
+        public void begin(KnownRecords known, byte[] start, long line) {}
 
         @Override
         public void record(byte[] bytes, int from, int length, long line, int height) {}
@@ -29,7 +27,7 @@ public interface Strangers {
    * @param start what stands before the first row of the file
    * @param line on which that row starts
    */
-  void begin(Remembered known, byte[] start, long line);
+  void begin(KnownRecords known, byte[] start, long line);
 
   /**
    * One record.

@@ -39,11 +39,13 @@ final class TimelineFiles {
   private static final int MOST_CHANGES = 8;
 
   private final List<Timelines> files;
+  private final RecordHash hash;
   private final Numbers starts = new Numbers();
   private final int bound;
 
-  private TimelineFiles(List<Timelines> files) {
+  private TimelineFiles(List<Timelines> files, RecordHash hash) {
     this.files = files;
+    this.hash = hash;
     int next = 0;
     for (Timelines file : files) {
       starts.add(next);
@@ -55,9 +57,9 @@ final class TimelineFiles {
   static TimelineFiles open(Path folder, List<Stamp.Part> parts, HashKey key) throws IOException {
     List<Timelines> files = new ArrayList<>();
     for (Stamp.Part part : parts) {
-      files.add(Timelines.open(folder, part, key));
+      files.add(Timelines.open(folder, part));
     }
-    return new TimelineFiles(files);
+    return new TimelineFiles(files, new RecordHash(key));
   }
 
   /** Numbers are less than this. */
@@ -66,10 +68,12 @@ final class TimelineFiles {
   }
 
   Optional<Entry> find(RecordKey key) {
+    byte[] name = Timelines.bytes(key);
+    long nameHash = hash.shortHash(name);
     for (int file = files.size() - 1; file >= 0; file--) {
-      int number = files.get(file).find(key);
-      if (number != NONE) {
-        return Optional.of(new Entry(starts.get(file) + number, files.get(file).timeline(number)));
+      Optional<Entry> found = files.get(file).find(name, nameHash, starts.get(file));
+      if (found.isPresent()) {
+        return found;
       }
     }
     return Optional.empty();

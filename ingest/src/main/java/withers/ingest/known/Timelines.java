@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.Optional;
 import java.util.zip.CRC32C;
 import withers.id.RecordKey;
 
@@ -19,23 +19,23 @@ final class Timelines {
   private static final int STEP = Long.BYTES;
 
   private static final int HEAD = 2 * Integer.BYTES;
-  private static final int NOTHING = -1;
+
+  /** An entry of the index is a number and one more, below four bits of the key's hash. */
+  private static final int SIGN_SHIFT = 28;
 
   private final ByteBuffer bytes;
   private final int length;
   private final int checksum;
-  private final RecordHash hash;
   private boolean indexChecked;
 
-  private Timelines(ByteBuffer bytes, Stamp.Part part, RecordHash hash) {
+  private Timelines(ByteBuffer bytes, Stamp.Part part) {
     this.bytes = bytes;
     this.length = part.size();
     this.checksum = part.checksum();
-    this.hash = hash;
   }
 
-  static Timelines open(Path folder, Stamp.Part part, HashKey key) throws IOException {
-    return new Timelines(CacheFile.map(folder, part), part, new RecordHash(key));
+  static Timelines open(Path folder, Stamp.Part part) throws IOException {
+    return new Timelines(CacheFile.map(folder, part), part);
   }
 
   /** Takes entries. */
@@ -63,23 +63,45 @@ final class Timelines {
     return HEAD + payload + Math.floorMod(-payload, STEP);
   }
 
-  /** The number of a record, or -1 when there is none of this key. */
-  int find(RecordKey key) {
+  /**
+   * The record of this key, if there is one.
+   *
+   * @param wanted the key's {@linkplain #bytes bytes}
+   * @param hash their short one
+   * @param start what comes before this file's numbers
+   */
+  Optional<TimelineFiles.Entry> find(byte[] wanted, long hash, int start) {
     requireIndex();
-    byte[] wanted = bytes(key);
     int slots = (bytes.capacity() - length) / Integer.BYTES;
-    int slot = slot(hash.shortHash(wanted), slots);
-    for (int number = at(slot); number != NOTHING; number = at(slot)) {
-      if (Arrays.equals(keyBytes(payload(number)), wanted)) {
-        return number;
+    int slot = slot(hash, slots);
+    for (int found = at(slot); found != 0; found = at(slot)) {
+      if ((found ^ indexEntry(hash, 0)) >>> SIGN_SHIFT == 0) {
+        int number = (found & (1 << SIGN_SHIFT) - 1) - 1;
+        ByteBuffer payload = payload(number);
+        if (isOf(payload, wanted)) {
+          return Optional.of(new TimelineFiles.Entry(start + number, timeline(payload)));
+        }
       }
       slot = slot + 1 & slots - 1;
     }
-    return NOTHING;
+    return Optional.empty();
+  }
+
+  /** Others in a row of slots are passed over without a look at their keys, most of them. */
+  private static int indexEntry(long hash, int value) {
+    return (int) (hash >>> Long.SIZE - Integer.SIZE + SIGN_SHIFT) << SIGN_SHIFT | value;
   }
 
   private int at(int slot) {
-    return bytes.getInt(length + slot * Integer.BYTES) - 1;
+    return bytes.getInt(length + slot * Integer.BYTES);
+  }
+
+  private static boolean isOf(ByteBuffer payload, byte[] key) {
+    boolean isSame = payload.getShort(0) == key.length;
+    for (int i = 0; i < key.length && isSame; i++) {
+      isSame = payload.get(Short.BYTES + i) == key[i];
+    }
+    return isSame;
   }
 
   private static int slot(long hash, int slots) {
@@ -98,7 +120,10 @@ final class Timelines {
   }
 
   byte[] timeline(int number) {
-    ByteBuffer payload = payload(number);
+    return timeline(payload(number));
+  }
+
+  private static byte[] timeline(ByteBuffer payload) {
     payload.position(Short.BYTES + payload.getShort(0));
     byte[] timeline = new byte[payload.remaining()];
     payload.get(timeline);
@@ -125,7 +150,7 @@ final class Timelines {
     return key;
   }
 
-  private static byte[] bytes(RecordKey key) {
+  static byte[] bytes(RecordKey key) {
     return key.value().getBytes(StandardCharsets.UTF_8);
   }
 
@@ -194,8 +219,9 @@ final class Timelines {
 
     Stamp.Part finish() throws IOException {
       file.startChecksum();
-      for (int number : index.slots()) {
-        file.putInt(number);
+      for (int slot = 0; slot < index.slots(); slot++) {
+        int value = index.value(slot);
+        file.putInt(value == 0 ? 0 : indexEntry(index.hash(slot), value));
       }
       int checksum = file.checksum();
       return new Stamp.Part(name, length, file.length(), checksum);

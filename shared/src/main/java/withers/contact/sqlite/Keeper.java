@@ -8,7 +8,6 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -17,8 +16,6 @@ import java.util.TreeSet;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault.Deposit;
 import withers.contact.ContactVault.RecordName;
-import withers.contact.Referenced;
-import withers.contact.TaggedFields;
 import withers.contact.VaultKey;
 import withers.contact.VaultUnavailableException;
 
@@ -64,39 +61,33 @@ final class Keeper {
     }
   }
 
-  int store(Collection<Deposit> deposits) throws SQLException {
-    List<Referenced> wanted = new ArrayList<>(deposits.size());
+  /**
+   * @param entries in the order of their references
+   */
+  int store(List<Entry> entries) throws SQLException {
+    List<Entry> wanted = new ArrayList<>(entries.size());
     Set<ContactRef> unwanted = new TreeSet<>();
     boolean suppressing = count("forgotten_record") > 0;
     try (PreparedStatement select =
         connection.prepareStatement(
             "SELECT count(*) FROM forgotten_record WHERE source = ? AND key = ?")) {
-      for (Deposit deposit : deposits) {
-        ContactRef reference = deposit.referenceBy(key);
-        if (suppressing && suppressed(select, deposit)) {
-          unwanted.add(reference);
-        } else {
-          wanted.add(new Referenced(deposit.contact(), reference));
+      for (Entry one : entries) {
+        if (suppressing && suppressed(select, one.deposit())) {
+          unwanted.add(one.reference());
+        } else if (wanted.isEmpty() || !isSame(one, wanted.get(wanted.size() - 1))) {
+          wanted.add(one);
         }
       }
     }
     insertReferences("kept_out", unwanted);
-    return insert(inOrder(wanted));
+    return insert(wanted);
   }
 
-  /** Each once, in the order of the references: inserting at random places is slower. */
-  private static List<Referenced> inOrder(List<Referenced> contacts) {
-    contacts.sort(Comparator.comparing(Referenced::reference));
-    List<Referenced> once = new ArrayList<>(contacts.size());
-    for (Referenced one : contacts) {
-      if (once.isEmpty() || !once.get(once.size() - 1).reference().equals(one.reference())) {
-        once.add(one);
-      }
-    }
-    return once;
+  private static boolean isSame(Entry one, Entry other) {
+    return one.reference().equals(other.reference());
   }
 
-  private int insert(List<Referenced> contacts) throws SQLException {
+  private int insert(List<Entry> contacts) throws SQLException {
     if (count("forgotten") > 0) {
       removeThoseIn("forgotten", contacts, Set.of());
     }
@@ -112,11 +103,11 @@ final class Keeper {
     return inserted;
   }
 
-  private void removeThoseIn(String table, List<Referenced> contacts, Set<ContactRef> absent)
+  private void removeThoseIn(String table, List<Entry> contacts, Set<ContactRef> absent)
       throws SQLException {
     List<ContactRef> asked =
         contacts.stream()
-            .map(Referenced::reference)
+            .map(Entry::reference)
             .filter(reference -> !absent.contains(reference))
             .toList();
     try (ManyReferences query =
@@ -137,13 +128,13 @@ final class Keeper {
   }
 
   /** Inserts contacts, none of which is in the other table, or forgotten. */
-  private int insert(String table, List<Referenced> contacts) throws SQLException {
+  private int insert(String table, List<Entry> contacts) throws SQLException {
     try (PreparedStatement insert =
         connection.prepareStatement(
             "INSERT INTO %s VALUES(?, ?) ON CONFLICT DO NOTHING".formatted(table))) {
-      for (Referenced one : contacts) {
-        insert.setBytes(1, References.bytes(one.reference()));
-        insert.setBytes(2, TaggedFields.write(one.contact()));
+      for (Entry one : contacts) {
+        insert.setBytes(1, one.name());
+        insert.setBytes(2, one.fields());
         insert.addBatch();
       }
       return Arrays.stream(insert.executeBatch()).sum();

@@ -7,6 +7,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -112,8 +113,19 @@ public final class SqliteContactVault implements ContactVault {
   }
 
   @Override
-  public synchronized int store(Collection<Deposit> deposits) {
-    return writing(() -> keeper.store(deposits));
+  public int store(Collection<Deposit> deposits) {
+    return prepare(deposits).store();
+  }
+
+  @Override
+  public Storing prepare(Collection<Deposit> deposits) {
+    requireOpen();
+    List<Entry> entries = Entry.inOrder(deposits, key);
+    return () -> store(entries);
+  }
+
+  private synchronized int store(List<Entry> entries) {
+    return writing(() -> keeper.store(entries));
   }
 
   @Override
@@ -131,7 +143,16 @@ public final class SqliteContactVault implements ContactVault {
   @Override
   public synchronized Set<ContactRef> stored(Collection<ContactRef> references) {
     requireOpen();
-    return file.reading(connection, () -> finder.stored(references));
+    return file.reading(
+        connection,
+        () -> {
+          PageCache.SMALL.set(connection);
+          try {
+            return finder.stored(references);
+          } finally {
+            PageCache.LARGE.set(connection);
+          }
+        });
   }
 
   private synchronized Map<ContactRef, byte[]> fields(Collection<ContactRef> references) {
@@ -179,17 +200,23 @@ public final class SqliteContactVault implements ContactVault {
 
   // What was forgotten also stands in the write-ahead log until that is emptied.
   private void emptyWriteAheadLog() {
-    if (reading(this::isWriteAheadLogLeft)) {
+    if (reading(() -> isWriteAheadLogLeft("TRUNCATE"))) {
       throw new VaultUnavailableException(
           "The contacts are forgotten, but another program is reading the contact vault, and their bytes are still on the disk: repeat this once that has ended");
     }
   }
 
-  private boolean isWriteAheadLogLeft() throws SQLException {
+  private boolean isWriteAheadLogLeft(String mode) throws SQLException {
     try (Statement statement = connection.createStatement();
-        ResultSet row = statement.executeQuery("PRAGMA wal_checkpoint(TRUNCATE)")) {
+        ResultSet row = statement.executeQuery("PRAGMA wal_checkpoint(%s)".formatted(mode))) {
       return row.getBoolean(1); // whether somebody's reading kept it from being emptied
     }
+  }
+
+  /** Moves what the write-ahead log holds to its place, which closing would wait for. */
+  @Override
+  public synchronized void rest() {
+    reading(() -> isWriteAheadLogLeft("PASSIVE"));
   }
 
   @Override

@@ -51,7 +51,7 @@ final class VaultSchema {
           APPLICATION_ID,
           List.of(
               "secure_delete=ON", // what is forgotten is overwritten, not only unlinked
-              "cache_size=-65536", // KiB; references are random, so any page may be next
+              PageCache.LARGE.pragma(),
               "wal_autocheckpoint=8192"), // pages: fewer copies of what the next batch changes
           List.of(BEGINNING, RECENT),
           VaultUnavailableException::new,

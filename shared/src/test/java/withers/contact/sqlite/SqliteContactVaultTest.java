@@ -78,6 +78,22 @@ class SqliteContactVaultTest extends ContactVaultContract {
   }
 
   @Test
+  void what_was_stored_stands_in_the_file_itself_once_the_vault_rests() throws IOException {
+    List<Contact> contacts = new RandomContacts(8).contacts(300);
+    Path copy = folder.resolve("copy");
+    try (ContactVault vault = open()) {
+      vault.store(contacts.stream().map(this::deposit).toList());
+      vault.rest();
+      Files.copy(file(), copy);
+      vault.store(List.of(deposit(new RandomContacts(9).contact())));
+      assertThat(vault.size()).isEqualTo(301);
+    }
+    try (ContactVault vault = SqliteContactVault.open(copy, KEY)) {
+      assertThat(vault.size()).isEqualTo(300);
+    }
+  }
+
+  @Test
   void what_was_made_of_a_contact_is_forgotten_before_it() {
     Contact person = new RandomContacts(5).contact();
     ContactRef reference = KEY.reference(person);
