@@ -66,7 +66,7 @@ class TraceReadsEnoughTest {
   }
 
   @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3, 4})
+  @ValueSource(longs = {1, 2, 3})
   void a_trace_says_the_same_when_it_reads_all(long seed) {
     World world = World.of(RandomWorld.lines(seed, CHIPS, 0));
     try (EventLog log = log(world)) {
@@ -77,9 +77,10 @@ class TraceReadsEnoughTest {
       assertThat(numbers).hasSizeGreaterThan(CHIPS);
       for (ChipNumber number : numbers) {
         Trace trace = tracer.trace(number);
-        assertThat(trace).as("seed %d, %s", seed, number).isEqualTo(thorough.trace(number));
+        Trace whole = thorough.trace(number);
+        assertThat(trace).as("seed %d, %s", seed, number).isEqualTo(whole);
         assertThat(TraceText.of(trace, tracer.wording()))
-            .isEqualTo(TraceText.of(thorough.trace(number), thorough.wording()));
+            .isEqualTo(TraceText.of(whole, thorough.wording()));
       }
     }
   }
