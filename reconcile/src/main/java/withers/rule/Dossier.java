@@ -31,6 +31,7 @@ import withers.supply.Supply;
 /**
  * What the rules read about one animal.
  *
+ * @param lastChange the last change of docs/findings.md; never later than what was heard
  * @param live its live registrations, by chip, source and key
  * @param keeper its custodian, if that is a person and not in doubt
  * @param registries what they can speak for; with a keeper, by the grace period of the organisation
@@ -41,6 +42,7 @@ public record Dossier(
     Animal animal,
     Custody custody,
     Deaths deaths,
+    LocalDate lastChange,
     List<LiveRegistration> live,
     Optional<Keeper> keeper,
     Registries registries,
@@ -52,23 +54,48 @@ public record Dossier(
     Cast cast = registries.cast();
     int window = registries.periods().handoverWindowDays();
     Custody custody = Custody.of(animal, cast, window);
-    Optional<Keeper> keeper =
-        custody.keeper().map(tenure -> new Keeper(tenure, custody.versions()));
+    Optional<Tenure> kept = custody.keeper();
+    Registries acting =
+        kept.map(t -> registries.actingBy(cast.organisation(t.start()))).orElse(registries);
+    LocalDate lastChange = lastChange(animal, custody);
     return new Dossier(
         animal,
         custody,
         Deaths.of(animal, cast, window),
+        lastChange,
         Registrations.live(animal, cast),
-        keeper,
-        keeper.map(k -> registries.actingBy(cast.organisation(k.start()))).orElse(registries),
+        kept.map(t -> keeper(t, custody, acting.lagging(animal, t.since(), lastChange))),
+        acting,
         supplies,
         Optional.empty());
+  }
+
+  private static Keeper keeper(Tenure tenure, Custody custody, Set<NotJudged> lacking) {
+    return new Keeper(tenure, custody.versions(), lacking);
+  }
+
+  private static LocalDate lastChange(Animal animal, Custody custody) {
+    return Stream.of(
+            custody.custodian().map(Tenure::knownSince).stream(),
+            animal.turned().stream(),
+            animal.statements().stream().filter(Dossier::isChange).map(Statement::firstStated))
+        .flatMap(dates -> dates)
+        .max(LocalDate::compareTo)
+        .orElse(LocalDate.EPOCH);
   }
 
   /** The same, with a registration that may be meant for it. */
   Dossier with(LiveRegistration mistyped) {
     return new Dossier(
-        animal, custody, deaths, live, keeper, registries, supplies, Optional.of(mistyped));
+        animal,
+        custody,
+        deaths,
+        lastChange,
+        live,
+        keeper,
+        registries,
+        supplies,
+        Optional.of(mistyped));
   }
 
   public Cast cast() {
@@ -87,18 +114,7 @@ public record Dossier(
 
   /** What is lacking for registries to be current since a day; nothing when they are. */
   public Set<NotJudged> lagging(LocalDate since) {
-    return registries.lagging(animal, since, lastChange());
-  }
-
-  /** The last change of docs/findings.md; never later than what was heard. */
-  LocalDate lastChange() {
-    return Stream.of(
-            custody.custodian().map(Tenure::knownSince).stream(),
-            animal.turned().stream(),
-            animal.statements().stream().filter(Dossier::isChange).map(Statement::firstStated))
-        .flatMap(dates -> dates)
-        .max(LocalDate::compareTo)
-        .orElse(LocalDate.EPOCH);
+    return registries.lagging(animal, since, lastChange);
   }
 
   /**
@@ -110,7 +126,7 @@ public record Dossier(
         animal.statements().stream()
             .filter(statement -> !cast().isRegistry(statement))
             .map(Statement::firstStated);
-    return Stream.concat(stated, Stream.of(lastChange())).max(LocalDate::compareTo).orElseThrow();
+    return Stream.concat(stated, Stream.of(lastChange)).max(LocalDate::compareTo).orElseThrow();
   }
 
   /** The sources that speak of it and are waited for. */

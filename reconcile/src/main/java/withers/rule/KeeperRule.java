@@ -17,7 +17,7 @@ abstract class KeeperRule implements Rule {
     }
     return dossier
         .keeper()
-        .map(keeper -> unlessLacking(dossier.lagging(keeper.since()), () -> judge(dossier, keeper)))
+        .map(keeper -> unlessLacking(keeper.lacking(), () -> judge(dossier, keeper)))
         .orElse(Judgement.CLEAR);
   }
 

@@ -43,7 +43,7 @@ record Questions(Dossier dossier) {
     return keeper
         .who()
         .person()
-        .filter(person -> !untold.isEmpty() && dossier.lagging(keeper.since()).isEmpty())
+        .filter(person -> !untold.isEmpty() && keeper.lacking().isEmpty())
         .map(person -> write(keeper, person, untold));
   }
 

@@ -27,7 +27,7 @@ record Strays(Dossier dossier) {
     } else if (dossier.live().isEmpty()) {
       dossier
           .keeper()
-          .filter(keeper -> dossier.lagging(keeper.since()).isEmpty())
+          .filter(keeper -> keeper.lacking().isEmpty())
           .ifPresent(keeper -> putCarriedAside(keeper, part));
     }
   }
