@@ -3,6 +3,7 @@ package withers.workspace;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Optional;
 import withers.contact.ContactRef;
@@ -88,6 +89,9 @@ final class Stores {
   private void forget(Collection<ContactRef> references) {
     try {
       Files.deleteIfExists(paths.answers());
+      for (Path former : paths.formerForms()) {
+        Files.deleteIfExists(former);
+      }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

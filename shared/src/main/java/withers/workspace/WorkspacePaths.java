@@ -2,6 +2,7 @@ package withers.workspace;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Where things are in a workspace.
@@ -81,6 +82,13 @@ public record WorkspacePaths(Path root) {
   /** Which chips the chunks of the embedded log speak of; no source's name has a dot. */
   public Path chipFilters() {
     return cache().resolve("chips.filters");
+  }
+
+  /** Where earlier programs kept contacts' details in another spelling; nothing reads it. */
+  List<Path> formerForms() {
+    return Stream.of("", "-wal", "-shm")
+        .map(end -> cache().resolve("normal-forms.db" + end))
+        .toList();
   }
 
   /** What each run found. */

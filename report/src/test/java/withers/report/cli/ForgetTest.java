@@ -67,6 +67,9 @@ class ForgetTest {
           .formatted(Canary.GIVEN_NAME, Canary.FAMILY_NAME, Canary.PHONE, Canary.EMAIL);
   private static final Pattern REFERENCE = Pattern.compile("[0-9a-f]{2}:[0-9a-f]{32}");
 
+  /** Earlier programs kept people's details there, too. */
+  private static final String FORMER_FORMS = "cache/normal-forms.db";
+
   private Path folder;
   private Path beside;
   private Path next;
@@ -86,6 +89,8 @@ class ForgetTest {
     run(folder, DAYS, "run");
     run(folder, DAYS, "reconcile", "--as-of", "2026-10-02");
     run(folder, DAYS, "report");
+    Files.writeString(
+        folder.resolve(FORMER_FORMS), "as another program left it: " + Canary.FAMILY_NAME);
     copy(folder, beside);
     before = Canary.placesIn(folder);
     forget(place);
@@ -207,7 +212,7 @@ class ForgetTest {
   @Test
   void a_month_later_no_file_holds_a_trace_of_the_person() throws IOException {
     assertThat(before)
-        .contains("log/contacts.db")
+        .contains("log/contacts.db", FORMER_FORMS)
         .anyMatch(place -> place.startsWith("quarantine/"))
         .anyMatch(place -> place.endsWith("list.xlsx"))
         .anyMatch(place -> place.endsWith(".eml"))
