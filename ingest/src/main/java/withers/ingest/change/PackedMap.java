@@ -1,8 +1,8 @@
 package withers.ingest.change;
 
+import java.security.SecureRandom;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.concurrent.ThreadLocalRandom;
 
 /**
  * Values by keys, both as bytes. Besides these an entry takes two bytes where they are short, and a
@@ -19,8 +19,8 @@ final class PackedMap {
   private final Pages pages = new Pages();
   private final AddressTable[] tables = new AddressTable[TABLES];
 
-  /** Without it nobody can make many keys of one hash, which would be slow. */
-  private final long seed = ThreadLocalRandom.current().nextLong();
+  /** Nobody who does not know it can make many keys of one hash, which would be slow. */
+  private final long seed = new SecureRandom().nextLong();
 
   private long unused;
 
