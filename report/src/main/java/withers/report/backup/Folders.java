@@ -1,10 +1,14 @@
 package withers.report.backup;
 
 import java.io.IOException;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Predicate;
@@ -74,8 +78,29 @@ final class Folders {
   }
 
   private static List<Path> files(Path folder) throws IOException {
-    try (Stream<Path> files = Files.walk(folder)) {
-      return files.filter(Files::isRegularFile).sorted().toList();
+    Gathering gathering = new Gathering();
+    Files.walkFileTree(folder, gathering);
+    return gathering.files.stream().sorted().toList();
+  }
+
+  /** Others work there meanwhile: what is listed may be gone when it is looked at. */
+  private static final class Gathering extends SimpleFileVisitor<Path> {
+    private final List<Path> files = new ArrayList<>();
+
+    @Override
+    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+      if (Files.isRegularFile(file)) {
+        files.add(file);
+      }
+      return FileVisitResult.CONTINUE;
+    }
+
+    @Override
+    public FileVisitResult visitFileFailed(Path file, IOException failed) throws IOException {
+      if (failed instanceof NoSuchFileException) {
+        return FileVisitResult.CONTINUE;
+      }
+      throw failed;
     }
   }
 
