@@ -20,7 +20,9 @@ import withers.workspace.WorkspacePaths;
  */
 public record Backup(Workspace workspace) {
 
-  /** Made again: normal forms, unchanged records, lists and mails. And other backups. */
+  /**
+   * Made again: what was told of contacts, unchanged records, lists and mails. And other backups.
+   */
   private static final Set<String> LEFT_OUT = Set.of("cache", "lists", "outbox", "backups");
 
   /**
