@@ -37,7 +37,8 @@ final class KeptKnowledge implements Knowledge {
   private final VaultKnowledge vault;
   private final AnswerTable answers;
   private final Weighings weighings;
-  private final Map<ContactRef, Known> organisations = new ConcurrentHashMap<>();
+  private final Map<ContactRef, Known> organisations;
+  private final boolean isKeeping;
 
   /**
    * @param answers those of the same vault, directory, and rules of reading and matching
@@ -46,6 +47,21 @@ final class KeptKnowledge implements Knowledge {
     this.vault = vault;
     this.answers = answers.table();
     this.weighings = answers.weighings();
+    this.organisations = new ConcurrentHashMap<>();
+    this.isKeeping = true;
+  }
+
+  private KeptKnowledge(KeptKnowledge same, boolean isKeeping) {
+    this.vault = same.vault;
+    this.answers = same.answers;
+    this.weighings = same.weighings;
+    this.organisations = same.organisations;
+    this.isKeeping = isKeeping;
+  }
+
+  @Override
+  public Knowledge inPassing() {
+    return new KeptKnowledge(this, false);
   }
 
   @Override
@@ -57,7 +73,6 @@ final class KeptKnowledge implements Knowledge {
   @Override
   public void prepare(Collection<ContactRef> references) {
     vault.prepare(references);
-    references.forEach(this::known);
   }
 
   private int kept(ContactRef one) {
@@ -102,7 +117,13 @@ final class KeptKnowledge implements Knowledge {
             | (known.isNobody() ? NOBODY : 0)
             | (known.canBeReached() ? REACHED : 0)
             | (known.isOnlyAName() ? ONLY_A_NAME : 0);
-    answers.keep(high(one), one.low(), answer);
+    keep(high(one), one.low(), answer);
+  }
+
+  private void keep(long high, long low, int answer) {
+    if (isKeeping) {
+      answers.keep(high, low, answer);
+    }
   }
 
   @Override
@@ -124,7 +145,7 @@ final class KeptKnowledge implements Knowledge {
       return kept;
     }
     Optional<Standing> standing = vault.standing(one, other);
-    standing.ifPresent(told -> answers.keep(high, low, answer(told)));
+    standing.ifPresent(told -> keep(high, low, answer(told)));
     return standing.map(KeptKnowledge::answer).orElse(PAIR | Verdict.CANNOT_TELL.ordinal());
   }
 
@@ -153,7 +174,9 @@ final class KeptKnowledge implements Knowledge {
 
   private Optional<Weighing> told(ContactRef one, ContactRef other) {
     Optional<Weighing> told = vault.weigh(one, other);
-    told.ifPresent(weighing -> weighings.keep(high(one, other), low(one, other), weighing));
+    if (isKeeping) {
+      told.ifPresent(weighing -> weighings.keep(high(one, other), low(one, other), weighing));
+    }
     return told;
   }
 

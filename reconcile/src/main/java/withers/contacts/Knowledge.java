@@ -19,6 +19,11 @@ interface Knowledge {
     return false;
   }
 
+  /** The same for somebody who does not ask again: nothing is kept for later. */
+  default Knowledge inPassing() {
+    return this;
+  }
+
   /** What a contact is; empty when it was forgotten or never stored. */
   Optional<Known> known(ContactRef reference);
 

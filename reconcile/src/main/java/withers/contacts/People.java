@@ -60,6 +60,11 @@ public final class People {
     return new People(directory, new ToldKnowledge(answer));
   }
 
+  /** The same for somebody who does not ask again: nothing that is told is kept for later. */
+  public People inPassing() {
+    return new People(directory, knowledge.inPassing());
+  }
+
   /** Answers what somebody asks who has no vault. */
   public Answer answer(Question question) {
     knowledge.prepare(question.references());
@@ -162,7 +167,12 @@ public final class People {
   public boolean areReachedAlike(Who one, Who other) {
     return one instanceof Who.Person first
         && other instanceof Who.Person second
-        && knowledge.areReachedAlike(first.reference(), second.reference());
+        && areReachedAlike(first.reference(), second.reference());
+  }
+
+  /** The same of two contacts that are not equal. */
+  public boolean areReachedAlike(ContactRef one, ContactRef other) {
+    return knowledge.areReachedAlike(one, other);
   }
 
   /** How two people's contacts compare, trait by trait; empty when there is nothing to compare. */

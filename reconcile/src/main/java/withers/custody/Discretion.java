@@ -11,6 +11,7 @@ import withers.cases.CaseKey;
 import withers.chip.ChipNumber;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault.RecordName;
+import withers.fact.ChipEvent;
 import withers.fact.Party;
 import withers.history.Animal;
 import withers.history.History;
@@ -89,8 +90,14 @@ public record Discretion(
   }
 
   private boolean covers(Statement statement) {
-    return records.contains(new RecordName(statement.source(), statement.key()))
-        || Parties.of(statement.fact()).anyMatch(this::covers);
+    return covers(statement.event());
+  }
+
+  /** Whether nothing is to be told of an animal of which this is said. */
+  public boolean covers(ChipEvent event) {
+    return !isNone()
+        && (records.contains(new RecordName(event.origin().source(), event.origin().key()))
+            || Parties.of(event.fact()).anyMatch(this::covers));
   }
 
   private boolean covers(Party party) {

@@ -13,7 +13,6 @@ import withers.chip.ChipNumber;
 import withers.chip.LostDigits;
 import withers.finding.Damage;
 import withers.history.History;
-import withers.history.Statement;
 import withers.id.SourceId;
 
 /**
@@ -30,23 +29,12 @@ public final class KnownNumbers {
 
     /** Adds a number of which something is in effect. */
     public void add(History history) {
-      ChipNumber number = history.chip();
-      if (LostDigits.isDecimal(number) && !LostDigits.endsInZeros(number)) {
-        add(number, onlySource(history.statements()));
+      if (isKept(history.chip())) {
+        add(history.chip(), history.onlySource());
       }
     }
 
-    private static Optional<SourceId> onlySource(List<Statement> statements) {
-      SourceId first = statements.get(0).source();
-      for (Statement other : statements) {
-        if (!other.source().equals(first)) {
-          return Optional.empty();
-        }
-      }
-      return Optional.of(first);
-    }
-
-    /** Adds a number that another part handed over. */
+    /** Adds a number that {@link #isKept}, as it was handed over. */
     public void add(ChipNumber number, Optional<SourceId> onlyFromThis) {
       onlyFromThis
           .map(source -> onlyFrom.computeIfAbsent(source, s -> LongStream.builder()))
@@ -66,6 +54,11 @@ public final class KnownNumbers {
         BiConsumer<ChipNumber, Optional<SourceId>> taker) {
       numbers.build().forEach(number -> taker.accept(ChipNumber.ofPacked(number), source));
     }
+  }
+
+  /** Whether a number is one of them when something is said of it. */
+  public static boolean isKept(ChipNumber number) {
+    return LostDigits.isDecimal(number) && !LostDigits.endsInZeros(number);
   }
 
   private record Asked(LostDigits digits, SourceId but) {}

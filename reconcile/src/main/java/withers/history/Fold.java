@@ -44,7 +44,24 @@ public final class Fold {
     for (List<Stated> record : runs(ordered, Stated::isOfRecord)) {
       foldRecord(record, result);
     }
-    return new Folded(result.kept, result.turned);
+    return new Folded(result.kept, result.turned, mistaken.isEmpty() && isLasting(stated));
+  }
+
+  /**
+   * Whether all of it counts by itself, now and later: what takes something back, or off a list,
+   * may be withheld or confirmed by exports to come, and what lies ahead may come to be heard.
+   */
+  private boolean isLasting(List<Stated> stated) {
+    LocalDate asOf = sources.scope().asOf();
+    for (Stated one : stated) {
+      if (one.isMark()
+          || one.isRekeying()
+          || one.exportDate().isAfter(asOf)
+          || one.event().day().isAfter(asOf)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void foldRecord(List<Stated> record, Result result) {

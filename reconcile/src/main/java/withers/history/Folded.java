@@ -13,8 +13,10 @@ import withers.fact.Fact;
  * @param kept statements in effect, in the order of record, slot and export date
  * @param turned the latest export date at which something was withdrawn, or a registry's record
  *     went off the list or came back; empty when nothing ever was
+ * @param lasting whether it stays so on later days, and whatever sources export, until something
+ *     new is said of the subject itself
  */
-public record Folded(List<Kept> kept, Optional<LocalDate> turned) {
+public record Folded(List<Kept> kept, Optional<LocalDate> turned, boolean lasting) {
 
   /** A statement in effect, and whether its record is still listed. */
   public record Kept(Stated stated, boolean listed) {}

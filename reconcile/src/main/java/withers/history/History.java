@@ -6,13 +6,16 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.fact.Fact;
+import withers.id.SourceId;
 
 /**
  * What is in effect about one chip.
  *
  * @param turned as in {@link Folded}
+ * @param lasting as in {@link Folded}; never where something had to be placed
  */
-public record History(ChipNumber chip, List<Statement> statements, Optional<LocalDate> turned) {
+public record History(
+    ChipNumber chip, List<Statement> statements, Optional<LocalDate> turned, boolean lasting) {
   public History {
     statements = List.copyOf(statements);
   }
@@ -24,7 +27,7 @@ public record History(ChipNumber chip, List<Statement> statements, Optional<Loca
       Folded.Kept kept = folded.kept().get(i);
       statements[i] = statement(chip, kept, kept.stated().exportDate());
     }
-    return new History(chip, List.of(statements), folded.turned());
+    return new History(chip, List.of(statements), folded.turned(), folded.lasting());
   }
 
   /**
@@ -40,12 +43,13 @@ public record History(ChipNumber chip, List<Statement> statements, Optional<Loca
             .filter(k -> !k.stated().fact().equals(new Fact.PairedWith(chip)))
             .map(k -> statement(chip, k, later(k.stated().exportDate(), placedSince)))
             .toList(),
-        folded.turned().map(turned -> later(turned, placedSince)));
+        folded.turned().map(turned -> later(turned, placedSince)),
+        false);
   }
 
   /** A history that only says that something changed. */
   public static History turned(ChipNumber chip, LocalDate on) {
-    return new History(chip, List.of(), Optional.of(on));
+    return new History(chip, List.of(), Optional.of(on), false);
   }
 
   private static Statement statement(ChipNumber chip, Folded.Kept kept, LocalDate firstStated) {
@@ -60,6 +64,16 @@ public record History(ChipNumber chip, List<Statement> statements, Optional<Loca
   /** The other chips that the same animal carries, by this chip's statements. */
   public Stream<ChipNumber> pairedWith() {
     return facts(Fact.PairedWith.class).map(Fact.PairedWith::other);
+  }
+
+  /** The source that alone speaks of it; empty when several do, or nobody does. */
+  public Optional<SourceId> onlySource() {
+    for (Statement statement : statements) {
+      if (!statement.source().equals(statements.get(0).source())) {
+        return Optional.empty();
+      }
+    }
+    return statements.stream().map(Statement::source).findFirst();
   }
 
   /** Whether some statement says that the animal carries another chip. */

@@ -1,5 +1,6 @@
 package withers.history;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -78,6 +79,20 @@ public final class Sources {
   /** All, in the order of their ids. */
   public Collection<Source> all() {
     return sources.values();
+  }
+
+  /**
+   * The day up to which each registry has exported: by several sources, the day of the one that
+   * lags behind; none for those that never do.
+   */
+  public Map<OrganisationId, LocalDate> newestOfRegistries() {
+    Map<OrganisationId, LocalDate> newest = new HashMap<>();
+    registries.forEach((id, some) -> newest.put(id, leastNew(some)));
+    return newest;
+  }
+
+  private static LocalDate leastNew(List<Source> sources) {
+    return sources.stream().map(Source::newest).min(LocalDate::compareTo).orElseThrow();
   }
 
   /**

@@ -2,12 +2,10 @@ package withers.rule;
 
 import java.time.LocalDate;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import withers.chip.ChipNumber;
 import withers.chip.NumberRange;
-import withers.history.Source;
 import withers.history.Sources;
 import withers.id.OrganisationId;
 import withers.organisation.Directory;
@@ -17,15 +15,7 @@ import withers.organisation.Organisation;
 record Currentness(List<Organisation> registries, Map<OrganisationId, LocalDate> newest) {
 
   static Currentness of(Directory directory, Sources sources) {
-    Map<OrganisationId, LocalDate> newest = new HashMap<>();
-    sources.all().stream()
-        .filter(Source::isRegistry)
-        .forEach(one -> newest.merge(one.organisation(), one.newest(), Currentness::earlier));
-    return new Currentness(directory.registries(), newest);
-  }
-
-  private static LocalDate earlier(LocalDate one, LocalDate other) {
-    return one.isBefore(other) ? one : other;
+    return new Currentness(directory.registries(), sources.newestOfRegistries());
   }
 
   /**

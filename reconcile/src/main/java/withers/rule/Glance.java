@@ -25,27 +25,22 @@ import withers.registration.Registries;
  */
 final class Glance {
 
-  /** What a glance says. */
-  enum Sight {
-    /** No rule has anything to say. */
-    CLEAR,
-    /** The same, of a number that only registries speak of: it may be meant for another animal. */
-    STRAY,
-    /** The rules have to be asked. */
-    UNSURE
-  }
-
   private final Registries registries;
   private final Currentness current;
   private final Cast cast;
   private final People people;
   private final LocalDate asOf;
 
-  Glance(Registries registries) {
+  /**
+   * By what registries tell.
+   *
+   * @param people who tell of the people whom it asks about
+   */
+  Glance(Registries registries, People people) {
     this.registries = registries;
     this.cast = registries.cast();
     this.current = Currentness.of(registries.directory(), cast.sources());
-    this.people = cast.people();
+    this.people = people;
     this.asOf = cast.sources().scope().asOf();
   }
 
@@ -175,7 +170,7 @@ final class Glance {
       this.seen = seen;
     }
 
-    /** Every live registration names the keeper, in every version; and all are new enough. */
+    /** Every live registration leads to the keeper, in every version; and all are new enough. */
     boolean isRight() {
       return !seen.registrations().isNone()
           && isUndisputed(seen)
@@ -208,11 +203,23 @@ final class Glance {
 
     private boolean isRegistered(ContactRef version) {
       for (ContactRef primary : seen.registrations().primaries()) {
-        if (people.verdict(version, primary) != Verdict.SAME) {
+        if (!mayStay(primary, version)) {
           return false;
         }
       }
       return true;
+    }
+
+    /**
+     * Whether nobody has to ask about a registered contact: it is the keeper or of the household,
+     * or leads to the keeper though it can't be told who it is.
+     */
+    private boolean mayStay(ContactRef primary, ContactRef version) {
+      return switch (people.verdict(version, primary)) {
+        case SAME, SAME_HOUSEHOLD -> true;
+        case CANNOT_TELL -> people.areReachedAlike(version, primary);
+        case DETAILS_DIFFER, DIFFERENT -> false;
+      };
     }
 
     /** Whoever comes with the animal is the keeper, or came before. */

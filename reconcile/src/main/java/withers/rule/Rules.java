@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import withers.contacts.People;
 import withers.custody.Deaths;
 import withers.finding.Finding;
 import withers.finding.FindingKind;
@@ -50,11 +51,14 @@ public final class Rules {
   private final Registries registries;
   private final Supplies supplies;
   private final Glance glance;
+  private final Glance passingGlance;
 
   public Rules(Registries registries, Supplies supplies) {
     this.registries = registries;
     this.supplies = supplies;
-    this.glance = new Glance(registries);
+    People people = registries.cast().people();
+    this.glance = new Glance(registries, people);
+    this.passingGlance = new Glance(registries, people.inPassing());
   }
 
   /** Looks up together everybody whom these name: cheaper than one by one, for many animals. */
@@ -79,18 +83,18 @@ public final class Rules {
   }
 
   /**
-   * Whether there is plainly nothing to say of an animal that stands on one number; if not, that
-   * says nothing.
+   * Looks whether there is plainly nothing to say of an animal that stands on one number. Who is
+   * asked about meanwhile is asked in passing, if the animal need not be looked at again.
    *
    * @param aside takes the number when it may belong together with another
    */
-  public boolean isPlainlyClear(History history, Candidates.Part aside) {
+  public Sight look(History history, Candidates.Part aside) {
     Seen seen = Seen.of(history, registries.cast());
-    Glance.Sight sight = glance.look(history, seen);
-    if (sight == Glance.Sight.STRAY) {
+    Sight sight = (history.lasting() ? passingGlance : glance).look(history, seen);
+    if (sight == Sight.STRAY) {
       aside.addStray(history.chip(), seen.registrations().primaries().stream());
     }
-    return sight != Glance.Sight.UNSURE;
+    return sight;
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
@@ -71,6 +72,7 @@ record JudgedElsewhere(StandAlone.Judge judge, People people, Runnable partition
         known(part),
         stock(part),
         aside,
+        Optional.empty(),
         List.of());
   }
 

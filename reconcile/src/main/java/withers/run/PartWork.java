@@ -1,6 +1,7 @@
 package withers.run;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import withers.contact.ContactRef;
@@ -82,7 +83,8 @@ public final class PartWork {
         new CutNumbers(sources),
         unplaced,
         new Stocktake(supplies, registries),
-        new Rules(registries, supplies));
+        new Rules(registries, supplies),
+        new Reopening(Optional.empty(), cast, unplaced));
   }
 
   private Question question(List<History> histories) {

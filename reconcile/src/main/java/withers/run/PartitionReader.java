@@ -3,6 +3,7 @@ package withers.run;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,9 +11,11 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.LongFunction;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import withers.chip.ChipNumber;
+import withers.clear.StillClear;
 import withers.codec.Streams;
 import withers.fact.ChipEvent;
 import withers.history.Fold;
@@ -31,7 +34,9 @@ public final class PartitionReader {
   private final Fold fold;
 
   private final Settlements settlements;
-  private final Slices slices;
+
+  /** By how many events of a partition are passed over. */
+  private final LongFunction<Slices> slices;
 
   /** Reads what sources say, and leaves nothing out. */
   public PartitionReader(LogSnapshot log, Sources sources) {
@@ -42,10 +47,11 @@ public final class PartitionReader {
    * @param settlements tells which records have a number by mistake
    */
   public PartitionReader(LogSnapshot log, Sources sources, Settlements settlements) {
-    this(log, sources, settlements, Slices.of(log));
+    this(log, sources, settlements, but -> Slices.of(log, but));
   }
 
-  PartitionReader(LogSnapshot log, Sources sources, Settlements settlements, Slices slices) {
+  PartitionReader(
+      LogSnapshot log, Sources sources, Settlements settlements, LongFunction<Slices> slices) {
     this.settlements = settlements;
     this.slices = slices;
     this.log = log;
@@ -63,12 +69,34 @@ public final class PartitionReader {
    * by slice, while they are taken.
    */
   Stream<History> everSpokenOf(int partition) {
-    return slices.all().flatMap(slice -> everSpokenOf(partition, slice));
+    return everSpokenOf(partition, StillClear.none(), event -> false);
   }
 
-  private Stream<History> everSpokenOf(int partition, Predicate<ChipNumber> slice) {
-    return replay(partition, slice).entrySet().stream()
-        .map(entry -> history(entry.getKey(), entry.getValue()));
+  /**
+   * The same without those that are still clear, unless something that is said of them reopens them
+   * ({@link StillClear#reopen}).
+   */
+  Stream<History> everSpokenOf(int partition, StillClear still, Predicate<ChipEvent> reopens) {
+    Stream<History> read =
+        slices
+            .apply(still.statements())
+            .all()
+            .flatMap(slice -> replay(partition, slice, still, reopens).entrySet().stream())
+            .map(entry -> history(entry.getKey(), entry.getValue()));
+    Stream<History> reopened = // which they are is known when all was read
+        Stream.of(still).flatMap(all -> histories(partition, all.reopened()).stream());
+    return Stream.concat(read, reopened);
+  }
+
+  /** The chips of a partition that imports speak of. */
+  Set<ChipNumber> spokenOf(int partition, Predicate<ImportMarker> imports) {
+    Set<ChipNumber> chips = new HashSet<>();
+    log.replay(
+        Streams.CHIPS,
+        partition,
+        imports.and(sources::hears),
+        (event, marker) -> event.subject().chip().ifPresent(chips::add));
+    return chips;
   }
 
   /** The histories of some chips; of one that nothing is known about, an empty one. */
@@ -86,6 +114,9 @@ public final class PartitionReader {
   }
 
   private List<History> histories(int partition, Set<ChipNumber> chips) {
+    if (chips.isEmpty()) {
+      return List.of();
+    }
     Map<ChipNumber, List<Stated>> stated = new HashMap<>();
     log.replayAbout(
         chips,
@@ -104,13 +135,21 @@ public final class PartitionReader {
     return Partitions.of(chip, Streams.CHIPS.partitions());
   }
 
-  private Map<ChipNumber, List<Stated>> replay(int partition, Predicate<ChipNumber> wanted) {
+  private Map<ChipNumber, List<Stated>> replay(
+      int partition, Predicate<ChipNumber> slice, StillClear still, Predicate<ChipEvent> reopens) {
     Map<ChipNumber, List<Stated>> chips = new HashMap<>();
     log.replay(
         Streams.CHIPS,
         partition,
         sources::hears,
-        (event, marker) -> keep(event, marker, wanted, chips));
+        (event, marker) -> {
+          Optional<ChipNumber> clear = event.subject().chip().filter(still::contains);
+          if (clear.isEmpty()) {
+            keep(event, marker, slice, chips);
+          } else if (reopens.test(event)) {
+            still.reopen(clear.get());
+          }
+        });
     return chips;
   }
 

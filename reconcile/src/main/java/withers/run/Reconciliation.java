@@ -2,6 +2,7 @@ package withers.run;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +12,9 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.chip.LostDigits;
+import withers.clear.ClearAnimals;
+import withers.clear.ClearBasis;
+import withers.clear.ClearPart;
 import withers.codec.Streams;
 import withers.contacts.People;
 import withers.custody.Cast;
@@ -82,8 +86,25 @@ public final class Reconciliation {
     return new Reconciliation(this, others);
   }
 
+  /**
+   * What came of it.
+   *
+   * @param clear the animals that a later run need not look at; empty when the run left out what is
+   *     known today
+   */
+  public record Judged(Outcome outcome, Optional<ClearAnimals> clear) {}
+
   /** Judges every animal that the log tells of. */
   public Outcome judge(LogSnapshot log, Scope scope) {
+    return judge(log, scope, Optional.empty()).outcome();
+  }
+
+  /**
+   * Judges every animal that the log tells of, but for those that were clear before and still are.
+   *
+   * @param before what was clear by the same rules, configuration and contacts
+   */
+  public Judged judge(LogSnapshot log, Scope scope, Optional<ClearAnimals> before) {
     Sources sources = Sources.of(log.markers(), scope);
     Settlements settlements = SettlementReader.read(log, scope);
     PartitionReader reader = new PartitionReader(log, sources, settlements);
@@ -92,9 +113,15 @@ public final class Reconciliation {
     Supplies supplies = Supplies.read(log, cast);
     Registries registries = new Registries(directory, cast, periods);
     Rules rules = new Rules(registries, supplies);
+    Optional<ClearBasis> basis = ClearBasis.of(log, sources);
     StandAlone.Judge judge =
         new StandAlone.Judge(
-            reader, new CutNumbers(sources), unplaced, new Stocktake(supplies, registries), rules);
+            reader,
+            new CutNumbers(sources),
+            unplaced,
+            new Stocktake(supplies, registries),
+            rules,
+            Reopening.of(before, basis, cast, unplaced));
     Map<Integer, StandAlone> elsewhere =
         crew.map(others -> new JudgedElsewhere(judge, people, partitionDone))
             .map(parts -> parts.by(crew.orElseThrow(), PartOrder.of(log, scope)))
@@ -106,8 +133,19 @@ public final class Reconciliation {
                 Optional.ofNullable(elsewhere.get(partition))
                     .orElseGet(() -> judge(partition, judge)));
     Outcome outcome = together(parts, judge, cast);
-    return outcome.with(
-        new Wishes(AnswerReader.read(log, scope), reader, cast).about(outcome.findings()));
+    return new Judged(
+        outcome.with(
+            new Wishes(AnswerReader.read(log, scope), reader, cast).about(outcome.findings())),
+        basis.map(now -> new ClearAnimals(now, clear(parts))));
+  }
+
+  private static Map<Integer, ClearPart> clear(List<StandAlone> parts) {
+    Map<Integer, ClearPart> clear = new HashMap<>();
+    for (int partition = 0; partition < parts.size(); partition++) {
+      int number = partition;
+      parts.get(partition).clear().ifPresent(part -> clear.put(number, part));
+    }
+    return clear;
   }
 
   private StandAlone judge(int partition, StandAlone.Judge judge) {
@@ -128,7 +166,7 @@ public final class Reconciliation {
     List<History> fetched = judge.reader().histories(late);
     deferred.fetch(fetched);
     List<Animal> animals = deferred.animals();
-    Judged joined = judged(animals, judge.rules());
+    Joined joined = judged(animals, judge.rules());
     parts.forEach(part -> part.aside().leaveOut(late));
     List<Candidates.Part> aside = new ArrayList<>(joined.aside);
     parts.forEach(part -> aside.add(part.aside()));
@@ -148,26 +186,26 @@ public final class Reconciliation {
   }
 
   /** What phase 2 says of animals, and what it puts aside. */
-  private record Judged(List<Assessment> assessments, List<Candidates.Part> aside) {
-    static Judged of(List<Animal> some, Rules rules) {
+  private record Joined(List<Assessment> assessments, List<Candidates.Part> aside) {
+    static Joined of(List<Animal> some, Rules rules) {
       Candidates.Part aside = new Candidates.Part();
-      return new Judged(
+      return new Joined(
           some.stream().map(animal -> rules.assess(animal, aside)).toList(), List.of(aside));
     }
 
-    static Judged together(List<Judged> parts) {
-      return new Judged(
+    static Joined together(List<Joined> parts) {
+      return new Joined(
           parts.stream().flatMap(part -> part.assessments.stream()).toList(),
           parts.stream().flatMap(part -> part.aside.stream()).toList());
     }
   }
 
-  private Judged judged(List<Animal> animals, Rules rules) {
+  private Joined judged(List<Animal> animals, Rules rules) {
     List<List<Animal>> some = new ArrayList<>();
     for (int from = 0; from < animals.size(); from += AT_A_TIME) {
       some.add(animals.subList(from, Math.min(animals.size(), from + AT_A_TIME)));
     }
-    return Judged.together(workers.map(some, few -> Judged.of(few, rules)));
+    return Joined.together(workers.map(some, few -> Joined.of(few, rules)));
   }
 
   /** An animal that was judged again has its second assessment only. */

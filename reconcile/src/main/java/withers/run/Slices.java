@@ -28,11 +28,16 @@ record Slices(int count) {
 
   /**
    * As many as this log and this JVM's heap need, if each processor reads a partition at a time.
+   *
+   * @param but events of a partition that are passed over
    */
-  static Slices of(LogSnapshot log) {
+  static Slices of(LogSnapshot log, long but) {
     long events = log.markers().stream().map(ImportMarker::tally).mapToLong(Tally::events).sum();
     Runtime machine = Runtime.getRuntime();
-    return of(events, machine.maxMemory(), machine.availableProcessors());
+    return of(
+        Math.max(0, events - but * Streams.CHIPS.partitions()),
+        machine.maxMemory(),
+        machine.availableProcessors());
   }
 
   static Slices of(long events, long heapBytes, int readers) {

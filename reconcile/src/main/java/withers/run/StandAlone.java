@@ -3,10 +3,13 @@ package withers.run;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.chip.LostDigits;
+import withers.clear.ClearPart;
+import withers.clear.StillClear;
 import withers.contacts.NotToldException;
 import withers.damage.CutNumbers;
 import withers.damage.KnownNumbers;
@@ -16,6 +19,7 @@ import withers.history.History;
 import withers.history.Statement;
 import withers.rule.Assessment;
 import withers.rule.Rules;
+import withers.rule.Sight;
 import withers.slip.Candidates;
 import withers.supply.Stocktake;
 
@@ -30,6 +34,8 @@ import withers.supply.Stocktake;
  * @param known all numbers that are not cut
  * @param stock numbers of supplied boxes that are known
  * @param aside numbers that may have been meant for each other
+ * @param clear those of which there was plainly nothing to say, whatever else is or will be said
+ *     elsewhere; empty when somebody else judged
  * @param left histories of chips that whoever has the vault has to judge; none where that is here
  */
 record StandAlone(
@@ -41,6 +47,7 @@ record StandAlone(
     KnownNumbers.Part known,
     Stocktake.Part stock,
     Candidates.Part aside,
+    Optional<ClearPart> clear,
     List<History> left) {
 
   /** Chips whose people are looked up together: beyond that it gets no cheaper. */
@@ -63,10 +70,16 @@ record StandAlone(
       CutNumbers cutNumbers,
       Unplaced unplaced,
       Stocktake stocktake,
-      Rules rules) {
+      Rules rules,
+      Reopening reopening) {
 
+    /** Judges all that was ever spoken of in a partition, but for what is still clear. */
     StandAlone judge(int partition) {
-      return judge(reader.everSpokenOf(partition));
+      StillClear still = reopening.still(partition, reader);
+      Gathering gathering = new Gathering(this);
+      reader.everSpokenOf(partition, still, reopening::reopens).forEach(gathering::take);
+      gathering.take(still);
+      return gathering.done();
     }
 
     /** Judges all that was ever spoken of in a partition, each when it comes. */
@@ -86,6 +99,7 @@ record StandAlone(
     private final KnownNumbers.Part known = new KnownNumbers.Part();
     private final Stocktake.Part stock;
     private final Candidates.Part aside = new Candidates.Part();
+    private final ClearPart.Gathering clear = new ClearPart.Gathering();
     private final List<History> left = new ArrayList<>();
     private final List<History> unprepared = new ArrayList<>();
     private long animals;
@@ -105,6 +119,17 @@ record StandAlone(
           addUnprepared();
         }
       }
+    }
+
+    /** What is known of a number is known of it still. */
+    void take(StillClear still) {
+      animals += still.size();
+      still.forEach(
+          (chip, onlyFrom) -> {
+            stock.add(chip);
+            known.add(chip, onlyFrom);
+          });
+      clear.add(still);
     }
 
     private void addUnprepared() {
@@ -157,12 +182,20 @@ record StandAlone(
     private void assess(History history) {
       animals++;
       try {
-        if (!judge.rules.isPlainlyClear(history, aside)) {
+        Sight sight = judge.rules.look(history, aside);
+        if (sight == Sight.UNSURE) {
           judgeByRules(history);
+        } else if (sight == Sight.CLEAR && isClearForLong(history)) {
+          clear.add(history.chip(), history.onlySource(), history.statements().size());
         }
       } catch (NotToldException elsewhere) {
         left.add(history);
       }
+    }
+
+    /** A number that ends in zeros may lose its meaning by what is said of others. */
+    private static boolean isClearForLong(History history) {
+      return history.lasting() && KnownNumbers.isKept(history.chip());
     }
 
     private void judgeByRules(History history) {
@@ -174,7 +207,17 @@ record StandAlone(
 
     StandAlone done() {
       addUnprepared();
-      return new StandAlone(animals, telling, deferred, cut, zeros, known, stock, aside, left);
+      return new StandAlone(
+          animals,
+          telling,
+          deferred,
+          cut,
+          zeros,
+          known,
+          stock,
+          aside,
+          Optional.of(clear.part()),
+          left);
     }
   }
 }

@@ -120,6 +120,18 @@ final class Unplaced {
     return new AnimalId(link.source(), ((Fact.Linked) link.fact()).animalId());
   }
 
+  /** Whether a statement links its number to an animal that is unplaced. */
+  boolean isLink(ChipEvent event) {
+    return !animalIds.isEmpty()
+        && event.fact() instanceof Fact.Linked linked
+        && animalIds.contains(new AnimalId(event.origin().source(), linked.animalId()));
+  }
+
+  /** The numbers to which something unplaced may belong. */
+  Set<ChipNumber> named() {
+    return Set.copyOf(named);
+  }
+
   /** Whether something unplaced may belong to this chip. */
   boolean concerns(History history) {
     return named.contains(history.chip()) || isLinked(history);

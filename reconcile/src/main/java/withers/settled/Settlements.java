@@ -151,6 +151,11 @@ public final class Settlements {
     return !one.isOver(asOf);
   }
 
+  /** The numbers that records have by mistake, while that holds. */
+  public Set<ChipNumber> mistaken() {
+    return Set.copyOf(mistaken.keySet());
+  }
+
   /** Records that have a number by mistake, while that holds. */
   public List<Settled> mistaken(ChipNumber number) {
     return mistaken.getOrDefault(number, List.of());

@@ -116,7 +116,10 @@ class KnownNumbersTest {
 
   private static History history(ChipNumber number, Set<SourceId> by) {
     return new History(
-        number, by.stream().map(source -> statement(number, source)).toList(), Optional.empty());
+        number,
+        by.stream().map(source -> statement(number, source)).toList(),
+        Optional.empty(),
+        true);
   }
 
   private static Statement statement(ChipNumber number, SourceId source) {

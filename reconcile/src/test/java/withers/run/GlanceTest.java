@@ -34,6 +34,7 @@ import withers.id.SourceId;
 import withers.log.LogSnapshot;
 import withers.registration.Registries;
 import withers.rule.Rules;
+import withers.rule.Sight;
 import withers.settled.Settlements;
 import withers.slip.Candidates;
 import withers.slip.Side;
@@ -94,6 +95,15 @@ class GlanceTest {
     assertThat(seen(ADOPTED)).containsExactly("clear at a glance");
   }
 
+  /** Of the household; or with the keeper's phone, whoever it is. */
+  @ParameterizedTest
+  @ValueSource(strings = {"Adas", "Nameless0101"})
+  void whoever_leads_to_the_adopter_may_be_registered(String registered) {
+    String lines = ADOPTED.replace("2026-02-05 Ada", "2026-02-05 " + registered);
+
+    assertThat(seen(lines)).containsExactly("clear at a glance");
+  }
+
   /** Each adds something that few random worlds hold; without it a glance would say clear. */
   @ParameterizedTest
   @ValueSource(
@@ -145,7 +155,7 @@ class GlanceTest {
 
   private static String seen(History history, Rules rules) {
     Candidates.Part aside = new Candidates.Part();
-    if (rules.isPlainlyClear(history, aside)) {
+    if (rules.look(history, aside) != Sight.UNSURE) {
       return "clear at a glance";
     }
     boolean isClear = rules.assess(Animal.of(List.of(history)), aside).isClear();
@@ -249,7 +259,7 @@ class GlanceTest {
   private static void compare(History history, Rules rules, String seed, Counted counted) {
     Candidates.Part atAGlance = new Candidates.Part();
     Candidates.Part byRules = new Candidates.Part();
-    if (!rules.isPlainlyClear(history, atAGlance)) {
+    if (rules.look(history, atAGlance) == Sight.UNSURE) {
       counted.unsure++;
       return;
     }

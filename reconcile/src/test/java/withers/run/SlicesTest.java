@@ -62,7 +62,7 @@ class SlicesTest {
   private static Map<ChipNumber, History> histories(World world, Slices slices) {
     LogSnapshot log = world.log().snapshot();
     Sources sources = Sources.of(log.markers(), Scope.asOf(RandomWorld.ROUNDS.get(3).plusDays(1)));
-    PartitionReader reader = new PartitionReader(log, sources, Settlements.NONE, slices);
+    PartitionReader reader = new PartitionReader(log, sources, Settlements.NONE, but -> slices);
     return IntStream.range(0, Streams.CHIPS.partitions())
         .boxed()
         .flatMap(reader::everSpokenOf)

@@ -82,6 +82,14 @@ public final class ByteReader {
     return Arrays.equals(again, Arrays.copyOfRange(bytes, at, at + length));
   }
 
+  /** As {@link Bytes#all} wrote them. */
+  public byte[] all(String what) {
+    int length = length(what);
+    byte[] value = Arrays.copyOfRange(bytes, at, at + length);
+    at += length;
+    return value;
+  }
+
   public ContactRef reference() {
     int keyId = next() & 0xff;
     return new ContactRef(keyId, eight(), eight());

@@ -93,6 +93,14 @@ public final class Bytes {
     }
   }
 
+  /** Length, then these bytes as they are. */
+  public void all(byte[] value) {
+    unsigned(value.length);
+    room(value.length);
+    System.arraycopy(value, 0, bytes, size, value.length);
+    size += value.length;
+  }
+
   byte[] array() {
     return bytes;
   }

@@ -89,6 +89,7 @@ final class Stores {
   private void forget(Collection<ContactRef> references) {
     try {
       Files.deleteIfExists(paths.answers());
+      Files.deleteIfExists(paths.clearAnimals());
       for (Path former : paths.formerForms()) {
         Files.deleteIfExists(former);
       }

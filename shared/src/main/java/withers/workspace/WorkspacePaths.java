@@ -79,6 +79,13 @@ public record WorkspacePaths(Path root) {
     return cache().resolve("answers");
   }
 
+  /**
+   * The animals of which a run had nothing to say, by their numbers; no source's name has a dot.
+   */
+  public Path clearAnimals() {
+    return cache().resolve("clear.animals");
+  }
+
   /** Which chips the chunks of the embedded log speak of; no source's name has a dot. */
   public Path chipFilters() {
     return cache().resolve("chips.filters");

@@ -10,19 +10,26 @@ import withers.workspace.Workspace;
 
 /** The answers about contacts that a workspace keeps, in use. Whoever opens them holds its lock. */
 final class KeptAnswers {
+  private static final int FORMAT = 2;
+
   private final Workspace workspace;
   private final Stores stores;
   private final NormalForms forms;
-  private final Optional<AnswerFile> file;
+  private final Optional<CacheFile> file;
   private final Answers answers;
 
-  KeptAnswers(Workspace workspace, Stores stores) {
-    String region = workspace.settings().phoneRegion();
+  /**
+   * @param stamp of what they are given by; empty when none are kept
+   */
+  KeptAnswers(Workspace workspace, Stores stores, Optional<String> stamp) {
     this.workspace = workspace;
     this.stores = stores;
-    this.forms = new NormalForms(region);
-    this.file = NormaliserStamp.of(region).map(maker -> AnswerFile.of(workspace, maker));
-    this.answers = file.flatMap(kept -> kept.read(stores.vault().size())).orElseGet(Answers::new);
+    this.forms = new NormalForms(workspace.settings().phoneRegion());
+    this.file = stamp.map(by -> new CacheFile(workspace.paths().answers(), FORMAT, by));
+    this.answers =
+        file.flatMap(kept -> kept.read(stores.vault().size(), Answers.Unread::new))
+            .map(Answers.Unread::read)
+            .orElseGet(Answers::new);
   }
 
   People people() {
@@ -34,6 +41,10 @@ final class KeptAnswers {
   List<String> kept() {
     return answers.added() == 0
         ? List.of()
-        : file.flatMap(kept -> kept.write(answers, stores.vault().size())).stream().toList();
+        : file
+            .flatMap(
+                kept -> kept.write(stores.vault().size(), "Answers about contacts", answers::write))
+            .stream()
+            .toList();
   }
 }

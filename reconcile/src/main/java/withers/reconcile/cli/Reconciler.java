@@ -13,8 +13,8 @@ import withers.id.ImportId;
 import withers.log.LogSnapshot;
 import withers.point.Point;
 import withers.run.Listing;
-import withers.run.Outcome;
 import withers.run.Reconciliation;
+import withers.run.Reconciliation.Judged;
 import withers.run.Recorder;
 import withers.run.Workers;
 import withers.work.Crew;
@@ -45,15 +45,18 @@ public record Reconciler(
    */
   public RunResult run(Scope scope, Progress progress) {
     try (Stores stores = Stores.open(workspace)) {
-      KeptAnswers answers = new KeptAnswers(workspace, stores);
+      Optional<String> stamp = KeptStamp.of(workspace);
+      KeptAnswers answers = new KeptAnswers(workspace, stores, stamp);
+      KeptClear clear = new KeptClear(workspace, stores, stamp);
       People people = answers.people();
       LogSnapshot log = stores.log().snapshot();
-      Outcome outcome = reconciliation(people, progress).judge(log, scope);
+      Judged judged = reconciliation(people, progress).judge(log, scope, clear.before());
       answers.kept().forEach(notes);
+      judged.clear().map(clear::keep).orElse(List.of()).forEach(notes);
       crew.map(CrewText::of).orElse(List.of()).forEach(notes);
       stores.requireForgotten(people.missing());
       workspace.points().reached(Point.RUN_JUDGED);
-      RunResult run = recorder(stores).record(outcome, scope);
+      RunResult run = recorder(stores).record(judged.outcome(), scope);
       new RunStore(workspace.paths().runs())
           .write(run, Optional.of(new BasisOf(workspace).at(log, scope)));
       workspace.points().reached(Point.RUN_KEPT);
