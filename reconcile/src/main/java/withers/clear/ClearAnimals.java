@@ -3,6 +3,7 @@ package withers.clear;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import withers.chip.ChipNumber;
 import withers.codec.ByteReader;
 import withers.codec.Bytes;
@@ -31,14 +32,13 @@ public record ClearAnimals(ClearBasis basis, Map<Integer, ClearPart> parts) {
     Bytes out = new Bytes();
     basis.write(out);
     out.unsigned(parts.size());
-    parts.forEach((partition, part) -> write(partition, part, out));
+    new TreeMap<>(parts).forEach((partition, part) -> write(partition, part, out));
     return out.toArray();
   }
 
   private static void write(int partition, ClearPart part, Bytes out) {
     out.unsigned(partition);
-    out.unsigned(part.statements());
-    out.all(part.bytes());
+    part.write(out);
   }
 
   /**
@@ -51,8 +51,7 @@ public record ClearAnimals(ClearBasis basis, Map<Integer, ClearPart> parts) {
     ClearBasis basis = ClearBasis.read(in);
     Map<Integer, ClearPart> parts = new HashMap<>();
     for (int left = in.length("partitions"); left > 0; left--) {
-      int partition = (int) in.unsigned();
-      parts.put(partition, new ClearPart(in.unsigned(), in.all("a partition")));
+      parts.put((int) in.unsigned(), ClearPart.read(in));
     }
     if (!in.atEnd()) {
       throw in.damaged("bytes left over");

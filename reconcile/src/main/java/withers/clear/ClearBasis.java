@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -107,11 +108,11 @@ public record ClearBasis(
   void write(Bytes out) {
     out.signed(asOf.toEpochDay());
     out.unsigned(heard.size());
-    heard.forEach(id -> write(id.value(), out));
+    heard.stream().map(ImportId::value).sorted().forEach(id -> write(id, out));
     out.unsigned(sources.size());
-    sources.forEach((id, traits) -> write(id, traits, out));
+    new TreeMap<>(sources).forEach((id, traits) -> write(id, traits, out));
     out.unsigned(newest.size());
-    newest.forEach((registry, day) -> write(registry, day, out));
+    new TreeMap<>(newest).forEach((registry, day) -> write(registry, day, out));
   }
 
   private static void write(UUID id, Bytes out) {

@@ -1,8 +1,7 @@
 package withers.clear;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.LongStream;
@@ -12,22 +11,33 @@ import withers.codec.Bytes;
 import withers.id.SourceId;
 
 /**
- * The clear animals of one partition, by their numbers. Their bytes are what is kept: some five for
- * each number, since only the way from one to the next is written.
- *
- * @param statements how many are in effect about them all
+ * The clear animals of one partition, by their numbers. Their bytes are what is kept: some two for
+ * each number, since only the way from one to the next is written. Immutable.
  */
-public record ClearPart(long statements, byte[] bytes) {
+public final class ClearPart {
 
   static final ClearPart NONE = new Gathering().part();
 
-  /**
-   * Numbers of which one source alone speaks, or of which several do.
-   *
-   * @param onlyFrom that source; empty for several
-   * @param numbers as {@link ChipNumber#packed}, ascending
-   */
-  record Group(Optional<SourceId> onlyFrom, long[] numbers) {}
+  private final long statements;
+  private final byte[] bytes;
+
+  private ClearPart(long statements, byte[] bytes) {
+    this.statements = statements;
+    this.bytes = bytes;
+  }
+
+  /** Takes what a part is made of. */
+  @FunctionalInterface
+  interface Taker {
+
+    /**
+     * Takes numbers of which one source alone speaks, or of which several do.
+     *
+     * @param onlyFrom that source; empty for several
+     * @param numbers as {@link ChipNumber#packed}, ascending
+     */
+    void take(Optional<SourceId> onlyFrom, long[] numbers);
+  }
 
   /** Gathers a part, in any order; each number once. For one thread. */
   public static final class Gathering {
@@ -59,12 +69,14 @@ public record ClearPart(long statements, byte[] bytes) {
     public ClearPart part() {
       Bytes out = new Bytes();
       out.unsigned(numbers.size());
-      numbers.forEach((source, some) -> write(source, some.build().sorted().toArray(), out));
+      numbers.keySet().stream()
+          .sorted(Comparator.comparing(ClearPart::text))
+          .forEach(source -> write(source, numbers.get(source).build().sorted().toArray(), out));
       return new ClearPart(statements, out.toArray());
     }
 
     private static void write(Optional<SourceId> source, long[] sorted, Bytes out) {
-      out.text(source.map(SourceId::value).orElse(""));
+      out.text(text(source));
       out.unsigned(sorted.length);
       long before = 0;
       for (long number : sorted) {
@@ -74,18 +86,32 @@ public record ClearPart(long statements, byte[] bytes) {
     }
   }
 
-  /** What was gathered. */
-  List<Group> groups() {
+  private static String text(Optional<SourceId> source) {
+    return source.map(SourceId::value).orElse("");
+  }
+
+  /** About how many statements are in effect about them all. */
+  long statements() {
+    return statements;
+  }
+
+  void write(Bytes out) {
+    out.unsigned(statements);
+    out.all(bytes);
+  }
+
+  static ClearPart read(ByteReader in) {
+    return new ClearPart(in.unsigned(), in.all("a partition"));
+  }
+
+  /** Hands over what was gathered. */
+  void forEach(Taker taker) {
     ByteReader in = new ByteReader(bytes);
-    List<Group> groups = new ArrayList<>();
     for (int left = in.length("groups"); left > 0; left--) {
       String source = in.text();
-      groups.add(
-          new Group(
-              source.isEmpty() ? Optional.empty() : Optional.of(new SourceId(source)),
-              numbers(in)));
+      taker.take(
+          source.isEmpty() ? Optional.empty() : Optional.of(new SourceId(source)), numbers(in));
     }
-    return groups;
   }
 
   private static long[] numbers(ByteReader in) {

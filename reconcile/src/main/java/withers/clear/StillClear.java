@@ -1,8 +1,9 @@
 package withers.clear;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
@@ -16,7 +17,7 @@ import withers.id.SourceId;
  */
 public final class StillClear {
 
-  private final List<ClearPart.Group> groups;
+  private final Map<Optional<SourceId>, long[]> byOnlySource = new HashMap<>();
   private final long[] numbers;
   private final long statements;
   private final Set<ChipNumber> reopened = new HashSet<>();
@@ -28,12 +29,8 @@ public final class StillClear {
    */
   StillClear(ClearPart part, Set<ChipNumber> spokenOf) {
     long[] without = spokenOf.stream().mapToLong(ChipNumber::packed).sorted().toArray();
-    this.groups =
-        part.groups().stream()
-            .map(group -> new ClearPart.Group(group.onlyFrom(), but(group.numbers(), without)))
-            .toList();
-    this.numbers =
-        groups.stream().flatMapToLong(group -> Arrays.stream(group.numbers())).sorted().toArray();
+    part.forEach((source, some) -> byOnlySource.put(source, but(some, without)));
+    this.numbers = byOnlySource.values().stream().flatMapToLong(Arrays::stream).sorted().toArray();
     this.statements = part.statements();
     this.lastAnswer = contains(numbers, lastAsked);
   }
@@ -85,13 +82,11 @@ public final class StillClear {
 
   /** Hands over those that need not be looked at, each with the source that alone speaks of it. */
   public void forEach(BiConsumer<ChipNumber, Optional<SourceId>> taker) {
-    for (ClearPart.Group group : groups) {
-      for (long number : group.numbers()) {
-        ChipNumber chip = ChipNumber.ofPacked(number);
-        if (!reopened.contains(chip)) {
-          taker.accept(chip, group.onlyFrom());
-        }
-      }
-    }
+    byOnlySource.forEach(
+        (source, some) ->
+            LongStream.of(some)
+                .mapToObj(ChipNumber::ofPacked)
+                .filter(chip -> !reopened.contains(chip))
+                .forEach(chip -> taker.accept(chip, source)));
   }
 }

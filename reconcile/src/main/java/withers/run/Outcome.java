@@ -13,21 +13,8 @@ import withers.finding.OpenQuestion;
 import withers.finding.RecordFindings;
 import withers.rule.Assessment;
 
-/**
- * What was found, before follow-ups are looked at.
- *
- * @param animals how many animals the log tells of
- * @param assessments those that say something, in no order
- * @param records what was found about records
- * @param answered follow-ups that are gone by what people settled about people or numbers
- * @param channels how clients wish to be reached, by the follow-ups about them
- */
-public record Outcome(
-    long animals,
-    List<Assessment> assessments,
-    RecordFindings records,
-    Set<CaseKey> answered,
-    Map<CaseKey, Channel> channels) {
+/** What was found, before follow-ups are looked at. Immutable. */
+public final class Outcome {
 
   private static final Comparator<Finding> FINDINGS =
       Comparator.comparing((Finding finding) -> finding.priority().band())
@@ -43,21 +30,78 @@ public record Outcome(
       Comparator.comparing(OpenQuestion::since, Comparator.reverseOrder())
           .thenComparing(OpenQuestion::key);
 
-  public Outcome {
-    assessments = List.copyOf(assessments);
-    answered = Set.copyOf(answered);
-    channels = Map.copyOf(channels);
+  private final long animals;
+  private final List<Assessment> assessments;
+  private final RecordFindings records;
+  private final Set<CaseKey> answered;
+  private final Map<CaseKey, Channel> channels;
+  private final List<Finding> findings;
+
+  /**
+   * What a run found.
+   *
+   * @param animals how many animals the log tells of
+   * @param assessments those that say something, in no order
+   * @param records what was found about records
+   * @param answered follow-ups that are gone by what people settled about people or numbers
+   */
+  Outcome(
+      long animals, List<Assessment> assessments, RecordFindings records, Set<CaseKey> answered) {
+    this.animals = animals;
+    this.assessments = List.copyOf(assessments);
+    this.records = records;
+    this.answered = Set.copyOf(answered);
+    this.channels = Map.of();
+    this.findings =
+        Stream.concat(
+                this.assessments.stream().flatMap(a -> a.finding().stream()),
+                records.findings().stream())
+            .sorted(FINDINGS)
+            .toList();
+  }
+
+  private Outcome(Outcome same, Map<CaseKey, Channel> channels) {
+    this.animals = same.animals;
+    this.assessments = same.assessments;
+    this.records = same.records;
+    this.answered = same.answered;
+    this.channels = Map.copyOf(channels);
+    this.findings = same.findings;
   }
 
   /** The same, with what clients wish. */
   Outcome with(Map<CaseKey, Channel> wishes) {
-    return new Outcome(animals, assessments, records, answered, wishes);
+    return new Outcome(this, wishes);
+  }
+
+  /** How many animals the log tells of. */
+  public long animals() {
+    return animals;
+  }
+
+  /** The assessments that say something, in no order. */
+  public List<Assessment> assessments() {
+    return assessments;
+  }
+
+  /** What was found about records. */
+  public RecordFindings records() {
+    return records;
+  }
+
+  /** Follow-ups that are gone by what people settled about people or numbers. */
+  public Set<CaseKey> answered() {
+    return answered;
+  }
+
+  /** How clients wish to be reached, by the follow-ups about them. */
+  public Map<CaseKey, Channel> channels() {
+    return channels;
   }
 
   /** In total order: band, then harm descending, then case key. */
   public List<Finding> findings() {
-    Stream<Finding> ofAnimals = assessments.stream().flatMap(a -> a.finding().stream());
-    return Stream.concat(ofAnimals, records.findings().stream()).sorted(FINDINGS).toList();
+    return findings;
   }
 
   /**

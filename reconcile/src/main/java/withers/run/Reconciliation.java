@@ -181,8 +181,7 @@ public final class Reconciliation {
             .findings(placement, animals)
             .keeping(finding -> !cast.discretion().covers(finding.caseKey()))
             .holdingBack(new HeldBack(cast)::isHeldBack),
-        cast.settlements().answered(),
-        Map.of());
+        cast.settlements().answered());
   }
 
   /** What phase 2 says of animals, and what it puts aside. */

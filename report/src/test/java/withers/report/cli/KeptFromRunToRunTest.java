@@ -13,8 +13,11 @@ import java.sql.Statement;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -31,16 +34,18 @@ import withers.contact.ContactVault;
 import withers.reconcile.cli.RunStore;
 import withers.workspace.Workspace;
 
-/** The demo's runs find the same whatever has become of the answers kept. */
+/**
+ * The demo's runs find the same whatever has become of what is kept from run to run: answers about
+ * contacts, and which animals were clear.
+ */
 @TestInstance(PER_CLASS)
 @TestMethodOrder(OrderAnnotation.class)
 @DisplayNameGeneration(ReplaceUnderscores.class)
-class KeptAnswersTest {
+class KeptFromRunToRunTest {
   private static final Path HOME = Path.of("..").toAbsolutePath().normalize();
 
   private Path folder;
-  private Path answers;
-  private byte[] told;
+  private final Map<Path, byte[]> kept = new LinkedHashMap<>();
   private String findings;
 
   @BeforeAll
@@ -48,16 +53,22 @@ class KeptAnswersTest {
     folder = place.resolve("demo");
     CommandRun demo = CommandRun.at(HOME, "demo", "--workspace", folder.toString());
     assertThat(demo.code()).isZero();
-    answers = workspace().paths().answers();
-    Files.delete(answers);
+    List<Path> files = List.of(workspace().paths().answers(), workspace().paths().clearAnimals());
+    for (Path file : files) {
+      Files.delete(file);
+    }
     assertThat(reconcile().err()).isEmpty();
     findings = findings();
-    told = Files.readAllBytes(answers);
+    for (Path file : files) {
+      kept.put(file, Files.readAllBytes(file));
+    }
   }
 
   @BeforeEach
-  void puts_the_answers_back() throws IOException {
-    Files.write(answers, told);
+  void puts_all_back() throws IOException {
+    for (Map.Entry<Path, byte[]> file : kept.entrySet()) {
+      Files.write(file.getKey(), file.getValue());
+    }
   }
 
   private Workspace workspace() {
@@ -78,29 +89,42 @@ class KeptAnswersTest {
   }
 
   @Test
-  void with_all_answers_kept() throws IOException {
+  void with_all_kept() throws IOException {
     assertThat(reconcile().err()).isEmpty();
     assertThat(findings()).isEqualTo(findings).isNotEmpty();
-    assertThat(Files.readAllBytes(answers)).isEqualTo(told);
-  }
-
-  @Test
-  void with_answers_that_are_damaged_cut_short_or_of_other_rules() throws IOException {
-    byte[] changed = told.clone();
-    changed[told.length / 2] ^= 1;
-    byte[] ofOthers = told.clone();
-    ofOthers[8] ^= 1;
-    byte[] cut = Arrays.copyOf(told, told.length - 1);
-    for (byte[] content : List.of(changed, ofOthers, cut, new byte[0])) {
-      Files.write(answers, content);
-      assertThat(reconcile().err()).isEmpty();
-      assertThat(findings()).isEqualTo(findings);
-      assertThat(Files.readAllBytes(answers)).hasSize(told.length);
+    for (Map.Entry<Path, byte[]> file : kept.entrySet()) {
+      assertThat(Files.readAllBytes(file.getKey())).isEqualTo(file.getValue());
     }
   }
 
   @Test
-  void answers_hide_no_lost_contact() throws IOException, SQLException {
+  void with_files_that_are_damaged_cut_short_or_of_other_rules() throws IOException {
+    List<UnaryOperator<byte[]>> harms =
+        List.of(
+            told -> flipped(told, told.length / 2),
+            told -> flipped(told, 8),
+            told -> Arrays.copyOf(told, told.length - 1),
+            told -> new byte[0]);
+    for (UnaryOperator<byte[]> harm : harms) {
+      for (Map.Entry<Path, byte[]> file : kept.entrySet()) {
+        Files.write(file.getKey(), harm.apply(file.getValue()));
+      }
+      assertThat(reconcile().err()).isEmpty();
+      assertThat(findings()).isEqualTo(findings);
+      for (Map.Entry<Path, byte[]> file : kept.entrySet()) {
+        assertThat(Files.readAllBytes(file.getKey())).hasSameSizeAs(file.getValue());
+      }
+    }
+  }
+
+  private static byte[] flipped(byte[] told, int at) {
+    byte[] changed = told.clone();
+    changed[at] ^= 1;
+    return changed;
+  }
+
+  @Test
+  void nothing_kept_hides_a_lost_contact() throws IOException, SQLException {
     Path vault = workspace().paths().contactVault();
     byte[] before = Files.readAllBytes(vault);
     try {
@@ -125,8 +149,8 @@ class KeptAnswersTest {
       vault.forget(List.of(person.get()), List.of());
       assertThat(vault.isForgotten(person.get())).isTrue();
     }
-    assertThat(answers).doesNotExist();
+    assertThat(kept.keySet()).allSatisfy(file -> assertThat(file).doesNotExist());
     reconcile();
-    assertThat(answers).exists();
+    assertThat(kept.keySet()).allSatisfy(file -> assertThat(file).exists());
   }
 }
