@@ -69,9 +69,9 @@ public final class ClearPart {
     public ClearPart part() {
       Bytes out = new Bytes();
       out.unsigned(numbers.size());
-      numbers.keySet().stream()
-          .sorted(Comparator.comparing(ClearPart::text))
-          .forEach(source -> write(source, numbers.get(source).build().sorted().toArray(), out));
+      numbers.entrySet().stream()
+          .sorted(Comparator.comparing(one -> text(one.getKey())))
+          .forEach(one -> write(one.getKey(), one.getValue().build().sorted().toArray(), out));
       return new ClearPart(statements, out.toArray());
     }
 

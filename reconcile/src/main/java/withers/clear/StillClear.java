@@ -77,7 +77,7 @@ public final class StillClear {
 
   /** How many need not be looked at. */
   public long size() {
-    return numbers.length - reopened.size();
+    return (long) numbers.length - reopened.size();
   }
 
   /** Hands over those that need not be looked at, each with the source that alone speaks of it. */

@@ -133,8 +133,8 @@ class ClearAnimalsTest {
           coming.stream().filter(export -> export.source().value().equals(source)).toList();
       List<ChipEvent> both = new ArrayList<>(exports.get(0).events());
       both.addAll(exports.get(1).events());
-      coming.replaceAll(export -> export == exports.get(0) ? export.with(both) : export);
-      coming.replaceAll(export -> export == exports.get(1) ? export.with(List.of()) : export);
+      coming.replaceAll(export -> export.equals(exports.get(0)) ? export.with(both) : export);
+      coming.replaceAll(export -> export.equals(exports.get(1)) ? export.with(List.of()) : export);
     }
 
     /** What the north no longer lists in the second round is withheld until its next export. */
