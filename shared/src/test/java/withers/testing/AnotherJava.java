@@ -20,6 +20,7 @@ public final class AnotherJava {
     command.addAll(
         List.of(
             "-XX:TieredStopAtLevel=1",
+            "-XX:+UseSerialGC",
             "-Dslf4j.internal.verbosity=ERROR",
             "-XX:+IgnoreUnrecognizedVMOptions",
             "--enable-native-access=ALL-UNNAMED",
