@@ -11,6 +11,7 @@ import withers.cli.Console;
 import withers.cli.Environment;
 import withers.cli.Operator;
 import withers.cli.Progress;
+import withers.finding.RunOutline;
 import withers.finding.RunResult;
 import withers.history.Scope;
 import withers.reconcile.cli.Reconciler;
@@ -52,7 +53,8 @@ final class Commands {
   static Work lists(Month month) {
     return (world, watch) -> {
       Workspace workspace = world.workspace();
-      RunResult run = new RunStore(workspace.paths().runs()).latest().orElseThrow();
+      // No more than this of the run: it would stay in the memory that is measured.
+      RunOutline run = new RunStore(workspace.paths().runs()).latestOutline().orElseThrow();
       requireOf(month, run);
       Path folder = world.folder().resolve("workspace");
       int exit =
@@ -61,11 +63,12 @@ final class Commands {
         throw new IllegalStateException("Expected lists, but the command ended with " + exit);
       }
       return new Work.Done(
-          run.findings().size(), Map.of("bytes", Folders.bytes(workspace.paths().lists())));
+          run.findings().values().stream().mapToLong(Long::longValue).sum(),
+          Map.of("bytes", Folders.bytes(workspace.paths().lists())));
     };
   }
 
-  private static void requireOf(Month month, RunResult run) {
+  private static void requireOf(Month month, RunOutline run) {
     if (!run.asOf().equals(month.asOf())) {
       throw new IllegalStateException(
           "Expected the latest run to be of %s, but found %s".formatted(month.asOf(), run.asOf()));

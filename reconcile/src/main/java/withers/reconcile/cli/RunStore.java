@@ -92,6 +92,11 @@ public final class RunStore {
     return read(folder(id).resolve(RUN), RunJson::readOutline);
   }
 
+  /** The numbers of the latest run, or empty before the first; fails as {@link #read}. */
+  public Optional<RunOutline> latestOutline() {
+    return latestId().flatMap(this::outline);
+  }
+
   /** What a run was made with; empty when it is not known, as of runs of earlier versions. */
   public Optional<Basis> basis(String id) {
     Path file = folder(id).resolve(BASIS);
@@ -104,23 +109,18 @@ public final class RunStore {
 
   /** The day that the latest run judged: a small part of its file. */
   private Optional<LocalDate> latestAsOf() {
-    try {
-      Path latest = runs.resolve(LATEST);
-      if (!Files.exists(latest)) {
-        return Optional.empty();
-      }
-      Path file = folder(Files.readString(latest).strip()).resolve(RUN);
-      return read(file, RunJson::readAsOf);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return latestId().flatMap(id -> read(folder(id).resolve(RUN), RunJson::readAsOf));
   }
 
   /** The latest run, or empty before the first; fails as {@link #read}. */
   public Optional<RunResult> latest() {
+    return latestId().flatMap(this::read);
+  }
+
+  private Optional<String> latestId() {
     try {
       Path file = runs.resolve(LATEST);
-      return Files.exists(file) ? read(Files.readString(file).strip()) : Optional.empty();
+      return Files.exists(file) ? Optional.of(Files.readString(file).strip()) : Optional.empty();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
