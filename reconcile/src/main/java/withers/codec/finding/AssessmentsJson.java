@@ -11,7 +11,6 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
-import tools.jackson.databind.JsonNode;
 import withers.finding.FindingKind;
 import withers.finding.NotJudged;
 import withers.log.LogDamagedException;
@@ -61,10 +60,10 @@ public final class AssessmentsJson {
     Recurring recurring = new Recurring();
     List<Assessment> all = new ArrayList<>();
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    try (JsonParser json = JsonText.parser(new ByteArrayInputStream(bytes))) {
+    try (JsonParser json = JsonText.quickParser(new ByteArrayInputStream(bytes))) {
       requireList(json.nextToken());
       while (json.nextToken() != JsonToken.END_ARRAY) {
-        all.add(read(new Fields(json.<JsonNode>readValueAsTree(), recurring)));
+        all.add(read(Fields.read(json, recurring)));
       }
       return all;
     } catch (JacksonException | IllegalArgumentException | DateTimeException e) {

@@ -8,6 +8,7 @@ import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.databind.ObjectReader;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -21,6 +22,9 @@ final class JsonText {
           .disable(StreamReadFeature.AUTO_CLOSE_SOURCE)
           .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
           .build();
+
+  private static final ObjectReader QUICK =
+      MAPPER.reader().without(StreamReadFeature.STRICT_DUPLICATE_DETECTION);
 
   private JsonText() {}
 
@@ -40,8 +44,16 @@ final class JsonText {
     }
   }
 
-  /** Trees of parts are read from it with {@link JsonParser#readValueAsTree()}. */
+  /** Refuses an object that has a name twice. */
   static JsonParser parser(InputStream json) {
     return MAPPER.createParser(json);
+  }
+
+  /**
+   * The same for who looks for names that come twice: with a set for each object it takes half as
+   * long again.
+   */
+  static JsonParser quickParser(InputStream json) {
+    return QUICK.createParser(json);
   }
 }

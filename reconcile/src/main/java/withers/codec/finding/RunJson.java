@@ -92,7 +92,7 @@ public final class RunJson {
    * @throws UncheckedIOException when the stream fails
    */
   public static RunResult read(InputStream in) {
-    return reading(in, json -> new RunReader().read(json));
+    return reading(in, JsonText::quickParser, json -> new RunReader().read(json));
   }
 
   /**
@@ -102,7 +102,7 @@ public final class RunJson {
    * @throws UncheckedIOException when the stream fails
    */
   public static RunOutline readOutline(InputStream in) {
-    return reading(in, json -> new OutlineReader(json).read());
+    return reading(in, JsonText::parser, json -> new OutlineReader(json).read());
   }
 
   /**
@@ -112,11 +112,12 @@ public final class RunJson {
    * @throws UncheckedIOException when the stream fails
    */
   public static LocalDate readAsOf(InputStream in) {
-    return reading(in, RunReader::asOf);
+    return reading(in, JsonText::parser, RunReader::asOf);
   }
 
-  private static <T> T reading(InputStream in, Function<JsonParser, T> read) {
-    try (JsonParser json = JsonText.parser(in)) {
+  private static <T> T reading(
+      InputStream in, Function<InputStream, JsonParser> parser, Function<JsonParser, T> read) {
+    try (JsonParser json = parser.apply(in)) {
       return read.apply(json);
     } catch (JacksonIOException e) {
       throw new UncheckedIOException(e.getCause());

@@ -10,9 +10,6 @@ import java.util.Set;
 import java.util.function.Function;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.JsonNodeFactory;
-import tools.jackson.databind.node.ObjectNode;
 import withers.cases.CaseKey;
 import withers.finding.Backlog;
 import withers.finding.Finding;
@@ -22,7 +19,7 @@ import withers.finding.OpenQuestion;
 import withers.finding.RunResult;
 
 /**
- * Reads one run. Of each list one element at a time is held as a tree: all of them together would
+ * Reads one run. Of each list one element at a time is held as fields: all of them together would
  * take several times as much memory as the run.
  */
 final class RunReader {
@@ -32,7 +29,7 @@ final class RunReader {
   private static final int FIRST_WITH_LIVES = 6;
 
   private final Recurring recurring = new Recurring();
-  private final ObjectNode words = JsonNodeFactory.instance.objectNode();
+  private final Fields words = new Fields(recurring);
   private final Map<String, Part<?>> parts = new HashMap<>();
   private final Set<String> read = new HashSet<>();
 
@@ -54,7 +51,7 @@ final class RunReader {
     void read(JsonParser json, Recurring recurring) {
       expect(JsonToken.START_ARRAY, json.currentToken());
       while (json.nextToken() != JsonToken.END_ARRAY) {
-        values.add(reader.apply(new Fields(json.readValueAsTree(), recurring)));
+        values.add(reader.apply(Fields.read(json, recurring)));
       }
     }
   }
@@ -78,7 +75,7 @@ final class RunReader {
     if (json.nextToken() != null) {
       throw new IllegalArgumentException("Expected the end after a run, but found more");
     }
-    return run(new Fields(words, recurring));
+    return run(words);
   }
 
   /**
@@ -104,10 +101,11 @@ final class RunReader {
     json.nextToken();
     Part<?> part = parts.get(name);
     if (part == null) {
-      words.set(name, json.<JsonNode>readValueAsTree());
-    } else {
+      words.readValue(name, json);
+    } else if (read.add(name)) {
       part.read(json, recurring);
-      read.add(name);
+    } else {
+      throw new IllegalArgumentException("Expected \"%s\" once, but found more".formatted(name));
     }
   }
 

@@ -145,6 +145,27 @@ class RunJsonTest {
         .isInstanceOf(LogDamagedException.class);
   }
 
+  @Test
+  void a_name_that_comes_twice_in_one_object_is_no_run() {
+    String run =
+        written(
+            run(
+                World.of(
+                    """
+                    shelter 2026-09-30 C100 s1 is dog Rook
+                    shelter 2026-09-30 C100 s1 went 2026-03-01 adoption own Ada
+                    north   2026-09-30 C100 n1 registered 2026-02-01 "Far_Away"
+                    """)));
+
+    assertThat(read(run).findings()).isNotEmpty();
+    for (String name : List.of("animals", "version", "closed", "kind", "band", "part", "source")) {
+      String value = "(\"%s\":(?:\"[^\"]*\"|[0-9]+|\\[\\]))".formatted(name);
+      String twice = run.replaceFirst(value, "$1,$1");
+      assertThat(twice).as(name).isNotEqualTo(run);
+      assertThatThrownBy(() -> read(twice)).as(name).isInstanceOf(LogDamagedException.class);
+    }
+  }
+
   private static String written(RunResult run) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     RunJson.write(run, out);
