@@ -29,7 +29,7 @@ public final class Texts {
   private final SheetWords sheet;
   private final DateTimeFormatter longDay;
   private final DateTimeFormatter mediumDay;
-  private final Map<String, MessageFormat> formats = new ConcurrentHashMap<>();
+  private final Map<String, Template> templates = new ConcurrentHashMap<>();
 
   private Texts(Locale locale) {
     this.locale = locale;
@@ -65,14 +65,11 @@ public final class Texts {
    * @throws java.util.MissingResourceException if the bundle has no such text
    */
   public String say(String key, Object... arguments) {
-    MessageFormat format = formats.computeIfAbsent(key, this::format);
-    synchronized (format) { // one is not made for several threads
-      return format.format(arguments);
-    }
+    return templates.computeIfAbsent(key, this::template).with(arguments);
   }
 
-  private MessageFormat format(String key) {
-    return new MessageFormat(bundle.getString(key), locale);
+  private Template template(String key) {
+    return new Template(bundle.getString(key), locale);
   }
 
   /** The words of a sheet that are read when it comes back. */
