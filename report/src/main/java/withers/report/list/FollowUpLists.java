@@ -11,9 +11,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import withers.cases.CaseKey;
 import withers.contact.ContactVault;
+import withers.finding.Evidence;
 import withers.finding.Finding;
 import withers.finding.Life;
+import withers.finding.OpenQuestion;
 import withers.finding.RunResult;
+import withers.finding.Who;
 import withers.id.OrganisationId;
 import withers.mailing.Mailings;
 import withers.organisation.Directory;
@@ -92,6 +95,7 @@ public final class FollowUpLists {
     Reader reader = new Reader(id, directory, vault, texts);
     List<Finding> own =
         share.findings().stream().filter(finding -> isShown(finding.caseKey())).toList();
+    reader.expect(Stream.concat(people(own), share.questions().stream().map(OpenQuestion::keeper)));
     Known known = Known.of(mailings.lastBefore(run.id(), run.asOf(), id), opened, share);
     SoFar soFar = new SoFar(texts, lives, mailings.timesTold(run.id(), run.asOf(), id));
     Sections sections = new Sections(texts, reader, known::isNew, soFar);
@@ -108,6 +112,17 @@ public final class FollowUpLists {
         beginning(id),
         resting(share.findings(), sections),
         known.with(own));
+  }
+
+  private static Stream<Who> people(List<Finding> findings) {
+    return findings.stream()
+        .flatMap(
+            finding ->
+                Stream.of(
+                        Stream.of(finding.custodian()),
+                        finding.registered().stream().map(Finding.Registration::primary),
+                        finding.evidence().stream().map(Evidence::who))
+                    .flatMap(some -> some));
   }
 
   private static List<Question> questions(Share share, Questions asker) {

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import withers.contact.Contact;
+import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.finding.Who;
 import withers.id.OrganisationId;
@@ -70,6 +72,24 @@ final class Reader {
       return new Seen.Member(organisation(member.id()), is(member.id()));
     }
     return who instanceof Who.Outside ? new Seen.Outside() : new Seen.Nobody();
+  }
+
+  /**
+   * Looks up those of them whose details this reader may see, all at once: for many that costs a
+   * fraction of looking each up when it is {@linkplain #see seen}.
+   */
+  void expect(Stream<Who> all) {
+    List<Who.Person> own =
+        all.flatMap(who -> who.person().stream())
+            .filter(person -> is(person.suppliedBy()))
+            .distinct()
+            .toList();
+    Map<ContactRef, Contact> found =
+        vault.findAll(own.stream().map(Who.Person::reference).distinct().toList());
+    for (Who.Person person : own) {
+      Optional.ofNullable(found.get(person.reference()))
+          .ifPresent(contact -> people.put(person, new Seen.Client(contact)));
+    }
   }
 
   /** Whose details are in the vault is not forgotten: that need not be asked. */

@@ -54,12 +54,15 @@ final class Finder {
         new ManyReferences(connection, "SELECT reference FROM contact WHERE reference IN ");
     this.recent =
         new ManyReferences(connection, "SELECT reference FROM recent_contact WHERE reference IN ");
+    // Hardly anybody is forgotten: only of who is, the large index is asked.
     this.forgotten =
         connection.prepareStatement(
             """
-            SELECT NOT EXISTS(SELECT 1 FROM any_contact WHERE reference = ?1)
-              AND (EXISTS(SELECT 1 FROM forgotten WHERE reference = ?1)
-                OR EXISTS(SELECT 1 FROM kept_out WHERE reference = ?1))""");
+            SELECT CASE
+              WHEN EXISTS(SELECT 1 FROM forgotten WHERE reference = ?1)
+                OR EXISTS(SELECT 1 FROM kept_out WHERE reference = ?1)
+              THEN NOT EXISTS(SELECT 1 FROM any_contact WHERE reference = ?1)
+              ELSE 0 END""");
   }
 
   /** The stored fields; they still need to be {@link #checked}. */
