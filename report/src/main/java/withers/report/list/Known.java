@@ -36,6 +36,13 @@ record Known(
 
   /** What a reader knows of, when a run has found this of its. */
   static Known of(Optional<LastMail> last, Set<CaseKey> opened, Share share) {
+    return last.isPresent()
+        ? compared(last, opened, share)
+        : new Known(last, opened, Map.of(), Set.of(), Set.of());
+  }
+
+  /** With references, each of which is a digest: without a mail nothing is compared with them. */
+  private static Known compared(Optional<LastMail> last, Set<CaseKey> opened, Share share) {
     Map<CaseKey, Set<String>> names =
         share.findings().stream()
             .collect(
