@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import withers.contact.ContactVault;
@@ -95,23 +94,31 @@ public final class Publisher {
     }
   }
 
-  /** One by one: no more than one list, and its mail, is held at a time. */
+  /**
+   * One by one, each written while the next is made: no more than two lists are held at a time, and
+   * one mail.
+   */
   private List<Listed> writeLists(RunResult run, FreshFolder folder, Optional<Mailbag> bag)
       throws IOException {
-    Pages pages = new Pages(texts);
-    List<Listed> listed = new ArrayList<>();
-    for (FollowUpList list :
-        FollowUpLists.oneByOne(run, workspace.directory(), vault, texts, mailings)) {
-      String reader = list.organisation().id().value();
-      folder.write(reader, "list.html", utf8(pages.list(list)));
-      byte[] sheet = new ListWorkbook(texts).of(list);
-      folder.write(reader, "list.xlsx", sheet);
-      folder.write(reader, "list.csv", out -> new ListCsv(texts).write(list, out));
-      bag.ifPresent(mails -> mails.add(list, () -> sheet));
-      listed.add(list.listed());
-      workspace.points().reached(Point.REPORT_FIRST_LIST);
+    try (OneBehind<Listed> writing = new OneBehind<>()) {
+      for (FollowUpList list :
+          FollowUpLists.oneByOne(run, workspace.directory(), vault, texts, mailings)) {
+        writing.handOver(() -> write(list, folder, bag));
+      }
+      return writing.results();
     }
-    return listed;
+  }
+
+  private Listed write(FollowUpList list, FreshFolder folder, Optional<Mailbag> bag)
+      throws IOException {
+    String reader = list.organisation().id().value();
+    folder.write(reader, "list.html", utf8(new Pages(texts).list(list)));
+    byte[] sheet = new ListWorkbook(texts).of(list);
+    folder.write(reader, "list.xlsx", sheet);
+    folder.write(reader, "list.csv", out -> new ListCsv(texts).write(list, out));
+    bag.ifPresent(mails -> mails.add(list, () -> sheet));
+    workspace.points().reached(Point.REPORT_FIRST_LIST);
+    return list.listed();
   }
 
   /** The charts once more: mails and documents take pictures, and no part of a page. */
