@@ -21,8 +21,11 @@ record Slices(int count) {
   /** What an event takes in memory with what is made of it, at most (seen in class histograms). */
   private static final int BYTES_OF_EVENT = 350;
 
-  /** The part of the heap that all threads' events may take. */
-  private static final int PART_OF_HEAP = 4;
+  /**
+   * The part of the heap that all threads' events may take: a small one, since reading a partition
+   * once more costs little beside judging it, and what was found needs the rest.
+   */
+  private static final int PART_OF_HEAP = 8;
 
   private static final long SPREAD = 0x9e3779b97f4a7c15L;
 
