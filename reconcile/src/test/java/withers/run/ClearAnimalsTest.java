@@ -340,15 +340,7 @@ class ClearAnimalsTest {
     told.put("held back", outcome.heldBack());
     told.put("answered", outcome.answered());
     told.put("undecided records", outcome.records().undecided());
-    Map<String, String> undecided = new TreeMap<>();
-    outcome
-        .assessments()
-        .forEach(
-            one ->
-                undecided.put(
-                    one.chips().toString(),
-                    one.undecided().stream().sorted().toList() + " " + one.question()));
-    told.put("undecided", undecided);
+    told.put("undecided", Undecided.of(outcome));
     return told;
   }
 

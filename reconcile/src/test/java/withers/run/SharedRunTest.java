@@ -6,10 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.UUID;
 import java.util.function.IntPredicate;
@@ -107,20 +105,7 @@ class SharedRunTest {
     assertThat(shared.notJudged()).as("seed " + seed).isEqualTo(alone.notJudged());
     assertThat(shared.animals()).as("seed " + seed).isEqualTo(alone.animals());
     assertThat(shared.heldBack()).as("seed " + seed).isEqualTo(alone.heldBack());
-    assertThat(undecided(shared)).as("seed " + seed).isEqualTo(undecided(alone));
-  }
-
-  /** What keeps follow-ups from closing, by animal. */
-  private static Map<String, String> undecided(Outcome outcome) {
-    Map<String, String> undecided = new TreeMap<>();
-    outcome
-        .assessments()
-        .forEach(
-            one ->
-                undecided.put(
-                    one.chips().toString(),
-                    one.undecided().stream().sorted().toList() + " " + one.question()));
-    return undecided;
+    assertThat(Undecided.of(shared)).as("seed " + seed).isEqualTo(Undecided.of(alone));
   }
 
   @Test
@@ -137,8 +122,8 @@ class SharedRunTest {
     Outcome shared = world.reconciliation(1).sharedWith(crew).judge(log.snapshot(), SCOPE);
 
     assertThat(canonical(shared)).isEqualTo(canonical(alone));
-    assertThat(undecided(shared)).isEqualTo(undecided(alone));
-    assertThat(undecided(shared)).isNotEqualTo(undecided(world.judge(SCOPE)));
+    assertThat(Undecided.of(shared)).isEqualTo(Undecided.of(alone));
+    assertThat(Undecided.of(shared)).isNotEqualTo(Undecided.of(world.judge(SCOPE)));
   }
 
   private static AuditEvent mark(List<ChipNumber> chips) {
