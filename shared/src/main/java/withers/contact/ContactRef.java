@@ -1,14 +1,13 @@
 package withers.contact;
 
-import java.util.regex.Pattern;
-
 /**
  * A reference to a contact in the vault: the id of the key that made it, and 128 bits of
  * HMAC-SHA-256 over the contact's frozen canonical form. Equal contacts have equal references;
  * unequal references may still be one person. References are pseudonymous personal data.
  */
 public record ContactRef(int keyId, long high, long low) implements Comparable<ContactRef> {
-  private static final Pattern SHAPE = Pattern.compile("[0-9a-f]{2}:[0-9a-f]{32}");
+  private static final int LENGTH = 35;
+  private static final int COLON = 2;
 
   public ContactRef {
     if (keyId < 0 || keyId > 255) {
@@ -22,7 +21,7 @@ public record ContactRef(int keyId, long high, long low) implements Comparable<C
    * @throws IllegalArgumentException when the text is not one
    */
   public static ContactRef parse(String text) {
-    if (!SHAPE.matcher(text).matches()) {
+    if (!isOne(text)) {
       throw new IllegalArgumentException(
           "Expected a contact reference such as 01:00112233445566778899aabbccddeeff, but found "
               + text.length()
@@ -32,6 +31,19 @@ public record ContactRef(int keyId, long high, long low) implements Comparable<C
         Integer.parseInt(text, 0, 2, 16),
         Long.parseUnsignedLong(text, 3, 19, 16),
         Long.parseUnsignedLong(text, 19, 35, 16));
+  }
+
+  /** Runs and logs hold millions of them: a pattern takes several times as long. */
+  private static boolean isOne(String text) {
+    boolean isOne = text.length() == LENGTH && text.charAt(COLON) == ':';
+    for (int i = 0; isOne && i < LENGTH; i++) {
+      isOne = i == COLON || isDigit(text.charAt(i));
+    }
+    return isOne;
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9' || c >= 'a' && c <= 'f';
   }
 
   @Override

@@ -9,7 +9,10 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
+import withers.cases.Anchor;
+import withers.cases.CaseKey;
 import withers.chip.ChipNumber;
+import withers.contact.ContactRef;
 import withers.id.OrganisationId;
 import withers.id.RecordKey;
 import withers.id.SourceId;
@@ -110,9 +113,24 @@ final class Fields {
     return type.cast(value);
   }
 
-  /** The value, or one equal to it that was read before. */
+  /** The value, or one equal to it that was read lately. */
   <T> T one(T value) {
     return recurring.one(value);
+  }
+
+  /** The key of a follow-up, or the equal one that was read before. */
+  CaseKey followUp(CaseKey key) {
+    return recurring.followUp(key);
+  }
+
+  /** What such a text refers to. */
+  ContactRef contact(String reference) {
+    return recurring.contact(reference);
+  }
+
+  /** The animal of such a number. */
+  Anchor anchor(String name) {
+    return recurring.anchor(text(name));
   }
 
   ChipNumber chip(String name) {
@@ -132,7 +150,11 @@ final class Fields {
   }
 
   RecordKey key(String name) {
-    return one(new RecordKey(text(name)));
+    return recurring.key(text(name));
+  }
+
+  Optional<RecordKey> optionalKey(String name) {
+    return optionalText(name).map(recurring::key);
   }
 
   String text(String name) {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import withers.cases.Anchor;
 import withers.chip.NumberRange;
-import withers.contact.ContactRef;
 import withers.fact.Slot;
 import withers.fact.Species;
 import withers.finding.Band;
@@ -20,7 +19,6 @@ import withers.finding.Priority;
 import withers.finding.Stock;
 import withers.finding.Who;
 import withers.id.OrganisationId;
-import withers.id.RecordKey;
 import withers.id.SourceId;
 import withers.matching.Ground;
 import withers.matching.Level;
@@ -39,7 +37,7 @@ final class FindingReader {
         Words.read(Species.class, finding.text("species")),
         finding.optionalText("animalName"),
         finding.organisation("actor"),
-        finding.optionalText("actorRecord").map(key -> finding.one(new RecordKey(key))),
+        finding.optionalKey("actorRecord"),
         who(finding.object("custodian")),
         finding.each("registered", FindingReader::registration),
         finding.texts("fields"),
@@ -71,11 +69,10 @@ final class FindingReader {
 
   /** What a finding or a follow-up hangs on. */
   static Anchor anchor(Fields fields) {
-    return fields.one(
-        fields
-            .optionalText("anchorSource")
-            .<Anchor>map(id -> new Anchor.Source(new SourceId(id)))
-            .orElseGet(() -> new Anchor.Chip(fields.chip("anchor"))));
+    return fields
+        .optionalText("anchorSource")
+        .<Anchor>map(id -> fields.one(new Anchor.Source(new SourceId(id))))
+        .orElseGet(() -> fields.anchor("anchor"));
   }
 
   private static Damage damage(Fields damage) {
@@ -160,6 +157,6 @@ final class FindingReader {
 
   private static Who person(String reference, Fields who) {
     return new Who.Person(
-        ContactRef.parse(reference), who.source("source"), who.organisation("suppliedBy"));
+        who.contact(reference), who.source("source"), who.organisation("suppliedBy"));
   }
 }

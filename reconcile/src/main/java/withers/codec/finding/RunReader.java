@@ -19,8 +19,8 @@ import withers.finding.OpenQuestion;
 import withers.finding.RunResult;
 
 /**
- * Reads one run. Of each list one element at a time is held as fields: all of them together would
- * take several times as much memory as the run.
+ * Reads one run. Of each list a few elements at a time are held as fields: all of them together
+ * would take several times as much memory as the run.
  */
 final class RunReader {
   private static final int FIRST_WITH_LISTING = 3;
@@ -48,10 +48,11 @@ final class RunReader {
   /** One of the run's lists, and since which version there is such a one. */
   private record Part<T>(String name, int since, Function<Fields, T> reader, List<T> values) {
 
-    void read(JsonParser json, Recurring recurring) {
+    void read(JsonParser json, Recurring recurring, Making making) {
       expect(JsonToken.START_ARRAY, json.currentToken());
       while (json.nextToken() != JsonToken.END_ARRAY) {
-        values.add(reader.apply(Fields.read(json, recurring)));
+        Fields fields = Fields.read(json, recurring);
+        making.add(() -> values.add(reader.apply(fields)));
       }
     }
   }
@@ -68,9 +69,12 @@ final class RunReader {
    * @throws IllegalArgumentException when it is none, or of a later version
    */
   RunResult read(JsonParser json) {
-    expect(JsonToken.START_OBJECT, json.nextToken());
-    while (json.nextToken() == JsonToken.PROPERTY_NAME) {
-      readNext(json.currentName(), json);
+    try (Making making = new Making()) {
+      expect(JsonToken.START_OBJECT, json.nextToken());
+      while (json.nextToken() == JsonToken.PROPERTY_NAME) {
+        readNext(json.currentName(), json, making);
+      }
+      making.finish();
     }
     if (json.nextToken() != null) {
       throw new IllegalArgumentException("Expected the end after a run, but found more");
@@ -97,13 +101,13 @@ final class RunReader {
     throw new IllegalArgumentException("Expected a day that is judged, but found none");
   }
 
-  private void readNext(String name, JsonParser json) {
+  private void readNext(String name, JsonParser json, Making making) {
     json.nextToken();
     Part<?> part = parts.get(name);
     if (part == null) {
       words.readValue(name, json);
     } else if (read.add(name)) {
-      part.read(json, recurring);
+      part.read(json, recurring, making);
     } else {
       throw new IllegalArgumentException("Expected \"%s\" once, but found more".formatted(name));
     }
@@ -168,7 +172,7 @@ final class RunReader {
   }
 
   static CaseKey caseKey(Fields key) {
-    return key.one(
+    return key.followUp(
         new CaseKey(
             key.one(key.text("rule")),
             FindingReader.anchor(key),

@@ -43,6 +43,33 @@ class RunJsonTest {
   }
 
   @Test
+  void a_run_of_several_batches_is_read_back_whole_and_in_order() {
+    RunResult run = run(World.of(RandomWorld.lines(1, 500, 0)));
+
+    assertThat(run.findings()).hasSizeGreaterThan(2 * Making.BATCH);
+    assertThat(read(written(run))).isEqualTo(run);
+  }
+
+  @Test
+  void a_value_of_none_is_found_in_whatever_batch_it_stands() {
+    String run = written(run(World.of(RandomWorld.lines(1, 500, 0))));
+    String species = "\"species\":\"";
+
+    for (int at :
+        List.of(
+            run.indexOf(species),
+            run.indexOf(species, run.length() / 8),
+            run.lastIndexOf(species))) {
+      String other =
+          run.substring(0, at) + "\"species\":\"no-" + run.substring(at + species.length());
+      assertThatThrownBy(() -> read(other))
+          .as("at " + at)
+          .isInstanceOf(LogDamagedException.class)
+          .hasMessage("Expected the JSON of a run, but found a value of none");
+    }
+  }
+
+  @Test
   void its_numbers_are_read_without_the_rest() {
     for (long seed = 0; seed < 50; seed++) {
       RunResult run = run(World.of(RandomWorld.lines(seed, 12, 0)));
