@@ -62,6 +62,7 @@ record Changes(
 
   private static final class Comparing {
     private final NavigableSet<CaseKey> open;
+    private final Set<CaseKey> isOpen;
     private final Map<CaseKey, CaseKey> rekeyed;
     private final Set<CaseKey> ofRecords = new HashSet<>();
     private final Map<ChipNumber, Assessment> byChip = new HashMap<>();
@@ -74,6 +75,7 @@ record Changes(
 
     Comparing(NavigableSet<CaseKey> open, Map<CaseKey, CaseKey> rekeyed, Outcome outcome) {
       this.open = open;
+      this.isOpen = new HashSet<>(open); // it is asked of every finding
       this.rekeyed = rekeyed;
       for (Assessment assessment : outcome.assessments()) {
         assessment.chips().forEach(chip -> byChip.put(chip, assessment));
@@ -105,7 +107,7 @@ record Changes(
     }
 
     private Optional<CaseKey> known(CaseKey key) {
-      return open.contains(key) ? Optional.of(key) : Optional.ofNullable(rekeyed.get(key));
+      return isOpen.contains(key) ? Optional.of(key) : Optional.ofNullable(rekeyed.get(key));
     }
 
     private void goesOn(CaseKey key, CaseKey former) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import withers.answered.LifeMaker.Opening;
@@ -27,7 +26,7 @@ final class Openings {
   private record Kept(String rule, OrganisationId actor, String what) {}
 
   private final NavigableSet<CaseKey> open = new TreeSet<>();
-  private final Map<CaseKey, Opening> openings = new TreeMap<>();
+  private final Map<CaseKey, Opening> openings = new HashMap<>();
   private final Set<CaseKey> closed = new HashSet<>();
   private final Map<Kept, Opening> moving = new HashMap<>();
   private String run = "";
@@ -48,9 +47,13 @@ final class Openings {
   private void open(CaseStep step) {
     CaseKey key = step.key();
     open.add(key);
-    Optional<Opening> moved =
-        kept(key).flatMap(one -> Optional.ofNullable(moving.get(one)).stream()).findFirst();
-    openings.put(key, moved.orElseGet(() -> now(key, step.asOf())));
+    openings.put(key, moved(key).orElseGet(() -> now(key, step.asOf())));
+  }
+
+  private Optional<Opening> moved(CaseKey key) {
+    return moving.isEmpty()
+        ? Optional.empty()
+        : kept(key).flatMap(one -> Optional.ofNullable(moving.get(one)).stream()).findFirst();
   }
 
   private void close(CaseKey key) {

@@ -1,6 +1,5 @@
 package withers.cases;
 
-import java.util.Comparator;
 import withers.chip.ChipNumber;
 import withers.id.SourceId;
 
@@ -31,21 +30,11 @@ public sealed interface Anchor extends Comparable<Anchor> {
 
   @Override
   default int compareTo(Anchor other) {
-    return Order.BY_KIND.compare(this, other);
-  }
-
-  /** The natural order. */
-  final class Order {
-    private static final Comparator<Anchor> BY_KIND =
-        Comparator.comparing((Anchor anchor) -> anchor instanceof Source)
-            .thenComparing(Order::byContent);
-
-    private Order() {}
-
-    private static int byContent(Anchor one, Anchor other) {
-      return one instanceof Chip chip && other instanceof Chip second
-          ? chip.number.compareTo(second.number)
-          : one.display().compareTo(other.display());
+    if (this instanceof Chip one && other instanceof Chip second) {
+      return one.number.compareTo(second.number);
     }
+    return this instanceof Source one && other instanceof Source second
+        ? one.id.compareTo(second.id)
+        : Boolean.compare(this instanceof Source, other instanceof Source);
   }
 }

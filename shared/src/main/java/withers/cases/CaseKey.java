@@ -13,14 +13,12 @@ import withers.id.OrganisationId;
 public record CaseKey(String rule, Anchor anchor, OrganisationId actor, String recordKey)
     implements Comparable<CaseKey> {
 
-  private static final java.util.Comparator<CaseKey> ORDER =
-      java.util.Comparator.comparing(CaseKey::actor)
-          .thenComparing(CaseKey::rule)
-          .thenComparing(CaseKey::anchor)
-          .thenComparing(CaseKey::recordKey);
-
+  /** By actor, rule, anchor and record key; without a comparator, as a run orders them all. */
   @Override
   public int compareTo(CaseKey other) {
-    return ORDER.compare(this, other);
+    int byActor = actor.compareTo(other.actor);
+    int byRule = byActor != 0 ? byActor : rule.compareTo(other.rule);
+    int byAnchor = byRule != 0 ? byRule : anchor.compareTo(other.anchor);
+    return byAnchor != 0 ? byAnchor : recordKey.compareTo(other.recordKey);
   }
 }

@@ -40,11 +40,16 @@ public record CanonicalFindings(List<Finding> findings, String sha256) {
   }
 
   /**
-   * Writes the lines of findings, each ended by a line feed, one by one; leaves the stream open.
+   * Writes the lines of findings, each ended by a line feed, as they come; leaves the stream open.
    */
   public static void write(List<Finding> findings, OutputStream out) {
-    findings.forEach(
-        finding -> JsonText.line(out, json -> new FindingJson(json, false).write(finding)));
+    JsonText.lines(
+        out,
+        findings,
+        json -> {
+          FindingJson canonical = new FindingJson(json, false);
+          return canonical::write;
+        });
   }
 
   /** How many lines there are. */

@@ -3,12 +3,15 @@ package withers.codec.finding;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.StringWriter;
+import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.ObjectReader;
+import tools.jackson.databind.ObjectWriter;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -26,6 +29,8 @@ final class JsonText {
   private static final ObjectReader QUICK =
       MAPPER.reader().without(StreamReadFeature.STRICT_DUPLICATE_DETECTION);
 
+  private static final ObjectWriter LINES = MAPPER.writer().withRootValueSeparator("\n");
+
   private JsonText() {}
 
   static String of(Consumer<JsonGenerator> writer) {
@@ -41,6 +46,17 @@ final class JsonText {
     try (JsonGenerator json = MAPPER.createGenerator(out)) {
       writer.accept(json);
       json.writeRaw('\n');
+    }
+  }
+
+  /** Writes each of these as a line, by one generator: making one takes a while. */
+  static <T> void lines(
+      OutputStream out, List<T> each, Function<JsonGenerator, Consumer<T>> writer) {
+    try (JsonGenerator json = LINES.createGenerator(out)) {
+      each.forEach(writer.apply(json));
+      if (!each.isEmpty()) {
+        json.writeRaw('\n');
+      }
     }
   }
 
