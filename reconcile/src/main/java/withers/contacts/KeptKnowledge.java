@@ -1,6 +1,7 @@
 package withers.contacts;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -39,6 +40,7 @@ final class KeptKnowledge implements Knowledge {
   private final Weighings weighings;
   private final Map<ContactRef, Known> organisations;
   private final boolean isKeeping;
+  private final boolean isPatient;
 
   /**
    * @param answers those of the same vault, directory, and rules of reading and matching
@@ -49,19 +51,26 @@ final class KeptKnowledge implements Knowledge {
     this.weighings = answers.weighings();
     this.organisations = new ConcurrentHashMap<>();
     this.isKeeping = true;
+    this.isPatient = false;
   }
 
-  private KeptKnowledge(KeptKnowledge same, boolean isKeeping) {
+  private KeptKnowledge(KeptKnowledge same, boolean isKeeping, boolean isPatient) {
     this.vault = same.vault;
     this.answers = same.answers;
     this.weighings = same.weighings;
     this.organisations = same.organisations;
     this.isKeeping = isKeeping;
+    this.isPatient = isPatient;
   }
 
   @Override
   public Knowledge inPassing() {
-    return new KeptKnowledge(this, false);
+    return new KeptKnowledge(this, false, isPatient);
+  }
+
+  @Override
+  public Knowledge patient() {
+    return new KeptKnowledge(this, isKeeping, true);
   }
 
   @Override
@@ -173,6 +182,9 @@ final class KeptKnowledge implements Knowledge {
   }
 
   private Optional<Weighing> told(ContactRef one, ContactRef other) {
+    if (isPatient && !(vault.isPrepared(one) && vault.isPrepared(other))) {
+      throw new NotPreparedException(List.of(one, other));
+    }
     Optional<Weighing> told = vault.weigh(one, other);
     if (isKeeping) {
       told.ifPresent(weighing -> weighings.keep(high(one, other), low(one, other), weighing));

@@ -24,6 +24,14 @@ interface Knowledge {
     return this;
   }
 
+  /**
+   * The same for somebody who can wait: a weighing for which contacts would be looked up by
+   * themselves ends with a {@link NotPreparedException}.
+   */
+  default Knowledge patient() {
+    return this;
+  }
+
   /** What a contact is; empty when it was forgotten or never stored. */
   Optional<Known> known(ContactRef reference);
 

@@ -65,6 +65,14 @@ public final class People {
     return new People(directory, knowledge.inPassing());
   }
 
+  /**
+   * The same for somebody who can wait: {@link #weigh} ends with a {@link NotPreparedException}
+   * where it would look up two contacts by themselves.
+   */
+  public People patient() {
+    return new People(directory, knowledge.patient());
+  }
+
   /** Answers what somebody asks who has no vault. */
   public Answer answer(Question question) {
     knowledge.prepare(question.references());

@@ -52,6 +52,11 @@ final class VaultKnowledge implements Knowledge {
     }
   }
 
+  /** Whether it is at hand: it was looked up, and not given up again since. */
+  boolean isPrepared(ContactRef reference) {
+    return cache.containsKey(reference);
+  }
+
   private void lookUp(Set<ContactRef> fresh) {
     if (cache.size() + fresh.size() > MOST_KEPT) {
       cache.clear();

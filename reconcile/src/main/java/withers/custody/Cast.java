@@ -44,6 +44,11 @@ public record Cast(People people, Sources sources, Settlements settlements, Disc
     this(people, sources, Settlements.NONE);
   }
 
+  /** The same for somebody who can wait for people to be looked up together. */
+  public Cast patient() {
+    return new Cast(people.patient(), sources, settlements, discretion);
+  }
+
   /** The same for one animal, whose statements tell which contacts are versions of one client. */
   public Cast about(Animal animal) {
     Set<ClientOf> clients = settlements.relations().clients();

@@ -45,6 +45,11 @@ public record Registries(Directory directory, Cast cast, Periods periods, int gr
     return new Registries(directory, cast, periods, periods.days(Period.GRACE, organisation));
   }
 
+  /** The same for somebody who can wait for people to be looked up together. */
+  public Registries patient() {
+    return new Registries(directory, cast.patient(), periods, graceDays);
+  }
+
   /** The same for one animal, as people who are versions of one client are known. */
   public Registries about(Animal animal) {
     Cast here = cast.about(animal);

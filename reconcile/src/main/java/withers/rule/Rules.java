@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import withers.contact.ContactRef;
 import withers.contacts.People;
 import withers.custody.Deaths;
 import withers.finding.Finding;
@@ -61,6 +62,20 @@ public final class Rules {
     this.passingGlance = new Glance(registries, people.inPassing());
   }
 
+  /**
+   * The same for somebody who can wait: {@link #assess} ends with a {@link
+   * withers.contacts.NotPreparedException} where people are to be looked up, and has put nothing
+   * aside.
+   */
+  public Rules patient() {
+    return new Rules(registries.patient(), supplies);
+  }
+
+  /** Looks these up together. */
+  public void lookUp(Collection<ContactRef> people) {
+    registries.cast().people().prepare(people);
+  }
+
   /** Looks up together everybody whom these name: cheaper than one by one, for many animals. */
   public void prepare(Collection<History> histories) {
     registries.cast().prepare(histories);
@@ -107,10 +122,11 @@ public final class Rules {
       return silence(animal);
     }
     Dossier dossier = dossier(animal);
+    Assessment assessment = judge(dossier);
     if (!dossier.deaths().isDead()) {
       new Strays(dossier).putAside(aside);
     }
-    return judge(dossier);
+    return assessment;
   }
 
   /** Judges an animal again, for which a registration of another number may be meant. */

@@ -10,6 +10,8 @@ import withers.chip.ChipNumber;
 import withers.chip.LostDigits;
 import withers.clear.ClearPart;
 import withers.clear.StillClear;
+import withers.contact.ContactRef;
+import withers.contacts.NotPreparedException;
 import withers.contacts.NotToldException;
 import withers.damage.CutNumbers;
 import withers.damage.KnownNumbers;
@@ -102,10 +104,14 @@ record StandAlone(
     private final ClearPart.Gathering clear = new ClearPart.Gathering();
     private final List<History> left = new ArrayList<>();
     private final List<History> unprepared = new ArrayList<>();
+    private final Rules patient;
+    private final List<History> waiting = new ArrayList<>();
+    private final Set<ContactRef> awaited = new HashSet<>();
     private long animals;
 
     Gathering(Judge judge) {
       this.judge = judge;
+      this.patient = judge.rules.patient();
       this.stock = judge.stocktake.part();
     }
 
@@ -198,8 +204,28 @@ record StandAlone(
       return history.lasting() && KnownNumbers.isKept(history.chip());
     }
 
+    /** What explains a new finding is seldom kept: those whom it compares wait, too. */
     private void judgeByRules(History history) {
-      Assessment assessment = judge.rules.assess(Animal.of(List.of(history)), aside);
+      try {
+        judgeBy(patient, history);
+      } catch (NotPreparedException notYet) {
+        waiting.add(history);
+        awaited.addAll(notYet.references());
+        if (waiting.size() == AT_A_TIME) {
+          judgeWaiting();
+        }
+      }
+    }
+
+    private void judgeWaiting() {
+      judge.rules.lookUp(awaited);
+      waiting.forEach(history -> judgeBy(judge.rules, history));
+      awaited.clear();
+      waiting.clear();
+    }
+
+    private void judgeBy(Rules rules, History history) {
+      Assessment assessment = rules.assess(Animal.of(List.of(history)), aside);
       if (!assessment.isClear()) {
         telling.add(assessment);
       }
@@ -207,6 +233,7 @@ record StandAlone(
 
     StandAlone done() {
       addUnprepared();
+      judgeWaiting();
       return new StandAlone(
           animals,
           telling,
