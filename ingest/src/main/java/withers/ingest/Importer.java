@@ -5,9 +5,11 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ForkJoinPool;
 import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -59,6 +61,7 @@ public final class Importer {
   private final int batch;
   private final long shortExport;
   private final LastExports lastExports;
+  private final EarlyHistories histories;
 
   /**
    * @param quarantine the folder for rows that can't be taken
@@ -132,6 +135,16 @@ public final class Importer {
     this.batch = batch;
     this.shortExport = shortExport;
     this.lastExports = new LastExports(known, numbers, vault, early);
+    this.histories =
+        new EarlyHistories(log, set -> !isImported(set, log.snapshot()), ForkJoinPool.commonPool());
+  }
+
+  /**
+   * Tells which exports are going to be imported, and in which order, so that something of later
+   * ones can be read while earlier ones are imported.
+   */
+  public void expect(List<ExportSet> sets) {
+    histories.expect(sets);
   }
 
   /**
@@ -143,6 +156,14 @@ public final class Importer {
    * @throws StaleParentException when others were faster again and again; nothing was changed
    */
   public ImportReport run(ExportSet set, Set<Allowance> allowed, LongConsumer progress) {
+    try {
+      return runInTurn(set, allowed, progress);
+    } finally {
+      histories.passed(set);
+    }
+  }
+
+  private ImportReport runInTurn(ExportSet set, Set<Allowance> allowed, LongConsumer progress) {
     LogSnapshot before = log.snapshot();
     if (isImported(set, before)) {
       return ImportReport.importedBefore(set, lastImported(set, before));
@@ -181,7 +202,18 @@ public final class Importer {
   private Intake intake(
       ExportSet set, LogSnapshot before, ImportId id, Optional<Remembered> known) {
     BatchWriter writer = new BatchWriter(log, vault, set.profile().id(), id, points, batch);
-    return new Intake(set, before, known, writer, KeptOut.of(vault));
+    return new Intake(set, detector(set, before, known, writer), writer, KeptOut.of(vault));
+  }
+
+  private ChangeDetector detector(
+      ExportSet set, LogSnapshot before, Optional<Remembered> known, BatchWriter writer) {
+    if (known.isPresent()) {
+      return new ChangeDetector(before, set.export(), known.get(), writer::event);
+    }
+    return histories
+        .take(set, before)
+        .map(read -> new ChangeDetector(before, set.export(), read, writer::event))
+        .orElseGet(() -> new ChangeDetector(before, set.export(), writer::event));
   }
 
   private ImportReport run(

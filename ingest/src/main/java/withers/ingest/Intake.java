@@ -2,7 +2,6 @@ package withers.ingest;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import withers.contact.ContactRef;
 import withers.contact.ContactVault.RecordName;
@@ -10,13 +9,11 @@ import withers.contact.Referenced;
 import withers.fact.Locator;
 import withers.id.RecordKey;
 import withers.ingest.change.ChangeDetector;
-import withers.ingest.change.Remembered;
 import withers.ingest.file.ExportFile;
 import withers.ingest.quarantine.QuarantinedRow;
 import withers.ingest.rows.Header;
 import withers.ingest.rows.Row;
 import withers.ingest.translate.Translation;
-import withers.log.LogSnapshot;
 
 /**
  * Takes the rows of an export: compares each with what its source said before, and gathers what is
@@ -34,23 +31,13 @@ final class Intake {
   private long keptOut;
 
   /**
-   * @param snapshot what the rows are compared with
-   * @param remembered all that the source has said so far, where that is known; else it is read
-   *     from the log
+   * @param detector compares the rows with what was said before, and hands over to the writer
    */
-  Intake(
-      ExportSet set,
-      LogSnapshot snapshot,
-      Optional<Remembered> remembered,
-      BatchWriter writer,
-      KeptOut keptOutBefore) {
+  Intake(ExportSet set, ChangeDetector detector, BatchWriter writer, KeptOut keptOutBefore) {
     this.set = set;
+    this.detector = detector;
     this.writer = writer;
     this.keptOutBefore = keptOutBefore;
-    this.detector =
-        remembered
-            .map(known -> new ChangeDetector(snapshot, set.export(), known, writer::event))
-            .orElseGet(() -> new ChangeDetector(snapshot, set.export(), writer::event));
   }
 
   /** Takes a row of which nobody knows whether its contacts are stored. */

@@ -30,6 +30,7 @@ import withers.contact.Referenced;
 import withers.contact.VaultKey;
 import withers.id.ImportId;
 import withers.id.RecordKey;
+import withers.ingest.change.ChangeDetector;
 import withers.ingest.change.Listings;
 import withers.ingest.change.Remembered;
 import withers.ingest.csv.CsvLayout;
@@ -244,7 +245,11 @@ class EarlyRowsTest {
     ImportId id = new ImportId(new UUID(0, 1));
     BatchWriter writer = new BatchWriter(log, vault, set.profile().id(), id, step -> {}, batch);
     writer.holdBack();
-    return new Intake(set, log.snapshot(), Optional.of(known), writer, KeptOut.of(vault));
+    return new Intake(
+        set,
+        new ChangeDetector(log.snapshot(), set.export(), known, writer::event),
+        writer,
+        KeptOut.of(vault));
   }
 
   private static CsvLayout layout(ExportSet set) {

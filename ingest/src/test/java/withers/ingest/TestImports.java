@@ -155,6 +155,15 @@ final class TestImports {
     return importer(points).run(set(files), Set.of(Allowance.values()), bytes -> {});
   }
 
+  /** Imports exports by one importer, which is told of all of them before, or not. */
+  void run(List<ExportSet> sets, boolean told) {
+    Importer importer = importer(step -> {});
+    if (told) {
+      importer.expect(sets);
+    }
+    sets.forEach(set -> importer.run(set, Set.of(Allowance.values()), bytes -> {}));
+  }
+
   private ExportSet set(List<Path> files) {
     return new ExportSorter(profiles, Optional.empty(), Optional.empty(), Optional.empty())
         .sort(files)

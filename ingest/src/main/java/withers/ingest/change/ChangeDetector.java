@@ -57,6 +57,17 @@ public final class ChangeDetector {
   }
 
   /**
+   * Goes by what was rebuilt before.
+   *
+   * @param rebuilt what the source has said so far in this log
+   * @param out takes each event to be written
+   */
+  public ChangeDetector(
+      LogSnapshot snapshot, Export export, Rebuilt rebuilt, Consumer<ChipEvent> out) {
+    this(export, out, new SourceLog(snapshot, export.source()), log -> rebuilt.history());
+  }
+
+  /**
    * Goes by what is remembered instead of rebuilding it. Rows that are known to be as they were in
    * the full export before this one need not be fed; each other record of that export must be, or
    * be {@link #expect expected}. The export is a full one, newer than everything said so far.

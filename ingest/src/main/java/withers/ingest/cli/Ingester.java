@@ -204,6 +204,7 @@ public final class Ingester {
       SortedExports sorted = selection.sorted();
       refusals.addAll(contents.refusals());
       refusals.addAll(sorted.refusals());
+      importer.expect(sorted.sets());
       sorted.sets().forEach(this::take);
       book.refused(workspace.clock().instant()).forEach(receipts::keep);
       readBefore.addAll(selection.readBefore());
