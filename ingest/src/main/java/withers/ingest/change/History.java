@@ -62,7 +62,9 @@ final class History {
   /** Counts over all records, those elsewhere too. */
   Listings listings() {
     Listings all = elsewhere.at(snapshots.full());
-    forEach((key, timeline) -> all.add(timeline));
+    if (!snapshots.full().isEmpty()) { // a source that sends changes alone is not counted
+      forEach((key, timeline) -> all.add(timeline));
+    }
     return all;
   }
 

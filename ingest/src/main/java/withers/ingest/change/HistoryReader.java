@@ -80,16 +80,19 @@ final class HistoryReader {
   }
 
   private void add(RecordKey stated, List<Draft> drafts) {
+    if (history.renames().isNone()) { // a key comes once then: there is nothing to look for
+      keep(stated, new Timeline(), drafts);
+      return;
+    }
     Map<RecordKey, List<Draft>> byKey = new LinkedHashMap<>();
     for (Draft draft : drafts) {
       RecordKey key = history.renames().current(stated, draft.day());
       byKey.computeIfAbsent(key, k -> new ArrayList<>(1)).add(draft);
     }
-    byKey.forEach(this::keep);
+    byKey.forEach((key, some) -> keep(key, history.timeline(key), some));
   }
 
-  private void keep(RecordKey key, List<Draft> drafts) {
-    Timeline timeline = history.timeline(key);
+  private void keep(RecordKey key, Timeline timeline, List<Draft> drafts) {
     for (Draft draft : drafts) {
       if (!timeline.has(draft.day(), draft.version())) {
         timeline.add(draft.day(), draft.version());

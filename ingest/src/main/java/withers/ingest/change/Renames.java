@@ -19,6 +19,11 @@ final class Renames {
     replaced.computeIfAbsent(old, k -> new TreeMap<>()).put(day, key);
   }
 
+  /** Whether no key was replaced. */
+  boolean isNone() {
+    return replaced.isEmpty();
+  }
+
   /** The key that is used now for what an export of this day says under a key. */
   RecordKey current(RecordKey stated, int day) {
     if (replaced.isEmpty()) {
