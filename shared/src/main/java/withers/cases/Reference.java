@@ -1,6 +1,6 @@
 package withers.cases;
 
-import java.math.BigInteger;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -16,6 +16,7 @@ public final class Reference {
   private static final String ALPHABET = "23456789ABCDEFGHJKLMNPQRSTUVWXYZ";
   private static final int LENGTH = 8;
   private static final int BITS = 5;
+  private static final int DIGEST = 32;
 
   private Reference() {}
 
@@ -23,10 +24,10 @@ public final class Reference {
   public static String of(CaseKey key) {
     String text =
         String.join("\n", key.rule(), key.anchor().display(), key.actor().value(), key.recordKey());
-    BigInteger digest = new BigInteger(1, sha256(text));
+    long end = ByteBuffer.wrap(sha256(text)).getLong(DIGEST - Long.BYTES);
     StringBuilder reference = new StringBuilder(LENGTH + 1);
     for (int i = 0; i < LENGTH; i++) {
-      reference.append(i == LENGTH / 2 ? "-" : "").append(letter(digest, i));
+      reference.append(i == LENGTH / 2 ? "-" : "").append(letter(end, i));
     }
     return reference.toString();
   }
@@ -36,8 +37,9 @@ public final class Reference {
     return reference.toUpperCase(Locale.ROOT).replace("-", "").replace(" ", "");
   }
 
-  private static char letter(BigInteger digest, int index) {
-    return ALPHABET.charAt(digest.shiftRight(index * BITS).intValue() & ALPHABET.length() - 1);
+  /** One for each five bits of the digest, from its end. */
+  private static char letter(long end, int index) {
+    return ALPHABET.charAt((int) (end >>> index * BITS) & ALPHABET.length() - 1);
   }
 
   private static byte[] sha256(String text) {

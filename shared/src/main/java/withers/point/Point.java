@@ -53,7 +53,7 @@ public enum Point {
   /** The run is in its folder. */
   RUN_KEPT,
 
-  /** The first list is written, out of sight. */
+  /** The first list's workbook and mail are written, out of sight. */
   REPORT_FIRST_LIST,
   /** All lists and mails are written, out of sight. */
   REPORT_WRITTEN,

@@ -1,5 +1,6 @@
 package withers.report.csv;
 
+import java.io.BufferedWriter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -43,7 +44,7 @@ public final class ListCsv {
 
   /** Writes the file row by row; the stream stays open. */
   public void write(FollowUpList list, OutputStream out) throws IOException {
-    Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    Writer text = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
     text.write(BYTE_ORDER_MARK);
     CSVPrinter printer = new CSVPrinter(text, FORMAT);
     printer.printRecord(ListTable.headings(texts));

@@ -62,7 +62,7 @@ record SourceStatuses(RunResult run, Background background) {
   private long damaged(SourceId source) {
     Anchor anchor = new Anchor.Source(source);
     return run.findings().stream()
-        .filter(finding -> finding.damage().isPresent() && finding.anchor().equals(anchor))
+        .filter(finding -> finding.anchor().equals(anchor) && finding.damage().isPresent())
         .count();
   }
 

@@ -11,8 +11,8 @@ import withers.workspace.OwnerOnly;
 
 /**
  * A folder that is filled out of sight and put in place whole. What stood there before is gone when
- * the new one stands; leftovers of a killed attempt are cleared away by the next one. One writer at
- * a time.
+ * the new one stands; leftovers of a killed attempt are cleared away by the next one. One writer of
+ * each file; files may be written at the same time.
  */
 final class FreshFolder implements AutoCloseable {
   private final Path place;

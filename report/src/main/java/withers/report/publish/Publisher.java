@@ -95,27 +95,34 @@ public final class Publisher {
   }
 
   /**
-   * One by one, each written while the next is made: no more than two lists are held at a time, and
-   * one mail.
+   * One by one, each written while the next is made, its page and table beside its workbook and
+   * mail: no more than two lists are held at a time, and one mail.
    */
   private List<Listed> writeLists(RunResult run, FreshFolder folder, Optional<Mailbag> bag)
       throws IOException {
-    try (OneBehind<Listed> writing = new OneBehind<>()) {
+    try (OneBehind<Listed> pages = new OneBehind<>();
+        OneBehind<Listed> sheets = new OneBehind<>()) {
       for (FollowUpList list :
           FollowUpLists.oneByOne(run, workspace.directory(), vault, texts, mailings)) {
-        writing.handOver(() -> write(list, folder, bag));
+        pages.handOver(() -> writeTexts(list, folder));
+        sheets.handOver(() -> writeSheet(list, folder, bag));
       }
-      return writing.results();
+      pages.results();
+      return sheets.results();
     }
   }
 
-  private Listed write(FollowUpList list, FreshFolder folder, Optional<Mailbag> bag)
-      throws IOException {
+  private Listed writeTexts(FollowUpList list, FreshFolder folder) throws IOException {
     String reader = list.organisation().id().value();
     folder.write(reader, "list.html", utf8(new Pages(texts).list(list)));
-    byte[] sheet = new ListWorkbook(texts).of(list);
-    folder.write(reader, "list.xlsx", sheet);
     folder.write(reader, "list.csv", out -> new ListCsv(texts).write(list, out));
+    return list.listed();
+  }
+
+  private Listed writeSheet(FollowUpList list, FreshFolder folder, Optional<Mailbag> bag)
+      throws IOException {
+    byte[] sheet = new ListWorkbook(texts).of(list);
+    folder.write(list.organisation().id().value(), "list.xlsx", sheet);
     bag.ifPresent(mails -> mails.add(list, () -> sheet));
     workspace.points().reached(Point.REPORT_FIRST_LIST);
     return list.listed();
