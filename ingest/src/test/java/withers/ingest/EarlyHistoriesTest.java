@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -30,10 +31,8 @@ class EarlyHistoriesTest {
   @Test
   void an_export_of_changes_finds_what_was_read_ahead() {
     TestImports imports = withJanuary();
-    EarlyHistories histories = histories(imports, AT_ONCE);
     ExportSet february = february(imports);
-
-    histories.expect(List.of(other(imports), february));
+    EarlyHistories histories = expecting(imports, AT_ONCE, february);
 
     assertThat(histories.take(february, imports.log.snapshot())).isPresent();
     assertThat(histories.take(february, imports.log.snapshot()))
@@ -44,9 +43,8 @@ class EarlyHistoriesTest {
   @Test
   void what_was_read_before_the_source_said_more_is_not_used() {
     TestImports imports = withJanuary();
-    EarlyHistories histories = histories(imports, AT_ONCE);
     ExportSet february = february(imports);
-    histories.expect(List.of(other(imports), february));
+    EarlyHistories histories = expecting(imports, AT_ONCE, february);
 
     imports.take(List.of(imports.file("2031-02-20.csv", FEBRUARY)));
 
@@ -75,9 +73,8 @@ class EarlyHistoriesTest {
   void who_comes_before_anybody_has_begun_reads_for_himself() {
     TestImports imports = withJanuary();
     Queue<Runnable> later = new ArrayDeque<>();
-    EarlyHistories histories = histories(imports, later::add);
     ExportSet february = february(imports);
-    histories.expect(List.of(other(imports), february));
+    EarlyHistories histories = expecting(imports, later::add, february);
 
     assertThat(histories.take(february, imports.log.snapshot())).isEmpty();
     later.remove().run();
@@ -88,12 +85,11 @@ class EarlyHistoriesTest {
   void one_is_read_at_a_time_and_the_next_when_that_one_was_taken_or_passed() {
     TestImports imports = withJanuary();
     Queue<Runnable> asked = new ArrayDeque<>();
-    EarlyHistories histories = histories(imports, asked::add);
     ExportSet february = february(imports);
     ExportSet march = imports.set(imports.file("2031-03-31.csv", FEBRUARY));
     ExportSet april = imports.set(imports.file("2031-04-30.csv", FEBRUARY));
 
-    histories.expect(List.of(other(imports), february, march, april));
+    EarlyHistories histories = expecting(imports, asked::add, february, march, april);
     assertThat(asked).hasSize(1);
     asked.remove().run();
     assertThat(histories.take(february, imports.log.snapshot())).isPresent();
@@ -152,6 +148,14 @@ class EarlyHistoriesTest {
 
   private static EarlyHistories histories(TestImports imports, Executor executor) {
     return new EarlyHistories(imports.log, set -> true, executor, MANY);
+  }
+
+  /** Those that were told of an export, which comes first, and of these after it. */
+  private static EarlyHistories expecting(
+      TestImports imports, Executor executor, ExportSet... later) {
+    EarlyHistories histories = histories(imports, executor);
+    histories.expect(Stream.concat(Stream.of(other(imports)), Stream.of(later)).toList());
+    return histories;
   }
 
   private static ExportSet february(TestImports imports) {
