@@ -101,8 +101,10 @@ class WorkersTest {
     CommandRun shared = run.get(4, TimeUnit.MINUTES);
 
     assertThat(findings(shared)).isEqualTo(alone);
-    assertThat(share(workers.get(1), shared)).isGreaterThan(32);
-    assertThat(share(workers.get(0), shared) + share(workers.get(1), shared)).isEqualTo(64);
+    assertThat(share(workers.get(1), shared)).as(shared.err()).isGreaterThan(32);
+    assertThat(share(workers.get(0), shared) + share(workers.get(1), shared))
+        .as(shared.err())
+        .isEqualTo(64);
   }
 
   @Test

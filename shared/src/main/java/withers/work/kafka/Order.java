@@ -138,7 +138,9 @@ final class Order implements Task {
   }
 
   /**
-   * Whoever was taken for dead, and is not, is told so here: the part is somebody else's by now.
+   * Whoever was taken for dead, and is not, is told so here: the part is somebody else's by now. So
+   * is whoever takes an order while the group is being divided anew, though the part may well stay
+   * here: then it comes again.
    */
   private void inTransaction(Runnable sending) {
     desk.troubles()
@@ -149,17 +151,27 @@ final class Order implements Task {
                 sending.run();
                 desk.producer()
                     .sendOffsetsToTransaction(
-                        Map.of(
-                            new TopicPartition(record.topic(), record.partition()),
-                            new OffsetAndMetadata(record.offset() + 1)),
+                        Map.of(partition(), new OffsetAndMetadata(record.offset() + 1)),
                         desk.orders().groupMetadata());
                 desk.producer().commitTransaction();
               } catch (CommitFailedException elsewhere) {
                 desk.producer().abortTransaction();
                 KafkaCounts.ofThisProcess().aborted();
+                takeAgain();
               }
               return record;
             });
+  }
+
+  /** Of a partition that stays here, the group's end is not asked again: the reader goes on. */
+  private void takeAgain() {
+    if (desk.orders().assignment().contains(partition())) {
+      desk.orders().seek(partition(), record.offset());
+    }
+  }
+
+  private TopicPartition partition() {
+    return new TopicPartition(record.topic(), record.partition());
   }
 
   private void send(String type, TopicPartition to, Map<String, String> more, byte[] message) {

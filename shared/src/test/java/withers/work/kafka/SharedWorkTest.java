@@ -33,6 +33,7 @@ import withers.work.Task;
 @Timeout(value = 2, unit = TimeUnit.MINUTES)
 class SharedWorkTest {
   private static final int PARTS = 4;
+  private static final int MANY = 256;
   private static final int LARGE = 2_500_000;
 
   @RegisterExtension static final Broker BROKER = new Broker();
@@ -155,6 +156,39 @@ class SharedWorkTest {
     }
     try (KafkaWorkplace place = place("last", 1)) {
       assertThat(place.next(Duration.ofSeconds(5))).isEmpty();
+    }
+  }
+
+  @Test
+  void no_part_is_lost_while_workers_come_and_go() {
+    Map<Integer, byte[]> results = new ConcurrentHashMap<>();
+    KafkaCrew crew = crew("run", Duration.ofSeconds(60));
+    try (KafkaWorkplace staying = place("staying", MANY)) {
+      CompletableFuture<Void> run =
+          CompletableFuture.runAsync(() -> crew.work("an order", MANY, doubling(results)));
+      CompletableFuture<Void> others = CompletableFuture.runAsync(this::comeAndGo);
+      serve(staying, run);
+      others.join();
+      run.join();
+    }
+
+    assertThat(results.size()).isEqualTo(MANY);
+    assertThat(crew.shares().stream().mapToInt(Crew.Share::parts).sum()).isEqualTo(MANY);
+  }
+
+  private void comeAndGo() {
+    for (int times = 0; times < 3; times++) {
+      try (KafkaWorkplace place = place("passing", MANY)) {
+        for (int i = 0; i < 5; i++) {
+          place.next(Duration.ofMillis(100)).ifPresent(task -> task.deliver(new byte[1]));
+        }
+      }
+    }
+  }
+
+  private static void serve(KafkaWorkplace place, CompletableFuture<Void> run) {
+    while (!run.isDone()) {
+      place.next(Duration.ofMillis(10)).ifPresent(task -> task.deliver(new byte[1]));
     }
   }
 
