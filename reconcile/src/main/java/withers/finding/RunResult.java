@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import withers.cases.CaseKey;
+import withers.packed.LazyList;
 
 /**
  * What one run found: immutable, and all that the lists are made from.
@@ -43,7 +44,7 @@ public record RunResult(
     List<CaseKey> settled,
     List<Life> lives) {
   public RunResult {
-    findings = List.copyOf(findings);
+    findings = LazyList.copyOf(findings);
     notJudged = List.copyOf(notJudged);
     questions = List.copyOf(questions);
     opened = List.copyOf(opened);

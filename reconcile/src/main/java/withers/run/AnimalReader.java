@@ -51,7 +51,7 @@ public final class AnimalReader {
     Map<ChipNumber, History> histories = new HashMap<>();
     fetch(Set.of(chip), histories);
     fetch(unplaced.rivals(histories.keySet()), histories);
-    Deferred deferred = new Deferred(histories.values(), this::isCut);
+    Deferred deferred = new Deferred(List.copyOf(histories.values()), this::isCut);
     deferred.place(unplaced);
     deferred.fetch(reader.histories(deferred.missing()));
     return animalOf(chip, deferred.animals());

@@ -30,41 +30,44 @@ record Backlogs(
     Set<CaseKey> resting,
     Listing listing) {
 
+  private record FollowUp(CaseKey key, boolean canWait) {
+    static FollowUp of(Finding finding) {
+      return new FollowUp(
+          finding.caseKey(), finding.priority().band().compareTo(Band.THIS_WEEK) > 0);
+    }
+  }
+
   /** In the order of the organisations. */
   List<Backlog> of(List<Finding> findings) {
-    Map<OrganisationId, List<Finding>> byActor = new TreeMap<>();
+    Map<OrganisationId, List<FollowUp>> byActor = new TreeMap<>();
     findings.stream()
-        .filter(this::isFromTheBeginning)
-        .forEach(f -> byActor.computeIfAbsent(f.actor(), actor -> new ArrayList<>()).add(f));
+        .map(FollowUp::of)
+        .filter(one -> isFromTheBeginning(one.key))
+        .forEach(one -> byActor.computeIfAbsent(one.key.actor(), a -> new ArrayList<>()).add(one));
     return byActor.entrySet().stream().map(e -> backlog(e.getKey(), e.getValue())).toList();
   }
 
-  private boolean isFromTheBeginning(Finding finding) {
-    CaseKey key = finding.caseKey();
+  private boolean isFromTheBeginning(CaseKey key) {
     if (listing.isAside(key)) {
       return false;
     }
     return before.since(key.actor()).isEmpty() || before.has(moved.getOrDefault(key, key));
   }
 
-  private Backlog backlog(OrganisationId actor, List<Finding> findings) {
+  private Backlog backlog(OrganisationId actor, List<FollowUp> followUps) {
     return new Backlog(
         actor,
         Optional.of(actor).flatMap(before::since).orElse(asOf),
-        findings.stream().map(Finding::caseKey).toList(),
-        waiting(findings).map(Finding::caseKey).toList());
+        followUps.stream().map(FollowUp::key).toList(),
+        waiting(followUps).map(FollowUp::key).toList());
   }
 
-  private Stream<Finding> waiting(List<Finding> findings) {
+  private Stream<FollowUp> waiting(List<FollowUp> followUps) {
     return listing.cap() == 0
         ? Stream.empty()
-        : findings.stream()
-            .filter(Backlogs::canWait)
-            .filter(finding -> !resting.contains(finding.caseKey()))
+        : followUps.stream()
+            .filter(FollowUp::canWait)
+            .filter(one -> !resting.contains(one.key))
             .skip(listing.cap());
-  }
-
-  private static boolean canWait(Finding finding) {
-    return finding.priority().band().compareTo(Band.THIS_WEEK) > 0;
   }
 }

@@ -65,7 +65,7 @@ record Changes(
     private final Set<CaseKey> isOpen;
     private final Map<CaseKey, CaseKey> rekeyed;
     private final Set<CaseKey> ofRecords = new HashSet<>();
-    private final Map<ChipNumber, Assessment> byChip = new HashMap<>();
+    private final Map<ChipNumber, Set<FindingKind>> undecided = new HashMap<>();
     private final NavigableSet<CaseKey> opened = new TreeSet<>();
     private final NavigableSet<CaseKey> stillOpen = new TreeSet<>();
     private final NavigableSet<CaseKey> closed = new TreeSet<>();
@@ -78,7 +78,9 @@ record Changes(
       this.isOpen = new HashSet<>(open); // it is asked of every finding
       this.rekeyed = rekeyed;
       for (Assessment assessment : outcome.assessments()) {
-        assessment.chips().forEach(chip -> byChip.put(chip, assessment));
+        if (!assessment.undecided().isEmpty()) {
+          assessment.chips().forEach(chip -> undecided.put(chip, assessment.undecided()));
+        }
         assessment.finding().ifPresent(this::found);
       }
       outcome.records().findings().forEach(this::found);
@@ -143,9 +145,9 @@ record Changes(
     private boolean isUndecided(CaseKey key) {
       return ofRecords.contains(key)
           || key.anchor() instanceof Anchor.Chip chip
-              && Optional.ofNullable(byChip.get(chip.number()))
-                  .filter(assessment -> assessment.undecided().contains(FindingKind.of(key.rule())))
-                  .isPresent();
+              && undecided
+                  .getOrDefault(chip.number(), Set.of())
+                  .contains(FindingKind.of(key.rule()));
     }
   }
 }

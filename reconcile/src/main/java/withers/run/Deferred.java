@@ -5,31 +5,42 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import withers.chip.ChipNumber;
 import withers.history.Animal;
 import withers.history.History;
+import withers.packed.LazyList;
 
 /** Phase 2: the chips that can't be judged from one partition, put together to animals. */
 final class Deferred {
-  private final Map<ChipNumber, History> own = new HashMap<>();
+  private final List<History> histories;
+  private final Map<ChipNumber, Integer> own = new HashMap<>();
+  private final Map<ChipNumber, History> fetched = new HashMap<>();
   private final Map<ChipNumber, List<History>> placed = new HashMap<>();
   private final Components components = new Components();
   private final Predicate<ChipNumber> isCut;
 
   /**
+   * @param histories may be made anew whenever one is asked for
    * @param isCut whether a number lost digits, so that a pairing with it means nothing
    */
-  Deferred(Collection<History> histories, Predicate<ChipNumber> isCut) {
+  Deferred(List<History> histories, Predicate<ChipNumber> isCut) {
+    this.histories = histories;
     this.isCut = isCut;
     histories.forEach(this::add);
   }
 
   private void add(History history) {
-    own.put(history.chip(), history);
+    own.put(history.chip(), own.size());
     join(history);
+  }
+
+  private Optional<History> own(ChipNumber chip) {
+    return Optional.ofNullable(own.get(chip)).map(histories::get);
   }
 
   private void join(History history) {
@@ -42,7 +53,7 @@ final class Deferred {
 
   /** Puts what is unplaced where it belongs, and tells where that is. */
   Placement place(Unplaced unplaced) {
-    Placement placement = new Placement(Map.copyOf(own), components);
+    Placement placement = new Placement(histories, this::own, components);
     for (History history : placement.placed(unplaced)) {
       placed.computeIfAbsent(history.chip(), chip -> new ArrayList<>()).add(history);
       join(history);
@@ -58,20 +69,22 @@ final class Deferred {
   }
 
   /** Adds histories of chips that were missing. */
-  void fetch(Collection<History> histories) {
-    histories.forEach(history -> own.put(history.chip(), history));
+  void fetch(Collection<History> missing) {
+    missing.forEach(history -> fetched.put(history.chip(), history));
   }
 
+  /** All animals, each made whenever it is asked for. */
   List<Animal> animals() {
-    return components.animals().stream().map(this::animal).toList();
+    List<List<ChipNumber>> animals = List.copyOf(components.animals());
+    return LazyList.of(animals.size(), index -> animal(animals.get(index)));
   }
 
   private Animal animal(List<ChipNumber> chips) {
-    List<History> histories = new ArrayList<>();
+    List<History> all = new ArrayList<>();
     for (ChipNumber chip : chips) {
-      histories.add(own.get(chip));
-      histories.addAll(placed.getOrDefault(chip, List.of()));
+      all.add(own(chip).orElseGet(() -> Objects.requireNonNull(fetched.get(chip))));
+      all.addAll(placed.getOrDefault(chip, List.of()));
     }
-    return Animal.of(histories);
+    return Animal.of(all);
   }
 }

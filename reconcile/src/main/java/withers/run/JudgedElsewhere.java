@@ -1,6 +1,5 @@
 package withers.run;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +17,7 @@ import withers.contacts.Question;
 import withers.damage.KnownNumbers;
 import withers.history.Animal;
 import withers.history.History;
+import withers.packed.Gathering;
 import withers.rule.Assessment;
 import withers.slip.Candidates;
 import withers.supply.Stocktake;
@@ -57,7 +57,8 @@ record JudgedElsewhere(StandAlone.Judge judge, People people, Runnable partition
     Map<ChipNumber, History> histories = histories(part);
     List<History> left = of(part.left(), histories);
     Candidates.Part aside = aside(part);
-    List<Assessment> telling = new ArrayList<>(part.telling());
+    Gathering<Assessment> telling = judge.assessments();
+    telling.addAll(part.telling());
     judge.rules().prepare(left);
     left.stream()
         .map(history -> judge.rules().assess(Animal.of(List.of(history)), aside))
@@ -65,9 +66,9 @@ record JudgedElsewhere(StandAlone.Judge judge, People people, Runnable partition
         .forEach(telling::add);
     return new StandAlone(
         part.animals(),
-        telling,
-        of(part.deferred(), histories),
-        of(part.cut(), histories),
+        telling.list(),
+        packed(of(part.deferred(), histories)),
+        packed(of(part.cut(), histories)),
         part.zeros(),
         known(part),
         stock(part),
@@ -82,6 +83,12 @@ record JudgedElsewhere(StandAlone.Judge judge, People people, Runnable partition
     wanted.addAll(part.left());
     return judge.reader().histories(wanted).stream()
         .collect(Collectors.toMap(History::chip, Function.identity()));
+  }
+
+  private List<History> packed(List<History> histories) {
+    Gathering<History> gathering = judge.histories();
+    gathering.addAll(histories);
+    return gathering.list();
   }
 
   private static List<History> of(List<ChipNumber> chips, Map<ChipNumber, History> histories) {

@@ -19,14 +19,14 @@ final class Lives {
   private final Openings openings;
   private final Changes changes;
   private final Outcome outcome;
-  private final Map<CaseKey, Finding> findings = new HashMap<>();
+  private final Map<CaseKey, Integer> findings = new HashMap<>();
 
   Lives(LifeMaker maker, Openings openings, Changes changes, Outcome outcome) {
     this.maker = maker;
     this.openings = openings;
     this.changes = changes;
     this.outcome = outcome;
-    outcome.findings().forEach(finding -> findings.put(finding.caseKey(), finding));
+    outcome.keys().forEach(key -> findings.put(key, findings.size()));
   }
 
   /** Of all that are open, and of those that were answered and are closed now, in order. */
@@ -39,7 +39,7 @@ final class Lives {
   }
 
   private Life open(CaseKey key) {
-    Optional<Finding> finding = Optional.ofNullable(findings.get(key));
+    Optional<Finding> finding = Optional.ofNullable(findings.get(key)).map(outcome.findings()::get);
     CaseKey former = changes.moved().getOrDefault(key, key);
     List<CaseKey> names =
         Stream.concat(

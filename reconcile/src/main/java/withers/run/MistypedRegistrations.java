@@ -67,12 +67,11 @@ record MistypedRegistrations(PartitionReader reader, Rules rules, Workers worker
   /** The animals that carry these numbers. */
   private Map<ChipNumber, Animal> animals(Set<Slip> slips, Collection<Animal> joined) {
     Map<ChipNumber, Animal> animals = new HashMap<>();
-    joined.forEach(animal -> animal.chips().forEach(chip -> animals.put(chip, animal)));
     Set<ChipNumber> alone = new HashSet<>();
-    slips.stream()
-        .flatMap(slip -> Stream.of(slip.stray(), slip.carried()))
-        .filter(chip -> !animals.containsKey(chip))
-        .forEach(alone::add);
+    slips.forEach(slip -> alone.addAll(List.of(slip.stray(), slip.carried())));
+    for (Animal animal : alone.isEmpty() ? List.<Animal>of() : joined) {
+      animal.chips().stream().filter(alone::remove).forEach(chip -> animals.put(chip, animal));
+    }
     workers.map(reader.together(alone), reader::histories).stream()
         .flatMap(List::stream)
         .forEach(history -> animals.put(history.chip(), Animal.of(List.<History>of(history))));

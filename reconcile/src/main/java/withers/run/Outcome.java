@@ -1,5 +1,6 @@
 package withers.run;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -7,19 +8,32 @@ import java.util.Set;
 import java.util.stream.Stream;
 import withers.cases.CaseKey;
 import withers.cases.Channel;
+import withers.finding.Band;
 import withers.finding.Finding;
 import withers.finding.NotJudged;
 import withers.finding.OpenQuestion;
 import withers.finding.RecordFindings;
+import withers.packed.LazyList;
 import withers.rule.Assessment;
 
 /** What was found, before follow-ups are looked at. Immutable. */
 public final class Outcome {
 
-  private static final Comparator<Finding> FINDINGS =
-      Comparator.comparing((Finding finding) -> finding.priority().band())
-          .thenComparing(finding -> finding.priority().harm(), Comparator.reverseOrder())
-          .thenComparing(Finding::caseKey);
+  private static final Comparator<Found> FOUND =
+      Comparator.comparing(Found::band)
+          .thenComparing(Found::harm, Comparator.reverseOrder())
+          .thenComparing(Found::key);
+
+  /**
+   * Where a finding stands.
+   *
+   * @param at of what was found about animals and then records
+   */
+  private record Found(Band band, long harm, CaseKey key, int at) {
+    static Found of(Finding finding, int at) {
+      return new Found(finding.priority().band(), finding.priority().harm(), finding.caseKey(), at);
+    }
+  }
 
   private static final Comparator<NotJudged> NOT_JUDGED =
       Comparator.comparing(NotJudged::registry)
@@ -35,29 +49,49 @@ public final class Outcome {
   private final RecordFindings records;
   private final Set<CaseKey> answered;
   private final Map<CaseKey, Channel> channels;
+  private final List<CaseKey> keys;
   private final List<Finding> findings;
 
   /**
    * What a run found.
    *
    * @param animals how many animals the log tells of
-   * @param assessments those that say something, in no order
+   * @param assessments those that say something, in no order; of a lazy list each is made whenever
+   *     it is asked for
    * @param records what was found about records
    * @param answered follow-ups that are gone by what people settled about people or numbers
    */
   Outcome(
       long animals, List<Assessment> assessments, RecordFindings records, Set<CaseKey> answered) {
     this.animals = animals;
-    this.assessments = List.copyOf(assessments);
+    this.assessments = LazyList.copyOf(assessments);
     this.records = records;
     this.answered = Set.copyOf(answered);
     this.channels = Map.of();
+    List<Found> found = found();
+    this.keys = found.stream().map(Found::key).toList();
     this.findings =
-        Stream.concat(
-                this.assessments.stream().flatMap(a -> a.finding().stream()),
-                records.findings().stream())
-            .sorted(FINDINGS)
-            .toList();
+        LazyList.at(
+            found.stream().mapToInt(Found::at),
+            LazyList.together(List.of(ofAnimals(), records.findings())));
+  }
+
+  private List<Finding> ofAnimals() {
+    return LazyList.of(assessments.size(), at -> assessments.get(at).finding().orElseThrow());
+  }
+
+  private List<Found> found() {
+    List<Found> found = new ArrayList<>();
+    int at = 0;
+    for (Assessment assessment : assessments) {
+      int here = at++;
+      assessment.finding().ifPresent(finding -> found.add(Found.of(finding, here)));
+    }
+    for (Finding finding : records.findings()) {
+      found.add(Found.of(finding, at++));
+    }
+    found.sort(FOUND);
+    return found;
   }
 
   private Outcome(Outcome same, Map<CaseKey, Channel> channels) {
@@ -66,6 +100,7 @@ public final class Outcome {
     this.records = same.records;
     this.answered = same.answered;
     this.channels = Map.copyOf(channels);
+    this.keys = same.keys;
     this.findings = same.findings;
   }
 
@@ -102,6 +137,11 @@ public final class Outcome {
   /** In total order: band, then harm descending, then case key. */
   public List<Finding> findings() {
     return findings;
+  }
+
+  /** The identities of the findings, in the same order. */
+  List<CaseKey> keys() {
+    return keys;
   }
 
   /**

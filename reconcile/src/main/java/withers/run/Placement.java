@@ -2,11 +2,13 @@ package withers.run;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import withers.chip.ChipNumber;
@@ -21,18 +23,22 @@ final class Placement {
 
   private record Place(ChipNumber chip, LocalDate since) {}
 
-  private final Map<ChipNumber, History> histories;
+  private final Function<ChipNumber, Optional<History>> histories;
   private final Components components;
   private final Map<Unplaced.AnimalId, List<Statement>> links = new HashMap<>();
 
   /**
-   * @param histories of every chip that something unplaced may belong to
+   * @param all histories of every chip that something unplaced may belong to
+   * @param histories the same by their chips
    * @param components which chips are one animal's by what was said about numbers
    */
-  Placement(Map<ChipNumber, History> histories, Components components) {
+  Placement(
+      Collection<History> all,
+      Function<ChipNumber, Optional<History>> histories,
+      Components components) {
     this.histories = histories;
     this.components = components;
-    histories.values().stream()
+    all.stream()
         .flatMap(history -> history.statements().stream())
         .filter(statement -> statement.fact() instanceof Fact.Linked)
         .forEach(this::index);
@@ -90,7 +96,7 @@ final class Placement {
 
   private Optional<Place> spokenOf(ChipNumber chip, SourceId but) {
     List<Statement> others =
-        Optional.ofNullable(histories.get(chip)).stream()
+        histories.apply(chip).stream()
             .flatMap(history -> history.statements().stream())
             .filter(statement -> !statement.source().equals(but))
             .toList();

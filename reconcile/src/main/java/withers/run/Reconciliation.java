@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import withers.chip.ChipNumber;
 import withers.chip.LostDigits;
 import withers.clear.ClearAnimals;
@@ -26,6 +25,8 @@ import withers.history.Scope;
 import withers.history.Sources;
 import withers.log.LogSnapshot;
 import withers.organisation.Directory;
+import withers.packed.Gathering;
+import withers.packed.LazyList;
 import withers.registration.Registries;
 import withers.rule.Assessment;
 import withers.rule.HeldBack;
@@ -159,14 +160,14 @@ public final class Reconciliation {
         parts.stream().flatMap(part -> part.zeros().stream()).collect(Collectors.toSet());
     Deferred deferred =
         new Deferred(
-            parts.stream().flatMap(part -> part.deferred().stream()).toList(),
+            LazyList.together(parts.stream().map(StandAlone::deferred).toList()),
             chip -> LostDigits.endsInZeros(chip) && !zeros.contains(chip));
     Placement placement = deferred.place(judge.unplaced());
     Set<ChipNumber> late = deferred.missing();
     List<History> fetched = judge.reader().histories(late);
     deferred.fetch(fetched);
     List<Animal> animals = deferred.animals();
-    Joined joined = judged(animals, judge.rules());
+    Joined joined = judged(animals, judge);
     parts.forEach(part -> part.aside().leaveOut(late));
     List<Candidates.Part> aside = new ArrayList<>(joined.aside);
     parts.forEach(part -> aside.add(part.aside()));
@@ -176,7 +177,7 @@ public final class Reconciliation {
     long alone = parts.stream().mapToLong(StandAlone::animals).sum() - judgedTooEarly(fetched);
     return new Outcome(
         alone + animals.size(),
-        withAgain(telling(parts, late, joined.assessments), mistyped),
+        withAgain(telling(parts, late, joined.assessments), mistyped, judge),
         new RecordsJudged(parts, judge, cast.sources())
             .findings(placement, animals)
             .keeping(finding -> !cast.discretion().covers(finding.caseKey()))
@@ -184,35 +185,42 @@ public final class Reconciliation {
         cast.settlements().answered());
   }
 
-  /** What phase 2 says of animals, and what it puts aside. */
+  /** What phase 2 says of animals, where it says something, and what it puts aside. */
   private record Joined(List<Assessment> assessments, List<Candidates.Part> aside) {
-    static Joined of(List<Animal> some, Rules rules) {
+    static Joined of(List<Animal> some, StandAlone.Judge judge) {
       Candidates.Part aside = new Candidates.Part();
-      return new Joined(
-          some.stream().map(animal -> rules.assess(animal, aside)).toList(), List.of(aside));
+      Gathering<Assessment> telling = judge.assessments();
+      some.stream()
+          .map(animal -> judge.rules().assess(animal, aside))
+          .filter(assessment -> !assessment.isClear())
+          .forEach(telling::add);
+      return new Joined(telling.list(), List.of(aside));
     }
 
     static Joined together(List<Joined> parts) {
       return new Joined(
-          parts.stream().flatMap(part -> part.assessments.stream()).toList(),
+          LazyList.together(parts.stream().map(Joined::assessments).toList()),
           parts.stream().flatMap(part -> part.aside.stream()).toList());
     }
   }
 
-  private Joined judged(List<Animal> animals, Rules rules) {
+  private Joined judged(List<Animal> animals, StandAlone.Judge judge) {
     List<List<Animal>> some = new ArrayList<>();
     for (int from = 0; from < animals.size(); from += AT_A_TIME) {
       some.add(animals.subList(from, Math.min(animals.size(), from + AT_A_TIME)));
     }
-    return Joined.together(workers.map(some, few -> Joined.of(few, rules)));
+    return Joined.together(workers.map(some, few -> Joined.of(few, judge)));
   }
 
   /** An animal that was judged again has its second assessment only. */
-  private static List<Assessment> withAgain(List<Assessment> first, List<Assessment> again) {
-    Set<ChipNumber> anchors = again.stream().map(Assessment::anchor).collect(Collectors.toSet());
-    return Stream.concat(
-            first.stream().filter(one -> !anchors.contains(one.anchor())), again.stream())
-        .toList();
+  private static List<Assessment> withAgain(
+      LazyList<Assessment> first, List<Assessment> again, StandAlone.Judge judge) {
+    Gathering<Assessment> second = judge.assessments();
+    second.addAll(again);
+    return LazyList.together(
+        List.of(
+            without(again.stream().map(Assessment::anchor).collect(Collectors.toSet()), first),
+            second.list()));
   }
 
   /** Chips that phase 1 took for an animal of their own, before their pairing was known. */
@@ -220,13 +228,18 @@ public final class Reconciliation {
     return fetched.stream().filter(history -> !history.statements().isEmpty()).count();
   }
 
-  private static List<Assessment> telling(
+  private static LazyList<Assessment> telling(
       List<StandAlone> parts, Set<ChipNumber> late, List<Assessment> joined) {
-    Stream<Assessment> alone =
-        parts.stream()
-            .flatMap(part -> part.telling().stream())
-            .filter(assessment -> !late.contains(assessment.anchor()));
-    return new ArrayList<>(
-        Stream.concat(alone, joined.stream().filter(a -> !a.isClear())).toList());
+    LazyList<Assessment> alone =
+        LazyList.together(parts.stream().map(StandAlone::telling).toList());
+    return LazyList.together(List.of(without(late, alone), joined));
+  }
+
+  /** Each is looked at, unless there is nothing to look for. */
+  private static LazyList<Assessment> without(
+      Set<ChipNumber> anchors, LazyList<Assessment> assessments) {
+    return anchors.isEmpty()
+        ? assessments
+        : assessments.where(one -> !anchors.contains(one.anchor()));
   }
 }

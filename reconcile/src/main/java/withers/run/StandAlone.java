@@ -19,6 +19,8 @@ import withers.fact.Fact;
 import withers.history.Animal;
 import withers.history.History;
 import withers.history.Statement;
+import withers.packed.Common;
+import withers.packed.Gathering;
 import withers.rule.Assessment;
 import withers.rule.Rules;
 import withers.rule.Sight;
@@ -73,30 +75,52 @@ record StandAlone(
       Unplaced unplaced,
       Stocktake stocktake,
       Rules rules,
-      Reopening reopening) {
+      Reopening reopening,
+      Common common) {
+
+    /** By what is known of a log; nothing was judged yet. */
+    Judge(
+        PartitionReader reader,
+        CutNumbers cutNumbers,
+        Unplaced unplaced,
+        Stocktake stocktake,
+        Rules rules,
+        Reopening reopening) {
+      this(reader, cutNumbers, unplaced, stocktake, rules, reopening, new Common());
+    }
+
+    /** Gathers assessments until all is judged. */
+    Gathering<Assessment> assessments() {
+      return new Gathering<>(new AssessmentPacking(), common);
+    }
+
+    /** Gathers histories until all is known. */
+    Gathering<History> histories() {
+      return new Gathering<>(new HistoryPacking(), common);
+    }
 
     /** Judges all that was ever spoken of in a partition, but for what is still clear. */
     StandAlone judge(int partition) {
       StillClear still = reopening.still(partition, reader);
-      Gathering gathering = new Gathering(this);
-      reader.everSpokenOf(partition, still, reopening::reopens).forEach(gathering::take);
-      gathering.take(still);
-      return gathering.done();
+      Judging judging = new Judging(this);
+      reader.everSpokenOf(partition, still, reopening::reopens).forEach(judging::take);
+      judging.take(still);
+      return judging.done();
     }
 
     /** Judges all that was ever spoken of in a partition, each when it comes. */
     StandAlone judge(Stream<History> histories) {
-      Gathering gathering = new Gathering(this);
-      histories.forEach(gathering::take);
-      return gathering.done();
+      Judging judging = new Judging(this);
+      histories.forEach(judging::take);
+      return judging.done();
     }
   }
 
-  private static final class Gathering {
+  private static final class Judging {
     private final Judge judge;
-    private final List<Assessment> telling = new ArrayList<>();
-    private final List<History> deferred = new ArrayList<>();
-    private final List<History> cut = new ArrayList<>();
+    private final Gathering<Assessment> telling;
+    private final Gathering<History> deferred;
+    private final Gathering<History> cut;
     private final Set<ChipNumber> zeros = new HashSet<>();
     private final KnownNumbers.Part known = new KnownNumbers.Part();
     private final Stocktake.Part stock;
@@ -109,8 +133,11 @@ record StandAlone(
     private final Set<ContactRef> awaited = new HashSet<>();
     private long animals;
 
-    Gathering(Judge judge) {
+    Judging(Judge judge) {
       this.judge = judge;
+      this.telling = judge.assessments();
+      this.deferred = judge.histories();
+      this.cut = judge.histories();
       this.patient = judge.rules.patient();
       this.stock = judge.stocktake.part();
     }
@@ -236,9 +263,9 @@ record StandAlone(
       judgeWaiting();
       return new StandAlone(
           animals,
-          telling,
-          deferred,
-          cut,
+          telling.list(),
+          deferred.list(),
+          cut.list(),
           zeros,
           known,
           stock,

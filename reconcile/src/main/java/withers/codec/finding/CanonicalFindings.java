@@ -9,6 +9,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import withers.finding.Finding;
+import withers.packed.LazyList;
 
 /**
  * Findings in the form that is compared byte for byte: a line of JSON each, in their total order.
@@ -28,7 +29,8 @@ public record CanonicalFindings(List<Finding> findings, String sha256) {
   public static CanonicalFindings of(List<Finding> findings) {
     MessageDigest digest = digest();
     write(findings, new DigestOutputStream(OutputStream.nullOutputStream(), digest));
-    return new CanonicalFindings(List.copyOf(findings), HexFormat.of().formatHex(digest.digest()));
+    return new CanonicalFindings(
+        LazyList.copyOf(findings), HexFormat.of().formatHex(digest.digest()));
   }
 
   private static MessageDigest digest() {

@@ -1,6 +1,7 @@
 package withers.reconcile.cli;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import withers.finding.Band;
+import withers.finding.Finding;
 import withers.finding.FindingKind;
 import withers.finding.Life;
 import withers.finding.NotJudged;
@@ -50,25 +52,22 @@ final class RunText {
   }
 
   private List<String> table() {
+    Map<FindingKind, Map<Band, Long>> counts = new EnumMap<>(FindingKind.class);
+    for (Finding finding : run.findings()) {
+      counts
+          .computeIfAbsent(finding.kind(), kind -> new EnumMap<>(Band.class))
+          .merge(finding.priority().band(), 1L, Long::sum);
+    }
     List<String> lines = new ArrayList<>();
     lines.add(row("", Stream.of(Band.values()).map(Band::word).toList()));
-    Stream.of(FindingKind.values())
-        .filter(this::isFound)
-        .map(kind -> row(kind.word(), Stream.of(Band.values()).map(b -> count(kind, b)).toList()))
-        .forEach(lines::add);
+    counts.forEach((kind, bands) -> lines.add(row(kind.word(), cells(bands))));
     return lines;
   }
 
-  private boolean isFound(FindingKind kind) {
-    return run.findings().stream().anyMatch(finding -> finding.kind() == kind);
-  }
-
-  private String count(FindingKind kind, Band band) {
-    long count =
-        run.findings().stream()
-            .filter(f -> f.kind() == kind && f.priority().band() == band)
-            .count();
-    return count == 0 ? "" : "%,d".formatted(count);
+  private static List<String> cells(Map<Band, Long> counts) {
+    return Stream.of(Band.values())
+        .map(band -> counts.containsKey(band) ? "%,d".formatted(counts.get(band)) : "")
+        .toList();
   }
 
   private static String row(String title, List<String> cells) {
