@@ -1,7 +1,6 @@
 package withers.damage;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -16,16 +15,16 @@ import withers.history.History;
 import withers.id.SourceId;
 
 /**
- * All numbers that records speak of without guessing, in order, so that those which begin with some
- * digits are found by two searches. A number that ends in zeros is none of them: it may be cut
- * itself. Not safe for several threads.
+ * All numbers that records speak of without guessing: those of each partition and source in order,
+ * so that those which begin with some digits are found by two searches in each. A number that ends
+ * in zeros is none of them: it may be cut itself. Not safe for several threads.
  */
 public final class KnownNumbers {
 
   /** The numbers of one partition, by the source that alone speaks of them. */
   public static final class Part {
     private final Map<SourceId, LongStream.Builder> onlyFrom = new HashMap<>();
-    private final LongStream.Builder fromSeveral = LongStream.builder();
+    private LongStream.Builder fromSeveral = LongStream.builder();
 
     /** Adds a number of which something is in effect. */
     public void add(History history) {
@@ -63,8 +62,10 @@ public final class KnownNumbers {
 
   private record Asked(LostDigits digits, SourceId but) {}
 
-  private final long[] all;
-  private final Map<SourceId, long[]> onlyFrom = new HashMap<>();
+  /** Each in order: the numbers of some partition of which one source alone speaks, or several. */
+  private record Sorted(Optional<SourceId> onlyFrom, Numbers numbers) {}
+
+  private final List<Sorted> all = new ArrayList<>();
   private final Map<Asked, Alike> answers = new HashMap<>();
 
   /**
@@ -73,14 +74,16 @@ public final class KnownNumbers {
    * @param parts each is used up
    */
   public KnownNumbers(Collection<Part> parts) {
-    Map<SourceId, LongStream> bySource = new HashMap<>();
     for (Part part : parts) {
-      part.onlyFrom.forEach((id, some) -> bySource.merge(id, some.build(), LongStream::concat));
+      part.onlyFrom.forEach((source, some) -> add(Optional.of(source), some));
+      part.onlyFrom.clear(); // numbers are many: they are not held twice
+      add(Optional.empty(), part.fromSeveral);
+      part.fromSeveral = LongStream.builder();
     }
-    bySource.forEach((source, numbers) -> onlyFrom.put(source, numbers.sorted().toArray()));
-    LongStream several = parts.stream().flatMapToLong(part -> part.fromSeveral.build());
-    LongStream single = onlyFrom.values().stream().flatMapToLong(Arrays::stream);
-    this.all = LongStream.concat(several, single).sorted().toArray();
+  }
+
+  private void add(Optional<SourceId> onlyFrom, LongStream.Builder numbers) {
+    all.add(new Sorted(onlyFrom, Numbers.of(numbers.build())));
   }
 
   /** The numbers of other sources that may have been cut to these digits. */
@@ -89,35 +92,20 @@ public final class KnownNumbers {
   }
 
   private Alike look(Asked asked) {
-    long[] own = onlyFrom.getOrDefault(asked.but, new long[0]);
-    int count = count(all, asked.digits) - count(own, asked.digits);
-    return new Alike(first(asked.digits, own, Math.min(count, Damage.SHOWN)), count);
-  }
-
-  private List<ChipNumber> first(LostDigits digits, long[] own, int wanted) {
-    List<ChipNumber> first = new ArrayList<>(wanted);
-    for (int i = from(all, digits); first.size() < wanted; i++) {
-      if (Arrays.binarySearch(own, all[i]) < 0) {
-        first.add(ChipNumber.ofPacked(all[i]));
-      }
-    }
-    return first;
-  }
-
-  private static int count(long[] numbers, LostDigits digits) {
-    ChipNumber most = digits.most();
-    return insertion(numbers, most.packed() + (digits.admits(most) ? 1 : 0))
-        - from(numbers, digits);
-  }
-
-  private static int from(long[] numbers, LostDigits digits) {
-    ChipNumber least = digits.least();
-    return insertion(numbers, least.packed() + (digits.admits(least) ? 0 : 1));
-  }
-
-  /** How many numbers are less; none is there twice. */
-  private static int insertion(long[] numbers, long packed) {
-    int found = Arrays.binarySearch(numbers, packed);
-    return found < 0 ? -found - 1 : found;
+    List<Numbers> others =
+        all.stream()
+            .filter(some -> !some.onlyFrom.equals(Optional.of(asked.but)))
+            .map(Sorted::numbers)
+            .toList();
+    Numbers.Range range = Numbers.Range.of(asked.digits);
+    int count = others.stream().mapToInt(numbers -> numbers.count(range)).sum();
+    List<ChipNumber> first =
+        others.stream()
+            .flatMapToLong(numbers -> numbers.first(range, Damage.SHOWN))
+            .sorted()
+            .limit(Damage.SHOWN)
+            .mapToObj(ChipNumber::ofPacked)
+            .toList();
+    return new Alike(first, count);
   }
 }
