@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import withers.cases.CaseKey;
 import withers.finding.Backlog;
@@ -31,18 +32,21 @@ record Backlogs(
     Listing listing) {
 
   private record FollowUp(CaseKey key, boolean canWait) {
-    static FollowUp of(Finding finding) {
-      return new FollowUp(
-          finding.caseKey(), finding.priority().band().compareTo(Band.THIS_WEEK) > 0);
+    static FollowUp of(CaseKey key, Finding finding) {
+      return new FollowUp(key, finding.priority().band().compareTo(Band.THIS_WEEK) > 0);
     }
   }
 
-  /** In the order of the organisations. */
-  List<Backlog> of(List<Finding> findings) {
+  /**
+   * In the order of the organisations.
+   *
+   * @param keys the identities of the findings, in their order
+   */
+  List<Backlog> of(List<CaseKey> keys, List<Finding> findings) {
     Map<OrganisationId, List<FollowUp>> byActor = new TreeMap<>();
-    findings.stream()
-        .map(FollowUp::of)
-        .filter(one -> isFromTheBeginning(one.key))
+    IntStream.range(0, keys.size())
+        .filter(index -> isFromTheBeginning(keys.get(index)))
+        .mapToObj(index -> FollowUp.of(keys.get(index), findings.get(index)))
         .forEach(one -> byActor.computeIfAbsent(one.key.actor(), a -> new ArrayList<>()).add(one));
     return byActor.entrySet().stream().map(e -> backlog(e.getKey(), e.getValue())).toList();
   }

@@ -81,9 +81,10 @@ record Changes(
         if (!assessment.undecided().isEmpty()) {
           assessment.chips().forEach(chip -> undecided.put(chip, assessment.undecided()));
         }
-        assessment.finding().ifPresent(this::found);
       }
-      outcome.records().findings().forEach(this::found);
+      for (int i = 0; i < outcome.keys().size(); i++) {
+        found(outcome.keys().get(i), outcome.findings().get(i));
+      }
       outcome.records().undecided().forEach(this::undecided);
       this.answered = new HashSet<>(outcome.answered());
       outcome.heldBack().stream()
@@ -99,8 +100,7 @@ record Changes(
       Optional.ofNullable(rekeyed.get(key)).ifPresent(ofRecords::add);
     }
 
-    private void found(Finding finding) {
-      CaseKey key = finding.caseKey();
+    private void found(CaseKey key, Finding finding) {
       HeldBack.names(finding)
           .map(this::known)
           .flatMap(Optional::stream)

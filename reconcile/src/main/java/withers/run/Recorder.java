@@ -120,7 +120,7 @@ public record Recorder(
         changes.opened(),
         changes.stillOpen(),
         changes.closed(),
-        backlogs.of(findings),
+        backlogs.of(outcome.keys(), findings),
         aside(changes),
         settled(outcome, changes),
         lives);
