@@ -10,9 +10,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Predicate;
 import withers.ingest.change.Rebuilt;
 import withers.log.EventLog;
-import withers.log.ImportMarker;
 import withers.log.LogSnapshot;
-import withers.log.Tally;
 import withers.source.Extent;
 
 /**
@@ -29,6 +27,7 @@ final class EarlyHistories {
   private static final int PART_OF_HEAP = 4;
 
   private final EventLog log;
+  private final Rebuilder rebuilder;
   private final Predicate<ExportSet> isWanted;
   private final Executor executor;
   private final long mostEvents;
@@ -36,18 +35,31 @@ final class EarlyHistories {
   private Optional<Reading> begun = Optional.empty();
 
   /**
+   * @param rebuilder is asked on the executor's thread
    * @param isWanted whether an export will be compared at all; asked when a core is free
    * @param executor runs what is read ahead when a core is free
    */
-  EarlyHistories(EventLog log, Predicate<ExportSet> isWanted, Executor executor) {
-    this(log, isWanted, executor, Runtime.getRuntime().maxMemory() / PART_OF_HEAP / BYTES_OF_EVENT);
+  EarlyHistories(
+      EventLog log, Rebuilder rebuilder, Predicate<ExportSet> isWanted, Executor executor) {
+    this(
+        log,
+        rebuilder,
+        isWanted,
+        executor,
+        Runtime.getRuntime().maxMemory() / PART_OF_HEAP / BYTES_OF_EVENT);
   }
 
   /**
    * @param mostEvents of a source about which more was said, nothing is read ahead
    */
-  EarlyHistories(EventLog log, Predicate<ExportSet> isWanted, Executor executor, long mostEvents) {
+  EarlyHistories(
+      EventLog log,
+      Rebuilder rebuilder,
+      Predicate<ExportSet> isWanted,
+      Executor executor,
+      long mostEvents) {
     this.log = log;
+    this.rebuilder = rebuilder;
     this.isWanted = isWanted;
     this.executor = executor;
     this.mostEvents = mostEvents;
@@ -84,21 +96,13 @@ final class EarlyHistories {
     while (begun.isEmpty() && !waiting.isEmpty()) {
       ExportSet next = waiting.remove();
       LogSnapshot now = log.snapshot();
-      long events = events(next, now);
+      long events = Rebuilder.events(next, now);
       if (events > 0 && events <= mostEvents) {
         Reading reading = new Reading(next, now);
         begun = Optional.of(reading);
-        executor.execute(() -> reading.read(isWanted));
+        executor.execute(() -> reading.read(rebuilder, isWanted));
       }
     }
-  }
-
-  private static long events(ExportSet set, LogSnapshot now) {
-    return now.markers().stream()
-        .filter(marker -> marker.chain().equals(set.profile().id()))
-        .map(ImportMarker::tally)
-        .mapToLong(Tally::events)
-        .sum();
   }
 
   private static final class Reading {
@@ -112,11 +116,11 @@ final class EarlyHistories {
       this.snapshot = snapshot;
     }
 
-    void read(Predicate<ExportSet> isWanted) {
+    void read(Rebuilder rebuilder, Predicate<ExportSet> isWanted) {
       if (decided.compareAndSet(false, true)) {
         Optional<Rebuilt> read = Optional.empty();
         try {
-          read = Optional.of(set).filter(isWanted).map(one -> Rebuilt.of(snapshot, one.export()));
+          read = Optional.of(set).filter(isWanted).map(one -> rebuilder.rebuild(one, snapshot));
         } catch (RuntimeException readAgain) {
           // What is to be said of it is said when it is read in its turn.
         } finally {

@@ -19,6 +19,7 @@ import withers.contact.ContactRef;
 import withers.contact.ContactVault;
 import withers.id.ImportId;
 import withers.ingest.change.ChangeDetector;
+import withers.ingest.change.Rebuilt;
 import withers.ingest.change.Remembered;
 import withers.ingest.file.ExportFile;
 import withers.ingest.known.KnownExports;
@@ -61,6 +62,7 @@ public final class Importer {
   private final int batch;
   private final long shortExport;
   private final LastExports lastExports;
+  private final Rebuilder rebuilder;
   private final EarlyHistories histories;
 
   /**
@@ -135,8 +137,10 @@ public final class Importer {
     this.batch = batch;
     this.shortExport = shortExport;
     this.lastExports = new LastExports(known, numbers, vault, early);
+    this.rebuilder = new Rebuilder(numbers, shortExport);
     this.histories =
-        new EarlyHistories(log, set -> !isImported(set, log.snapshot()), ForkJoinPool.commonPool());
+        new EarlyHistories(
+            log, rebuilder, set -> !isImported(set, log.snapshot()), ForkJoinPool.commonPool());
   }
 
   /**
@@ -180,15 +184,19 @@ public final class Importer {
   private Optional<ImportReport> runByTheLast(
       ExportSet set, LogSnapshot before, boolean newRecords, LongConsumer progress) {
     ImportId id = ids.peek();
+    Optional<LastExports.Known> last = Optional.empty();
     try {
+      last =
+          lastExports.recognise(
+              set, before, known -> holdingBack(set, before, id, Optional.of(known)));
       Optional<UnreadRows> rows =
-          lastExports
-              .recognise(set, before, known -> holdingBack(set, before, id, Optional.of(known)))
-              .map(known -> UnreadRows.of(set, known, numbers, vault::reference));
+          last.map(known -> UnreadRows.of(set, known, numbers, vault::reference));
       set.files().forEach(file -> progress.accept(rows.isPresent() ? 2 * file.size() : 0));
       return rows.map(unread -> run(set, before, unread, newRecords));
     } catch (UnrecognisableException | InputRefusedException | StaleParentException readAll) {
       return Optional.empty(); // what is to be said of it is said when every row is read
+    } finally {
+      last.map(LastExports.Known::recognised).ifPresent(Recognised::close);
     }
   }
 
@@ -210,10 +218,8 @@ public final class Importer {
     if (known.isPresent()) {
       return new ChangeDetector(before, set.export(), known.get(), writer::event);
     }
-    return histories
-        .take(set, before)
-        .map(read -> new ChangeDetector(before, set.export(), read, writer::event))
-        .orElseGet(() -> new ChangeDetector(before, set.export(), writer::event));
+    Rebuilt said = histories.take(set, before).orElseGet(() -> rebuilder.rebuild(set, before));
+    return new ChangeDetector(before, set.export(), said, writer::event);
   }
 
   private ImportReport run(
@@ -260,7 +266,7 @@ public final class Importer {
   }
 
   /** Checking a row needs no reference, and references cost something. */
-  private static ContactRef noReference(Contact contact) {
+  static ContactRef noReference(Contact contact) {
     return NO_REFERENCE;
   }
 

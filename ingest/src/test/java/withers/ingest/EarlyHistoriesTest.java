@@ -13,6 +13,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import withers.chip.ChipNumberReader;
 
 /** What a source has said, read while exports of others are imported. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -20,6 +21,8 @@ class EarlyHistoriesTest {
 
   private static final Executor AT_ONCE = Runnable::run;
   private static final long MANY = 1_000_000;
+  private static final Rebuilder REBUILDER =
+      new Rebuilder(new ChipNumberReader(true), Importer.SHORT);
   private static final String CHANGES =
       TestImports.PROFILE.replace("extent: full", "extent: changes");
   private static final List<String> JANUARY =
@@ -105,7 +108,8 @@ class EarlyHistoriesTest {
     ExportSet february = february(imports);
 
     for (long most : List.of(events - 1, events)) {
-      EarlyHistories histories = new EarlyHistories(imports.log, set -> true, AT_ONCE, most);
+      EarlyHistories histories =
+          new EarlyHistories(imports.log, REBUILDER, set -> true, AT_ONCE, most);
       histories.expect(List.of(other(imports), february));
       assertThat(histories.take(february, imports.log.snapshot()).isPresent())
           .isEqualTo(most == events);
@@ -115,7 +119,8 @@ class EarlyHistoriesTest {
   @Test
   void an_export_that_was_imported_before_needs_nothing() {
     TestImports imports = withJanuary();
-    EarlyHistories histories = new EarlyHistories(imports.log, set -> false, AT_ONCE, MANY);
+    EarlyHistories histories =
+        new EarlyHistories(imports.log, REBUILDER, set -> false, AT_ONCE, MANY);
     ExportSet february = february(imports);
     histories.expect(List.of(other(imports), february));
 
@@ -147,7 +152,7 @@ class EarlyHistoriesTest {
   }
 
   private static EarlyHistories histories(TestImports imports, Executor executor) {
-    return new EarlyHistories(imports.log, set -> true, executor, MANY);
+    return new EarlyHistories(imports.log, REBUILDER, set -> true, executor, MANY);
   }
 
   /** Those that were told of an export, which comes first, and of these after it. */

@@ -1,6 +1,8 @@
 package withers.ingest;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -21,6 +23,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import withers.source.InputRefusedException;
 
 /** When the last export is gone by, how much that spares, and what it takes to lose it. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -73,6 +76,34 @@ class KnownExportsTest {
     rows.set(10, rows.get(10).replace("Ada", "Bela"));
     assertThat(take("2031-02-28", rows).reuse()).isEqualTo(recognised(ROWS - 2, 2));
     assertThat(take("2031-03-31", rows).reuse()).isEqualTo(recognised(ROWS + 1, 0));
+  }
+
+  @Test
+  void no_file_of_what_is_known_stays_open() throws IOException {
+    Path open = Path.of("/proc/self/fd");
+    assumeTrue(Files.isDirectory(open), "Only Linux tells which files are open");
+    List<String> rows = rows(0, ROWS);
+    rows.set(5, rows.get(5).replace("Ada", "Bela"));
+    take("2031-02-28", rows);
+    String otherEnds = "No,Chip,Animal,Seen,Client\r\n" + String.join("\r\n", rows) + "\r\n";
+    imports.take(List.of(imports.text("b-2031-03-10.csv", otherEnds)));
+    reading.take(List.of(reading.text("b-2031-03-10.csv", otherEnds)));
+    rows.set(6, "K6," + "\"");
+    assertThatThrownBy(() -> take("2031-03-31", rows)).isInstanceOf(InputRefusedException.class);
+
+    try (Stream<Path> files = Files.list(open)) {
+      assertThat(files.filter(Files::isSymbolicLink).map(KnownExportsTest::target))
+          .noneMatch(name -> name.contains("timelines-"));
+    }
+  }
+
+  /** What a link leads to; nothing when it is gone by now. */
+  private static String target(Path link) {
+    try {
+      return Files.readSymbolicLink(link).getFileName().toString();
+    } catch (IOException gone) {
+      return "";
+    }
   }
 
   @Test

@@ -21,6 +21,7 @@ import withers.fact.Subject;
 import withers.fact.WithdrawalReason;
 import withers.id.RecordKey;
 import withers.log.LogSnapshot;
+import withers.source.InputRefusedException;
 
 /**
  * Finds out what one export says that its source did not say before, and hands over the events that
@@ -108,8 +109,17 @@ public final class ChangeDetector {
       version.add(statement);
     }
     RecordKey current = history.renames().current(key, (int) export.date().toEpochDay());
+    requireExpected(current);
     row = current.equals(key) ? statements : under(current, statements);
     return comparison.accept(current, version.build());
+  }
+
+  private void requireExpected(RecordKey key) {
+    if (!history.speaksOf(key)) {
+      throw new InputRefusedException(
+          "Expected files that stay as they are, but found them changed while they were read (%s, %s): try again. Nothing was changed."
+              .formatted(export.source(), export.date()));
+    }
   }
 
   private static List<ChipEvent> under(RecordKey key, List<ChipEvent> statements) {

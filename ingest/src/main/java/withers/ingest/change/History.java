@@ -1,8 +1,10 @@
 package withers.ingest.change;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import withers.id.RecordKey;
 
 /**
@@ -17,20 +19,30 @@ final class History {
   private final Function<RecordKey, Optional<byte[]>> remembered;
   private final Listings elsewhere;
   private final boolean whole;
+  private final Predicate<RecordKey> speaksOf;
 
   /** A history that is all in memory. */
   History() {
-    this(key -> Optional.empty(), Listings.none(), true);
+    this(key -> Optional.empty(), Listings.none(), true, key -> true);
+  }
+
+  /** A history of these records alone that is all in memory. */
+  History(Set<RecordKey> keys) {
+    this(key -> Optional.empty(), Listings.none(), true, Set.copyOf(keys)::contains);
   }
 
   /** A history whose timelines are brought into memory one by one, when they are asked for. */
   History(Remembered remembered) {
-    this(remembered::timeline, remembered.listings(), false);
+    this(remembered::timeline, remembered.listings(), false, key -> true);
   }
 
   private History(
-      Function<RecordKey, Optional<byte[]>> remembered, Listings elsewhere, boolean whole) {
+      Function<RecordKey, Optional<byte[]>> remembered,
+      Listings elsewhere,
+      boolean whole,
+      Predicate<RecordKey> speaksOf) {
     this.whole = whole;
+    this.speaksOf = speaksOf;
     this.remembered = remembered;
     this.elsewhere = elsewhere;
   }
@@ -38,6 +50,11 @@ final class History {
   /** Whether all of it is in memory. */
   boolean isWhole() {
     return whole;
+  }
+
+  /** Whether a record that it does not know is one that its source has never spoken of. */
+  boolean speaksOf(RecordKey key) {
+    return speaksOf.test(key);
   }
 
   /** The timeline of a record. {@linkplain #keep Keep} it when it has been changed. */

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import withers.fact.ChipEvent;
 import withers.fact.Fact;
 import withers.fact.Slot;
@@ -16,15 +18,30 @@ import withers.log.ImportMarker;
 final class HistoryReader {
 
   private final Drafts drafts;
+  private final Predicate<RecordKey> isWanted;
   private final Map<RecordKey, List<Integer>> unlisted = new HashMap<>();
-  private final History history = new History();
+  private final History history;
 
-  private HistoryReader(Optional<Slot> windowSlot) {
+  private HistoryReader(Optional<Slot> windowSlot, Predicate<RecordKey> isWanted, History history) {
     this.drafts = new Drafts(windowSlot);
+    this.isWanted = isWanted;
+    this.history = history;
   }
 
   static History read(SourceLog log, Optional<Slot> windowSlot) {
-    HistoryReader reader = new HistoryReader(windowSlot);
+    return read(log, new HistoryReader(windowSlot, key -> true, new History()));
+  }
+
+  /**
+   * The history of these records alone; what was said of others is passed over. Empty when keys
+   * were replaced: what was said under another key may then belong to one of these.
+   */
+  static Optional<History> read(SourceLog log, Optional<Slot> windowSlot, Set<RecordKey> keys) {
+    History history = read(log, new HistoryReader(windowSlot, keys::contains, new History(keys)));
+    return Optional.of(history).filter(some -> some.renames().isNone());
+  }
+
+  private static History read(SourceLog log, HistoryReader reader) {
     note(log, reader.history);
     log.replay(reader::take);
     return reader.finish();
@@ -62,10 +79,17 @@ final class HistoryReader {
 
   private void take(ChipEvent event, ImportMarker marker) {
     RecordKey key = event.origin().key();
-    int day = (int) event.origin().exportDate().toEpochDay();
     if (event.fact() instanceof Fact.Rekeyed) {
       take(event, history.renames());
-    } else if (event.fact() instanceof Fact.NoLongerListed) {
+    } else if (isWanted.test(key)) {
+      gather(event, marker);
+    }
+  }
+
+  private void gather(ChipEvent event, ImportMarker marker) {
+    if (event.fact() instanceof Fact.NoLongerListed) {
+      RecordKey key = event.origin().key();
+      int day = (int) event.origin().exportDate().toEpochDay();
       unlisted.computeIfAbsent(key, k -> new ArrayList<>(1)).add(day);
     } else if (!(event.fact() instanceof Fact.Withdrawn)) {
       drafts.add(event, marker.id());

@@ -27,12 +27,19 @@ final class CacheFile implements AutoCloseable {
     this.channel = OwnerOnly.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
   }
 
+  /** Opens a file, to be read. The caller closes it. */
+  static FileChannel open(Path folder, Stamp.Part part) throws IOException {
+    FileChannel channel = FileChannel.open(folder.resolve(part.name()));
+    if (channel.size() != part.length()) {
+      channel.close();
+      throw new UnrecognisableException("a cache's file of another length");
+    }
+    return channel;
+  }
+
   /** The bytes of a file, as long as it is mapped. */
   static MappedByteBuffer map(Path folder, Stamp.Part part) throws IOException {
-    try (FileChannel channel = FileChannel.open(folder.resolve(part.name()))) {
-      if (channel.size() != part.length()) {
-        throw new UnrecognisableException("a cache's file of another length");
-      }
+    try (FileChannel channel = open(folder, part)) {
       MappedByteBuffer bytes = channel.map(FileChannel.MapMode.READ_ONLY, 0, part.length());
       bytes.order(ByteOrder.LITTLE_ENDIAN);
       return bytes;

@@ -1,6 +1,7 @@
 package withers.ingest.known;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
@@ -13,7 +14,7 @@ import withers.ingest.change.Listings;
  * A source's last full export, and what the source has said so far, as kept in a cache. Its order
  * may be read by several threads.
  */
-final class KnownExport implements KnownRecords {
+final class KnownExport implements KnownRecords, AutoCloseable {
 
   private final Cache cache;
   private final Stamp stamp;
@@ -96,5 +97,15 @@ final class KnownExport implements KnownRecords {
   @Override
   public Listings listings() {
     return stamp.listings().copy();
+  }
+
+  /** What was not asked for by now is not known any more. */
+  @Override
+  public void close() {
+    try {
+      timelines.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 }

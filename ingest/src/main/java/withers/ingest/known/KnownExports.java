@@ -52,11 +52,22 @@ public final class KnownExports {
       if (kept.isEmpty() || !files.stream().allMatch(circumstances::areThoseOf)) {
         return Optional.empty();
       }
-      KnownExport known = new KnownExport(cache, kept.get(), circumstances);
       return Optional.of(
-          recognise(known, files, new BitSet(), files.size() == 1 ? early : Strangers.IGNORED));
+          recognise(
+              new KnownExport(cache, kept.get(), circumstances),
+              files,
+              files.size() == 1 ? early : Strangers.IGNORED));
     } catch (IOException | UncheckedIOException | UnrecognisableException unusable) {
       return Optional.empty();
+    }
+  }
+
+  private static Recognised recognise(KnownExport known, List<ExportFile> files, Strangers early) {
+    try {
+      return recognise(known, files, new BitSet(), early);
+    } catch (UncheckedIOException | UnrecognisableException unusable) {
+      known.close();
+      throw unusable;
     }
   }
 

@@ -16,9 +16,10 @@ import withers.ingest.file.ExportFile;
 
 /**
  * An export of which every record is either recognised as one that its source's last full export
- * held, byte for byte, or has to be read. Files are numbered as they were given, from 0.
+ * held, byte for byte, or has to be read. Files are numbered as they were given, from 0. Close it,
+ * with all that was made {@linkplain #without without} some records, once it is kept or given up.
  */
-public final class Recognised {
+public final class Recognised implements AutoCloseable {
 
   private final KnownExport known;
   private final List<ExportFile> files;
@@ -67,6 +68,11 @@ public final class Recognised {
   /** What the source has said so far. */
   public Remembered remembered() {
     return known;
+  }
+
+  @Override
+  public void close() {
+    known.close();
   }
 
   /** How many rows of a file were recognised. */

@@ -12,7 +12,7 @@ import withers.id.RecordKey;
  * that are new or have changed since. The entry in the latest file counts. Numbers go on from file
  * to file, so that an entry's number stays when the small files are joined.
  */
-final class TimelineFiles {
+final class TimelineFiles implements AutoCloseable {
 
   /** A record and what is known of it. */
   static final class Entry {
@@ -107,6 +107,13 @@ final class TimelineFiles {
     } catch (IOException | RuntimeException failed) {
       changes.close();
       throw failed;
+    }
+  }
+
+  @Override
+  public void close() throws IOException {
+    for (Timelines file : files) {
+      file.close();
     }
   }
 

@@ -2,6 +2,8 @@ package withers.ingest.known;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -11,31 +13,37 @@ import withers.id.RecordKey;
 /**
  * Timelines of a source's records in one file, to be had one by one by key or by number. An entry
  * is its length, its checksum, the key and the timeline; its number tells where it starts. Behind
- * the entries stands an index by the keys' hashes.
+ * the entries stands an index by the keys' hashes. Few of them are looked at, anywhere in the file:
+ * they are read one by one, since pages that are mapped count as memory until they are let go.
  */
-final class Timelines {
+final class Timelines implements AutoCloseable {
 
   /** Entries start at multiples of this. */
   private static final int STEP = Long.BYTES;
 
   private static final int HEAD = 2 * Integer.BYTES;
 
+  /** Most entries are shorter, with their heads. */
+  private static final int USUAL = 256;
+
   /** An entry of the index is a number and one more, below four bits of the key's hash. */
   private static final int SIGN_SHIFT = 28;
 
-  private final ByteBuffer bytes;
+  private final FileChannel file;
   private final int length;
+  private final int indexLength;
   private final int checksum;
-  private boolean indexChecked;
+  private Optional<ByteBuffer> index = Optional.empty();
 
-  private Timelines(ByteBuffer bytes, Stamp.Part part) {
-    this.bytes = bytes;
+  private Timelines(FileChannel file, Stamp.Part part) {
+    this.file = file;
     this.length = part.size();
+    this.indexLength = Math.toIntExact(part.length() - part.size());
     this.checksum = part.checksum();
   }
 
   static Timelines open(Path folder, Stamp.Part part) throws IOException {
-    return new Timelines(CacheFile.map(folder, part), part);
+    return new Timelines(CacheFile.open(folder, part), part);
   }
 
   /** Takes entries. */
@@ -53,8 +61,10 @@ final class Timelines {
 
   /** Tells all entries in the order of their numbers. */
   void tell(Entries entries) throws IOException {
-    for (int number = 0; number < bound(); number += room(bytes.getInt(number * STEP)) / STEP) {
-      entries.add(key(number), timeline(number));
+    for (int number = 0; number < bound(); ) {
+      ByteBuffer payload = payload(number);
+      entries.add(key(payload), timeline(payload));
+      number += room(payload.capacity()) / STEP;
     }
   }
 
@@ -71,10 +81,10 @@ final class Timelines {
    * @param start what comes before this file's numbers
    */
   Optional<TimelineFiles.Entry> find(byte[] wanted, long hash, int start) {
-    requireIndex();
-    int slots = (bytes.capacity() - length) / Integer.BYTES;
+    ByteBuffer entries = index();
+    int slots = indexLength / Integer.BYTES;
     int slot = slot(hash, slots);
-    for (int found = at(slot); found != 0; found = at(slot)) {
+    for (int found = at(entries, slot); found != 0; found = at(entries, slot)) {
       if ((found ^ indexEntry(hash, 0)) >>> SIGN_SHIFT == 0) {
         int number = (found & (1 << SIGN_SHIFT) - 1) - 1;
         ByteBuffer payload = payload(number);
@@ -92,8 +102,8 @@ final class Timelines {
     return (int) (hash >>> Long.SIZE - Integer.SIZE + SIGN_SHIFT) << SIGN_SHIFT | value;
   }
 
-  private int at(int slot) {
-    return bytes.getInt(length + slot * Integer.BYTES);
+  private static int at(ByteBuffer entries, int slot) {
+    return entries.getInt(slot * Integer.BYTES);
   }
 
   private static boolean isOf(ByteBuffer payload, byte[] key) {
@@ -108,15 +118,36 @@ final class Timelines {
     return (int) hash & slots - 1;
   }
 
-  private void requireIndex() {
-    if (!indexChecked) {
-      CacheFile.require(bytes.slice(length, bytes.capacity() - length), checksum);
-      indexChecked = true;
+  /** Read when it is first needed. */
+  private ByteBuffer index() {
+    if (index.isEmpty()) {
+      ByteBuffer entries = read(length, indexLength);
+      CacheFile.require(entries.duplicate(), checksum);
+      index = Optional.of(entries);
     }
+    return index.get();
+  }
+
+  private ByteBuffer read(int at, int size) {
+    ByteBuffer bytes = ByteBuffer.allocate(size).order(ByteOrder.LITTLE_ENDIAN);
+    try {
+      while (bytes.hasRemaining()) {
+        if (file.read(bytes, at + bytes.position()) < 0) {
+          throw new UnrecognisableException("a cache's file of another length");
+        }
+      }
+    } catch (IOException unreadable) {
+      throw new UnrecognisableException("a cache's file that can't be read");
+    }
+    return bytes.flip();
   }
 
   RecordKey key(int number) {
-    return new RecordKey(new String(keyBytes(payload(number)), StandardCharsets.UTF_8));
+    return key(payload(number));
+  }
+
+  private static RecordKey key(ByteBuffer payload) {
+    return new RecordKey(new String(keyBytes(payload), StandardCharsets.UTF_8));
   }
 
   byte[] timeline(int number) {
@@ -132,11 +163,17 @@ final class Timelines {
 
   private ByteBuffer payload(int number) {
     int at = number * STEP;
-    if (number < 0 || at + HEAD > length || !fits(at, bytes.getInt(at))) {
+    if (number < 0 || at + HEAD > length) {
       throw new UnrecognisableException("a cache's entry that is none");
     }
-    ByteBuffer payload = bytes.slice(at + HEAD, bytes.getInt(at)).order(bytes.order());
-    CacheFile.require(payload.duplicate(), bytes.getInt(at + Integer.BYTES));
+    ByteBuffer entry = read(at, Math.min(USUAL, length - at));
+    int size = entry.getInt(0);
+    if (!fits(at, size)) {
+      throw new UnrecognisableException("a cache's entry that is none");
+    }
+    ByteBuffer whole = HEAD + size <= entry.capacity() ? entry : read(at, HEAD + size);
+    ByteBuffer payload = whole.slice(HEAD, size).order(whole.order());
+    CacheFile.require(payload.duplicate(), entry.getInt(Integer.BYTES));
     return payload;
   }
 
@@ -152,6 +189,11 @@ final class Timelines {
 
   static byte[] bytes(RecordKey key) {
     return key.value().getBytes(StandardCharsets.UTF_8);
+  }
+
+  @Override
+  public void close() throws IOException {
+    file.close();
   }
 
   /** Writes a file of timelines, and tells the number of each by the hash of its key. */
@@ -183,7 +225,7 @@ final class Timelines {
       byte[] name = bytes(key);
       ByteBuffer payload =
           ByteBuffer.allocate(Short.BYTES + name.length + timeline.length)
-              .order(java.nio.ByteOrder.LITTLE_ENDIAN);
+              .order(ByteOrder.LITTLE_ENDIAN);
       payload.putShort((short) name.length).put(name).put(timeline);
       int number = (int) (file.length() / STEP);
       if (again) {

@@ -1,5 +1,7 @@
 package withers.ingest.change;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -9,8 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import withers.codec.Streams;
 import withers.fact.ChipEvent;
 import withers.fact.Locator;
@@ -36,6 +40,7 @@ final class TestSource {
   private final Disappearance disappearance;
   private NavigableSet<LocalDate> withheld = new TreeSet<>();
   private int imports;
+  private int byKeys;
 
   TestSource(Disappearance disappearance) {
     this.disappearance = disappearance;
@@ -47,16 +52,42 @@ final class TestSource {
         new Export(ID, model.date(), model.extent(), Optional.of(Slot.INTAKE), disappearance);
     List<ChipEvent> events = new ArrayList<>();
     ChangeDetector detector = new ChangeDetector(log.snapshot(), export, events::add);
-    for (int i = 0; i < order.size(); i++) {
-      take(detector, model, model.rows().get(order.get(i)), new Locator(0, i + 2));
-    }
-    detector.conclude();
+    take(detector, model, order);
     withheld = detector.withheld(new TreeSet<>());
+    requireTheSameByKeys(export, model, order, events);
     commit(model, events);
     return events.size();
   }
 
-  private void take(ChangeDetector detector, ModelExport model, Row row, Locator locator) {
+  private static void take(ChangeDetector detector, ModelExport model, List<Integer> order) {
+    for (int i = 0; i < order.size(); i++) {
+      take(detector, model, model.rows().get(order.get(i)), new Locator(0, i + 2));
+    }
+    detector.conclude();
+  }
+
+  /** Who knows only what was said of the records that an export states finds the same. */
+  private void requireTheSameByKeys(
+      Export export, ModelExport model, List<Integer> order, List<ChipEvent> events) {
+    Set<RecordKey> keys =
+        model.rows().stream().map(row -> new RecordKey(row.key())).collect(Collectors.toSet());
+    Optional<Rebuilt> some = Rebuilt.of(log.snapshot(), export, keys);
+    if (some.isPresent()) {
+      byKeys++;
+      List<ChipEvent> found = new ArrayList<>();
+      ChangeDetector detector = new ChangeDetector(log.snapshot(), export, some.get(), found::add);
+      take(detector, model, order);
+      assertThat(found).as("events by the keys alone").isEqualTo(events);
+      assertThat(detector.withheld(new TreeSet<>())).as("by the keys alone").isEqualTo(withheld);
+    }
+  }
+
+  /** How many exports were also compared with what was said of their own records alone. */
+  int byKeys() {
+    return byKeys;
+  }
+
+  private static void take(ChangeDetector detector, ModelExport model, Row row, Locator locator) {
     RecordKey key = new RecordKey(row.key());
     if (row.isUnreadable()) {
       detector.unreadable(key, locator);
@@ -95,6 +126,10 @@ final class TestSource {
 
   NavigableSet<LocalDate> withheld() {
     return withheld;
+  }
+
+  MemoryEventLog log() {
+    return log;
   }
 
   LogSnapshot snapshot() {
