@@ -1,10 +1,13 @@
 package withers.answers;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import withers.cases.Channel;
 import withers.cases.Outcome;
@@ -16,11 +19,18 @@ import withers.cases.Outcome;
 public final class SheetWords {
 
   private static final String BUNDLE = "withers.answers.sheet";
+  private static final Pattern SPACE = Pattern.compile("\\s+");
 
   private final ResourceBundle bundle;
 
+  /** By their plain headings: every file that comes is asked whether it has some of these. */
+  private final Map<String, AnswerColumn> columns = new HashMap<>();
+
   private SheetWords(ResourceBundle bundle) {
     this.bundle = bundle;
+    for (AnswerColumn column : AnswerColumn.values()) {
+      columns.putIfAbsent(plain(heading(column)), column);
+    }
   }
 
   /** The words for a locale: in its language when there is a translation, else in English. */
@@ -54,9 +64,7 @@ public final class SheetWords {
 
   /** The column with this heading. */
   public Optional<AnswerColumn> column(String heading) {
-    return Stream.of(AnswerColumn.values())
-        .filter(column -> isSame(heading, heading(column)))
-        .findFirst();
+    return Optional.ofNullable(columns.get(plain(heading)));
   }
 
   /** The outcome that a cell tells. */
@@ -90,7 +98,7 @@ public final class SheetWords {
   }
 
   private static String plain(String text) {
-    String plain = text.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    String plain = SPACE.matcher(text.strip()).replaceAll(" ").toLowerCase(Locale.ROOT);
     return plain.startsWith("'") ? plain.substring(1) : plain;
   }
 }
