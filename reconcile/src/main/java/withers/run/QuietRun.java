@@ -2,12 +2,15 @@ package withers.run;
 
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import withers.cases.CaseKey;
 import withers.chip.ChipNumber;
 import withers.custody.Discretion;
 import withers.finding.Backlog;
+import withers.finding.Finding;
 import withers.finding.RunResult;
+import withers.packed.LazyList;
 
 /** A run that was made before something was marked as confidential, as it is told since. */
 public final class QuietRun {
@@ -28,7 +31,7 @@ public final class QuietRun {
         run.asOf(),
         run.knownBy(),
         run.animals(),
-        told(run.findings(), one -> isSilent(one.chips()) || discretion.covers(one.caseKey())),
+        findings(run.findings()),
         told(run.notJudged(), one -> discretion.numbers().contains(one.anchor())),
         told(run.questions(), one -> isSilent(one.chips())),
         keys(run.opened()),
@@ -38,6 +41,16 @@ public final class QuietRun {
         keys(run.aside()),
         keys(run.settled()),
         told(run.lives(), one -> discretion.covers(one.key())));
+  }
+
+  /** Which they are: a lazy list stays one. */
+  private List<Finding> findings(List<Finding> all) {
+    return LazyList.at(
+        IntStream.range(0, all.size()).filter(index -> !isSilent(all.get(index))), all);
+  }
+
+  private boolean isSilent(Finding finding) {
+    return isSilent(finding.chips()) || discretion.covers(finding.caseKey());
   }
 
   private static <T> List<T> told(List<T> all, Predicate<T> isSilent) {

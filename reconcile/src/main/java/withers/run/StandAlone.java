@@ -10,6 +10,7 @@ import withers.chip.ChipNumber;
 import withers.chip.LostDigits;
 import withers.clear.ClearPart;
 import withers.clear.StillClear;
+import withers.codec.finding.AssessmentPacking;
 import withers.contact.ContactRef;
 import withers.contacts.NotPreparedException;
 import withers.contacts.NotToldException;

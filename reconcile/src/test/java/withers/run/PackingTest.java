@@ -19,6 +19,7 @@ import withers.cases.Anchor;
 import withers.chip.ChipNumber;
 import withers.chip.NumberRange;
 import withers.codec.Streams;
+import withers.codec.finding.AssessmentPacking;
 import withers.custody.Cast;
 import withers.finding.Evidence;
 import withers.finding.Finding;

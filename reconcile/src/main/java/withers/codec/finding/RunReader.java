@@ -7,7 +7,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import withers.cases.CaseKey;
@@ -17,6 +19,8 @@ import withers.finding.Life;
 import withers.finding.NotJudged;
 import withers.finding.OpenQuestion;
 import withers.finding.RunResult;
+import withers.packed.Common;
+import withers.packed.Gathering;
 
 /**
  * Reads one run. Of each list a few elements at a time are held as fields: all of them together
@@ -33,7 +37,7 @@ final class RunReader {
   private final Map<String, Part<?>> parts = new HashMap<>();
   private final Set<String> read = new HashSet<>();
 
-  private final Part<Finding> findings = part("findings", 1, FindingReader::read);
+  private final Part<Finding> findings = findings();
   private final Part<NotJudged> notJudged = part("notJudged", 1, RunReader::notJudged);
   private final Part<OpenQuestion> questions =
       part("questions", FIRST_WITH_QUESTIONS, FindingReader::question);
@@ -46,20 +50,35 @@ final class RunReader {
   private final Part<Life> lives = part("lives", FIRST_WITH_LIVES, LifeJson::read);
 
   /** One of the run's lists, and since which version there is such a one. */
-  private record Part<T>(String name, int since, Function<Fields, T> reader, List<T> values) {
+  private record Part<T>(
+      String name,
+      int since,
+      Function<Fields, T> reader,
+      Consumer<T> taker,
+      Supplier<List<T>> values) {
 
     void read(JsonParser json, Recurring recurring, Making making) {
       expect(JsonToken.START_ARRAY, json.currentToken());
       while (json.nextToken() != JsonToken.END_ARRAY) {
         Fields fields = Fields.read(json, recurring);
-        making.add(() -> values.add(reader.apply(fields)));
+        making.add(() -> taker.accept(reader.apply(fields)));
       }
     }
   }
 
   private <T> Part<T> part(String name, int since, Function<Fields, T> reader) {
-    Part<T> part = new Part<>(name, since, reader, new ArrayList<>());
-    parts.put(name, part);
+    List<T> values = new ArrayList<>();
+    return part(new Part<>(name, since, reader, values::add, () -> values));
+  }
+
+  /** All that a run found is too much to be held as it is, only to be looked at now and then. */
+  private Part<Finding> findings() {
+    Gathering<Finding> values = new Gathering<>(new FindingPacking(), new Common());
+    return part(new Part<>("findings", 1, FindingReader::read, values::add, values::list));
+  }
+
+  private <T> Part<T> part(Part<T> part) {
+    parts.put(part.name(), part);
     return part;
   }
 
@@ -153,7 +172,7 @@ final class RunReader {
     if (!read.contains(part.name())) {
       throw new IllegalArgumentException("Expected a list \"%s\"".formatted(part.name()));
     }
-    return part.values();
+    return part.values().get();
   }
 
   static NotJudged notJudged(Fields one) {

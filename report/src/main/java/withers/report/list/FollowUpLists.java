@@ -31,7 +31,6 @@ public final class FollowUpLists {
   private final Texts texts;
   private final Mailings mailings;
   private final Set<CaseKey> opened;
-  private final Set<CaseKey> found;
   private final Set<CaseKey> waiting;
   private final Set<CaseKey> aside;
   private final Map<CaseKey, Life> lives = new HashMap<>();
@@ -44,7 +43,6 @@ public final class FollowUpLists {
     this.vault = vault;
     this.texts = texts;
     this.opened = new HashSet<>(run.opened());
-    this.found = new HashSet<>(run.findings().stream().map(Finding::caseKey).toList());
     this.waiting =
         run.backlogs().stream()
             .flatMap(backlog -> backlog.waiting().stream())
@@ -93,8 +91,8 @@ public final class FollowUpLists {
 
   private FollowUpList list(OrganisationId id, Share share) {
     Reader reader = new Reader(id, directory, vault, texts);
-    List<Finding> own =
-        share.findings().stream().filter(finding -> isShown(finding.caseKey())).toList();
+    List<Finding> all = share.findings().stream().toList(); // made once
+    List<Finding> own = all.stream().filter(finding -> isShown(finding.caseKey())).toList();
     reader.expect(Stream.concat(people(own), share.questions().stream().map(OpenQuestion::keeper)));
     Known known = Known.of(mailings.lastBefore(run.id(), run.asOf(), id), opened, share);
     SoFar soFar = new SoFar(texts, lives, mailings.timesTold(run.id(), run.asOf(), id));
@@ -108,10 +106,15 @@ public final class FollowUpLists {
         known.since(),
         known.settled(count(share.closed())),
         count(share.settled()),
-        count(share.stillOpen().stream().filter(key -> !found.contains(key)).toList()),
+        count(notFound(share.stillOpen(), all)),
         beginning(id),
-        resting(share.findings(), sections),
+        resting(all, sections),
         known.with(own));
+  }
+
+  private static List<CaseKey> notFound(List<CaseKey> open, List<Finding> findings) {
+    Set<CaseKey> found = findings.stream().map(Finding::caseKey).collect(Collectors.toSet());
+    return open.stream().filter(key -> !found.contains(key)).toList();
   }
 
   private static Stream<Who> people(List<Finding> findings) {

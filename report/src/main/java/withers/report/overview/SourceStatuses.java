@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import withers.cases.Anchor;
+import withers.finding.Finding;
 import withers.finding.RunResult;
 import withers.id.SourceId;
 import withers.log.ImportMarker;
@@ -16,7 +17,16 @@ import withers.report.overview.Overview.Withheld;
 import withers.source.SourceDescription;
 
 /** What each source has sent, as a run knows it. */
-record SourceStatuses(RunResult run, Background background) {
+final class SourceStatuses {
+  private final RunResult run;
+  private final Background background;
+  private final Map<Anchor, Long> damaged;
+
+  SourceStatuses(RunResult run, Background background) {
+    this.run = run;
+    this.background = background;
+    this.damaged = damaged(run);
+  }
 
   List<SourceStatus> all() {
     Map<SourceId, List<ImportMarker>> bySource =
@@ -56,14 +66,16 @@ record SourceStatuses(RunResult run, Background background) {
             .max(Comparator.comparingLong(Tally::read))
             .orElseThrow();
     return new Quality(
-        largest.read(), largest.rejected(), damaged(source), background.unnumbered().of(source));
+        largest.read(),
+        largest.rejected(),
+        damaged.getOrDefault(new Anchor.Source(source), 0L),
+        background.unnumbered().of(source));
   }
 
-  private long damaged(SourceId source) {
-    Anchor anchor = new Anchor.Source(source);
+  private static Map<Anchor, Long> damaged(RunResult run) {
     return run.findings().stream()
-        .filter(finding -> finding.anchor().equals(anchor) && finding.damage().isPresent())
-        .count();
+        .filter(finding -> finding.damage().isPresent())
+        .collect(Collectors.groupingBy(Finding::anchor, Collectors.counting()));
   }
 
   private static long disappeared(List<ImportMarker> markers, LocalDate export) {

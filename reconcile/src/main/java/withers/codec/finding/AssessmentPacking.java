@@ -1,4 +1,4 @@
-package withers.run;
+package withers.codec.finding;
 
 import java.util.HashSet;
 import withers.finding.FindingKind;
@@ -13,7 +13,7 @@ import withers.rule.Assessment;
  * What the rules say about an animal, in a fraction of the room: a run holds what it found until it
  * is written, and it finds more than anything else that it holds.
  */
-final class AssessmentPacking implements Packing<Assessment> {
+public final class AssessmentPacking implements Packing<Assessment> {
 
   @Override
   public void pack(Assessment value, Packer out) {

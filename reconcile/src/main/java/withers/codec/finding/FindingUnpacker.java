@@ -1,4 +1,4 @@
-package withers.run;
+package withers.codec.finding;
 
 import java.time.LocalDate;
 import withers.cases.Anchor;

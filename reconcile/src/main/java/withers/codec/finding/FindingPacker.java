@@ -1,4 +1,4 @@
-package withers.run;
+package withers.codec.finding;
 
 import withers.cases.Anchor;
 import withers.finding.Compared;
