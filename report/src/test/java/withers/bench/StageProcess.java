@@ -19,7 +19,7 @@ record StageProcess(List<String> options) implements StageRunner {
   static final String JAVA = Path.of(System.getProperty("java.home"), "bin", "java").toString();
 
   /** As the launcher starts the commands that take long, unless it is told another. */
-  private static final String COLLECTOR = "-XX:+UseParallelGC";
+  private static final List<String> COLLECTOR = List.of("-XX:+UseParallelGC", "-XX:NewRatio=4");
 
   private static final Set<Stage> LISTS = EnumSet.of(Stage.LISTS, Stage.NEXT_LISTS);
 
@@ -56,7 +56,7 @@ record StageProcess(List<String> options) implements StageRunner {
   private List<String> command(Stage stage, Path folder) {
     List<String> command = new ArrayList<>(List.of(JAVA));
     if (options.stream().noneMatch(option -> option.matches("-XX:\\+Use.*GC"))) {
-      command.add(COLLECTOR);
+      command.addAll(COLLECTOR);
     }
     command.addAll(options);
     command.addAll(asLaunched(stage));

@@ -145,13 +145,14 @@ class LauncherTest {
   @Test
   void a_long_command_gets_the_collector_that_does_least_work_unless_one_is_asked_for()
       throws Exception {
-    assertThat(checkout.run("reconcile").out()).contains("-XX:+UseParallelGC");
-    assertThat(checkout.run("trace", "1").out()).doesNotContain("-XX:+UseParallelGC");
+    assertThat(checkout.run("reconcile").out()).contains("-XX:+UseParallelGC", "-XX:NewRatio=4");
+    assertThat(checkout.run("trace", "1").out())
+        .doesNotContain("-XX:+UseParallelGC", "-XX:NewRatio");
 
     checkout.set("WITHERS_JAVA_OPTS", "-Xmx64m -XX:+UseSerialGC");
     assertThat(checkout.run("reconcile").out())
         .contains("-XX:+UseSerialGC")
-        .doesNotContain("-XX:+UseParallelGC");
+        .doesNotContain("-XX:+UseParallelGC", "-XX:NewRatio");
   }
 
   @Test
