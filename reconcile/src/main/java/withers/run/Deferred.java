@@ -25,7 +25,7 @@ final class Deferred {
   private final Predicate<ChipNumber> isCut;
 
   /**
-   * @param histories may be made anew whenever one is asked for
+   * @param histories each of another chip; may be made anew whenever one is asked for
    * @param isCut whether a number lost digits, so that a pairing with it means nothing
    */
   Deferred(List<History> histories, Predicate<ChipNumber> isCut) {
