@@ -234,9 +234,12 @@ public final class ChangeDetector {
    */
   public record Standing(boolean listed, boolean plain, boolean changed) {}
 
-  /** Tells what is to be remembered, after {@link #conclude}: of every record in memory. */
+  /**
+   * Tells what is to be remembered, of every record in memory, and lets go of each: whoever takes
+   * them may need the room. Call last of all, once; only {@link #listings} may be asked after it.
+   */
   public void remember(Memo memo) {
-    history.forEach(
+    history.drain(
         (key, timeline) ->
             memo.on(
                 key,

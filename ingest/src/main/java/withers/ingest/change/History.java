@@ -90,6 +90,13 @@ final class History {
     timelines.forEach(visitor);
   }
 
+  /**
+   * Shows the timelines in memory, and lets go of them meanwhile. Nothing may be asked after it.
+   */
+  void drain(BiConsumer<RecordKey, Timeline> visitor) {
+    timelines.drain(visitor);
+  }
+
   Snapshots snapshots() {
     return snapshots;
   }

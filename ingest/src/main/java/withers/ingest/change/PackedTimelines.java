@@ -33,6 +33,11 @@ final class PackedTimelines {
     map.forEach((key, value) -> visitor.accept(key(key), unpack(value)));
   }
 
+  /** Shows all, and lets go of them meanwhile: they are good for nothing after that. */
+  void drain(BiConsumer<RecordKey, Timeline> visitor) {
+    map.drain((key, value) -> visitor.accept(key(key), unpack(value)));
+  }
+
   /** A key as a map of bytes takes it. */
   static byte[] bytes(RecordKey key) {
     return key.value().getBytes(UTF_8);

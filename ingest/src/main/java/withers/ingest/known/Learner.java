@@ -21,9 +21,7 @@ public final class Learner implements AutoCloseable {
   private final Circumstances circumstances;
   private final HashKey key;
   private final RecordHash hash;
-  private final Longs firsts = new Longs();
-  private final Longs seconds = new Longs();
-  private final Longs keyHashes = new Longs();
+  private final RowNotes rows;
   private final List<Integer> fileStarts = new ArrayList<>();
   private Optional<FileStart> start = Optional.empty();
   private Optional<RecordsOfFile> file = Optional.empty();
@@ -32,6 +30,7 @@ public final class Learner implements AutoCloseable {
   Learner(Cache cache, Circumstances circumstances) {
     this.cache = cache;
     this.circumstances = circumstances;
+    this.rows = new RowNotes(cache);
     this.key = cache.newKey();
     this.hash = new RecordHash(key);
     this.givenUp = !circumstances.areSuitable();
@@ -62,15 +61,15 @@ public final class Learner implements AutoCloseable {
     if (stated.isPresent()) {
       RecordScanner record = records.scanner();
       hash.hash(record.bytes(), record.from(), record.to());
-      firsts.add(hash.first());
-      seconds.add(hash.second());
+      long first = hash.first();
+      long second = hash.second();
       byte[] bytes = stated.get().value().getBytes(StandardCharsets.UTF_8);
-      keyHashes.add(hash.shortHash(bytes));
+      rows.add(first, second, hash.shortHash(bytes));
     }
   }
 
   private void begin(ExportFile from, long line) throws IOException {
-    close();
+    closeFile();
     if (!circumstances.areThoseOf(from)) {
       throw new UnrecognisableException("files of several kinds");
     }
@@ -82,7 +81,7 @@ public final class Learner implements AutoCloseable {
       throw new UnrecognisableException("files of several headers");
     }
     start = Optional.of(here);
-    fileStarts.add(firsts.size());
+    fileStarts.add(rows.size());
   }
 
   /**
@@ -94,7 +93,7 @@ public final class Learner implements AutoCloseable {
     if (givenUp || start.isEmpty()) {
       return (parent, date) -> cache.clear();
     }
-    try (Timelines.Writer timelines = new Timelines.Writer(cache, key, firsts.size());
+    try (Timelines.Writer timelines = new Timelines.Writer(cache, key, rows.size());
         OrderWriter order = new OrderWriter(cache)) {
       return prepare(detector, timelines, order);
     } catch (UnrecognisableException e) {
@@ -133,16 +132,17 @@ public final class Learner implements AutoCloseable {
   private List<Integer> order(Timelines.Writer timelines, OrderWriter order, Standings standings)
       throws IOException {
     List<Integer> starts = new ArrayList<>();
-    for (int i = 0; i < firsts.size(); i++) {
-      while (starts.size() < fileStarts.size() && fileStarts.get(starts.size()) == i) {
-        starts.add(order.size());
-      }
-      int number = timelines.find(keyHashes.get(i));
-      if (standings.isPlain(number)) {
-        order.add(firsts.get(i), seconds.get(i), number);
-        standings.isOrdered(number);
-      }
-    }
+    rows.forEach(
+        (row, first, second, keyHash) -> {
+          while (starts.size() < fileStarts.size() && fileStarts.get(starts.size()) == row) {
+            starts.add(order.size());
+          }
+          int number = timelines.find(keyHash);
+          if (standings.isPlain(number)) {
+            order.add(first, second, number);
+            standings.isOrdered(number);
+          }
+        });
     return starts;
   }
 
@@ -182,6 +182,15 @@ public final class Learner implements AutoCloseable {
 
   @Override
   public void close() {
+    closeFile();
+    try {
+      rows.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private void closeFile() {
     try {
       if (file.isPresent()) {
         file.get().close();

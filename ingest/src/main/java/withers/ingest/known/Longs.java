@@ -1,28 +1,30 @@
 package withers.ingest.known;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 
-/** A list of longs that grows. */
+/** A list of longs that grows page by page, and copies nothing. */
 final class Longs {
 
-  private static final int FIRST = 1024;
+  private static final int BITS = 12;
+  private static final int PAGE = 1 << BITS;
 
-  private long[] values = new long[FIRST];
+  private final List<long[]> pages = new ArrayList<>();
   private int size;
 
   void add(long value) {
-    if (size == values.length) {
-      values = Arrays.copyOf(values, size + (size >> 1));
+    if (size == pages.size() << BITS) {
+      pages.add(new long[PAGE]);
     }
-    values[size++] = value;
+    set(size++, value);
   }
 
   long get(int at) {
-    return values[at];
+    return pages.get(at >>> BITS)[at & PAGE - 1];
   }
 
   void set(int at, long value) {
-    values[at] = value;
+    pages.get(at >>> BITS)[at & PAGE - 1] = value;
   }
 
   int size() {

@@ -1,33 +1,52 @@
 package withers.ingest.known;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 
-/** A list of ints that grows. */
+/** A list of ints that grows page by page, and copies nothing. */
 final class Numbers {
 
-  private static final int FIRST = 1024;
+  private static final int BITS = 12;
+  private static final int PAGE = 1 << BITS;
 
-  private int[] values = new int[FIRST];
+  private final List<int[]> pages = new ArrayList<>();
   private int size;
 
   void add(int value) {
-    if (size == values.length) {
-      values = Arrays.copyOf(values, size + (size >> 1));
+    if (size == pages.size() << BITS) {
+      pages.add(new int[PAGE]);
     }
-    values[size++] = value;
+    set(size++, value);
   }
 
   int get(int at) {
-    return values[at];
+    return pages.get(at >>> BITS)[at & PAGE - 1];
   }
 
   void set(int at, int value) {
-    values[at] = value;
+    pages.get(at >>> BITS)[at & PAGE - 1] = value;
   }
 
-  /** Where a value stands among ascending ones, as {@link Arrays#binarySearch(int[], int)} says. */
+  /**
+   * Where a value stands among ascending ones, as {@link java.util.Arrays#binarySearch(int[], int)}
+   * says.
+   */
   int find(int value) {
-    return Arrays.binarySearch(values, 0, size, value);
+    int low = 0;
+    int high = size - 1;
+    while (low <= high) {
+      int middle = low + high >>> 1;
+      int found = get(middle);
+      if (found == value) {
+        return middle;
+      }
+      if (found < value) {
+        low = middle + 1;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return -(low + 1);
   }
 
   int size() {
