@@ -3,6 +3,7 @@ package withers.answered;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import withers.cases.Answered;
 import withers.cases.CaseKey;
@@ -37,18 +38,19 @@ public record LifeMaker(Answers answers, Settlements settlements, LocalDate asOf
    * How an open one stands.
    *
    * @param names what it may be called
-   * @param finding what was found; empty when it could not be judged
+   * @param finding what was found, asked for if somebody answered; empty when it could not be
+   *     judged
    */
   public Life open(
       CaseKey key,
       List<CaseKey> names,
       Opening opening,
-      Optional<Finding> finding,
+      Supplier<Optional<Finding>> finding,
       Optional<Channel> channel) {
     List<Answered> told = since(opening, names);
     Optional<Rest> rest =
         Rest.longest(Stream.concat(byAnswer(told, finding), bySnooze(opening, names)))
-            .filter(one -> one.holds(asOf, finding));
+            .filter(one -> one.holds(asOf, finding.get()));
     return new Life(
         key,
         opening.since(),
@@ -84,10 +86,13 @@ public record LifeMaker(Answers answers, Settlements settlements, LocalDate asOf
         .toList();
   }
 
-  private Stream<Rest> byAnswer(List<Answered> told, Optional<Finding> finding) {
+  private Stream<Rest> byAnswer(List<Answered> told, Supplier<Optional<Finding>> finding) {
+    return Rest.last(told).flatMap(last -> Rest.by(last, daysToWait(finding.get()))).stream();
+  }
+
+  private int daysToWait(Optional<Finding> finding) {
     boolean isUrgent = finding.filter(one -> one.priority().band() == Band.TODAY).isPresent();
-    int days = isUrgent ? Math.min(waitDays, WAIT_TODAY) : waitDays;
-    return Rest.last(told).flatMap(last -> Rest.by(last, days)).stream();
+    return isUrgent ? Math.min(waitDays, WAIT_TODAY) : waitDays;
   }
 
   private Stream<Rest> bySnooze(Opening opening, List<CaseKey> names) {

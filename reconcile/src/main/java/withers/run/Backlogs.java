@@ -7,12 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import withers.cases.CaseKey;
 import withers.finding.Backlog;
 import withers.finding.Band;
-import withers.finding.Finding;
 import withers.id.OrganisationId;
 
 /**
@@ -31,23 +29,17 @@ record Backlogs(
     Set<CaseKey> resting,
     Listing listing) {
 
-  private record FollowUp(CaseKey key, boolean canWait) {
-    static FollowUp of(CaseKey key, Finding finding) {
-      return new FollowUp(key, finding.priority().band().compareTo(Band.THIS_WEEK) > 0);
-    }
-  }
-
   /**
    * In the order of the organisations.
    *
-   * @param keys the identities of the findings, in their order
+   * @param found in the order of the findings
    */
-  List<Backlog> of(List<CaseKey> keys, List<Finding> findings) {
-    Map<OrganisationId, List<FollowUp>> byActor = new TreeMap<>();
-    IntStream.range(0, keys.size())
-        .filter(index -> isFromTheBeginning(keys.get(index)))
-        .mapToObj(index -> FollowUp.of(keys.get(index), findings.get(index)))
-        .forEach(one -> byActor.computeIfAbsent(one.key.actor(), a -> new ArrayList<>()).add(one));
+  List<Backlog> of(List<Found> found) {
+    Map<OrganisationId, List<Found>> byActor = new TreeMap<>();
+    found.stream()
+        .filter(one -> isFromTheBeginning(one.key()))
+        .forEach(
+            one -> byActor.computeIfAbsent(one.key().actor(), a -> new ArrayList<>()).add(one));
     return byActor.entrySet().stream().map(e -> backlog(e.getKey(), e.getValue())).toList();
   }
 
@@ -58,20 +50,24 @@ record Backlogs(
     return before.since(key.actor()).isEmpty() || before.has(moved.getOrDefault(key, key));
   }
 
-  private Backlog backlog(OrganisationId actor, List<FollowUp> followUps) {
+  private Backlog backlog(OrganisationId actor, List<Found> followUps) {
     return new Backlog(
         actor,
         Optional.of(actor).flatMap(before::since).orElse(asOf),
-        followUps.stream().map(FollowUp::key).toList(),
-        waiting(followUps).map(FollowUp::key).toList());
+        followUps.stream().map(Found::key).toList(),
+        waiting(followUps).map(Found::key).toList());
   }
 
-  private Stream<FollowUp> waiting(List<FollowUp> followUps) {
+  private Stream<Found> waiting(List<Found> followUps) {
     return listing.cap() == 0
         ? Stream.empty()
         : followUps.stream()
-            .filter(FollowUp::canWait)
-            .filter(one -> !resting.contains(one.key))
+            .filter(Backlogs::canWait)
+            .filter(one -> !resting.contains(one.key()))
             .skip(listing.cap());
+  }
+
+  private static boolean canWait(Found found) {
+    return found.band().compareTo(Band.THIS_WEEK) > 0;
   }
 }

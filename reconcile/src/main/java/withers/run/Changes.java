@@ -2,22 +2,20 @@ package withers.run;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.stream.Stream;
 import withers.cases.Anchor;
 import withers.cases.CaseKey;
 import withers.cases.CaseStep;
 import withers.cases.CaseStep.Step;
 import withers.chip.ChipNumber;
-import withers.finding.Finding;
 import withers.finding.FindingKind;
-import withers.rule.Assessment;
 import withers.rule.HeldBack;
 
 /**
@@ -43,48 +41,42 @@ record Changes(
    *
    * @param rekeyed follow-ups of those open whose records have a new key, by that
    */
-  static Changes of(NavigableSet<CaseKey> open, Map<CaseKey, CaseKey> rekeyed, Outcome outcome) {
+  static Changes of(Set<CaseKey> open, Map<CaseKey, CaseKey> rekeyed, Outcome outcome) {
     return new Comparing(open, rekeyed, outcome).changes();
   }
 
   /** The events that carry the follow-ups on, in order. */
   List<CaseStep> events(LocalDate asOf, String run) {
-    NavigableSet<CaseKey> closing = new TreeSet<>(closed);
-    closing.addAll(settled);
-    closing.addAll(moved.values());
-    NavigableSet<CaseKey> opening = new TreeSet<>(opened);
-    opening.addAll(moved.keySet());
     List<CaseStep> events = new ArrayList<>();
-    closing.forEach(key -> events.add(new CaseStep(key, Step.CLOSED, asOf, run)));
-    opening.forEach(key -> events.add(new CaseStep(key, Step.OPENED, asOf, run)));
+    together(Stream.of(closed, settled, moved.values()))
+        .forEach(key -> events.add(new CaseStep(key, Step.CLOSED, asOf, run)));
+    together(Stream.of(opened, moved.keySet()))
+        .forEach(key -> events.add(new CaseStep(key, Step.OPENED, asOf, run)));
     return events;
   }
 
+  /** Each once, in order. */
+  private static Stream<CaseKey> together(Stream<Collection<CaseKey>> keys) {
+    return keys.flatMap(Collection::stream).distinct().sorted();
+  }
+
   private static final class Comparing {
-    private final NavigableSet<CaseKey> open;
-    private final Set<CaseKey> isOpen;
+    private final Set<CaseKey> open;
     private final Map<CaseKey, CaseKey> rekeyed;
     private final Set<CaseKey> ofRecords = new HashSet<>();
-    private final Map<ChipNumber, Set<FindingKind>> undecided = new HashMap<>();
-    private final NavigableSet<CaseKey> opened = new TreeSet<>();
-    private final NavigableSet<CaseKey> stillOpen = new TreeSet<>();
-    private final NavigableSet<CaseKey> closed = new TreeSet<>();
-    private final NavigableSet<CaseKey> settled = new TreeSet<>();
+    private final Map<ChipNumber, Set<FindingKind>> undecided;
+    private final Set<CaseKey> opened = new HashSet<>();
+    private final Set<CaseKey> stillOpen = new HashSet<>();
+    private final Set<CaseKey> closed = new HashSet<>();
+    private final Set<CaseKey> settled = new HashSet<>();
     private final Set<CaseKey> answered;
     private final Map<CaseKey, CaseKey> moved = new HashMap<>();
 
-    Comparing(NavigableSet<CaseKey> open, Map<CaseKey, CaseKey> rekeyed, Outcome outcome) {
+    Comparing(Set<CaseKey> open, Map<CaseKey, CaseKey> rekeyed, Outcome outcome) {
       this.open = open;
-      this.isOpen = new HashSet<>(open); // it is asked of every finding
       this.rekeyed = rekeyed;
-      for (Assessment assessment : outcome.assessments()) {
-        if (!assessment.undecided().isEmpty()) {
-          assessment.chips().forEach(chip -> undecided.put(chip, assessment.undecided()));
-        }
-      }
-      for (int i = 0; i < outcome.keys().size(); i++) {
-        found(outcome.keys().get(i), outcome.findings().get(i));
-      }
+      this.undecided = outcome.undecided();
+      outcome.found().forEach(this::found);
       outcome.records().undecided().forEach(this::undecided);
       this.answered = new HashSet<>(outcome.answered());
       outcome.heldBack().stream()
@@ -100,16 +92,17 @@ record Changes(
       Optional.ofNullable(rekeyed.get(key)).ifPresent(ofRecords::add);
     }
 
-    private void found(CaseKey key, Finding finding) {
-      HeldBack.names(finding)
+    private void found(Found found) {
+      found
+          .names()
           .map(this::known)
           .flatMap(Optional::stream)
           .findFirst()
-          .ifPresentOrElse(known -> goesOn(key, known), () -> opened.add(key));
+          .ifPresentOrElse(known -> goesOn(found.key(), known), () -> opened.add(found.key()));
     }
 
     private Optional<CaseKey> known(CaseKey key) {
-      return isOpen.contains(key) ? Optional.of(key) : Optional.ofNullable(rekeyed.get(key));
+      return open.contains(key) ? Optional.of(key) : Optional.ofNullable(rekeyed.get(key));
     }
 
     private void goesOn(CaseKey key, CaseKey former) {
@@ -128,14 +121,18 @@ record Changes(
         }
       }
       return new Changes(
-          List.copyOf(opened),
-          List.copyOf(stillOpen),
-          List.copyOf(closed),
-          List.copyOf(settled),
+          inOrder(opened),
+          inOrder(stillOpen),
+          inOrder(closed),
+          inOrder(settled),
           Map.copyOf(moved));
     }
 
-    private NavigableSet<CaseKey> fate(CaseKey key) {
+    private static List<CaseKey> inOrder(Set<CaseKey> keys) {
+      return keys.stream().sorted().toList();
+    }
+
+    private Set<CaseKey> fate(CaseKey key) {
       if (isUndecided(key)) {
         return stillOpen;
       }

@@ -2,8 +2,8 @@ package withers.run;
 
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.Set;
 import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
 import withers.cases.CaseStep;
@@ -69,8 +69,8 @@ record FollowUps(
     return earlier;
   }
 
-  /** Those open before this run. */
-  NavigableSet<CaseKey> open() {
+  /** Those open before this run, in no order. */
+  Set<CaseKey> open() {
     return openings.open();
   }
 

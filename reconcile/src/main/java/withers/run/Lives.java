@@ -8,9 +8,7 @@ import java.util.stream.Stream;
 import withers.answered.LifeMaker;
 import withers.answered.LifeMaker.Opening;
 import withers.cases.CaseKey;
-import withers.finding.Finding;
 import withers.finding.Life;
-import withers.rule.HeldBack;
 
 /** How a run leaves follow-ups. */
 final class Lives {
@@ -19,14 +17,14 @@ final class Lives {
   private final Openings openings;
   private final Changes changes;
   private final Outcome outcome;
-  private final Map<CaseKey, Integer> findings = new HashMap<>();
+  private final Map<CaseKey, Integer> found = new HashMap<>();
 
   Lives(LifeMaker maker, Openings openings, Changes changes, Outcome outcome) {
     this.maker = maker;
     this.openings = openings;
     this.changes = changes;
     this.outcome = outcome;
-    outcome.keys().forEach(key -> findings.put(key, findings.size()));
+    outcome.found().forEach(one -> found.put(one.key(), found.size()));
   }
 
   /** Of all that are open, and of those that were answered and are closed now, in order. */
@@ -39,15 +37,15 @@ final class Lives {
   }
 
   private Life open(CaseKey key) {
-    Optional<Finding> finding = Optional.ofNullable(findings.get(key)).map(outcome.findings()::get);
+    Optional<Integer> at = Optional.ofNullable(found.get(key));
     CaseKey former = changes.moved().getOrDefault(key, key);
-    List<CaseKey> names =
-        Stream.concat(
-                finding.map(HeldBack::names).orElseGet(() -> Stream.of(key)), Stream.of(former))
-            .distinct()
-            .toList();
+    Stream<CaseKey> names = at.map(outcome.found()::get).map(Found::names).orElse(Stream.of(key));
     return maker.open(
-        key, names, opening(former), finding, Optional.ofNullable(outcome.channels().get(key)));
+        key,
+        Stream.concat(names, Stream.of(former)).distinct().toList(),
+        opening(former),
+        () -> at.map(outcome.findings()::get),
+        Optional.ofNullable(outcome.channels().get(key)));
   }
 
   private Opening opening(CaseKey key) {

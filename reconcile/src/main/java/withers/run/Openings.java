@@ -1,13 +1,12 @@
 package withers.run;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
-import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import withers.answered.LifeMaker.Opening;
 import withers.cases.CaseKey;
@@ -25,7 +24,6 @@ final class Openings {
   /** What a follow-up that moves keeps: its record, or what it hangs on. */
   private record Kept(String rule, OrganisationId actor, String what) {}
 
-  private final NavigableSet<CaseKey> open = new TreeSet<>();
   private final Map<CaseKey, Opening> openings = new HashMap<>();
   private final Set<CaseKey> closed = new HashSet<>();
   private final Map<Kept, Opening> moving = new HashMap<>();
@@ -46,7 +44,6 @@ final class Openings {
 
   private void open(CaseStep step) {
     CaseKey key = step.key();
-    open.add(key);
     openings.put(key, moved(key).orElseGet(() -> now(key, step.asOf())));
   }
 
@@ -57,7 +54,6 @@ final class Openings {
   }
 
   private void close(CaseKey key) {
-    open.remove(key);
     closed.add(key);
     Optional.ofNullable(openings.remove(key))
         .ifPresent(opening -> kept(key).forEach(one -> moving.put(one, opening)));
@@ -70,9 +66,9 @@ final class Openings {
         : Stream.of(anchor, new Kept(key.rule(), key.actor(), key.recordKey()));
   }
 
-  /** Those that are open. */
-  NavigableSet<CaseKey> open() {
-    return open;
+  /** Those that are open, in no order. */
+  Set<CaseKey> open() {
+    return Collections.unmodifiableSet(openings.keySet());
   }
 
   /** When one that is open was opened. */

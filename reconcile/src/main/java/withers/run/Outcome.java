@@ -1,15 +1,19 @@
 package withers.run;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import withers.cases.CaseKey;
 import withers.cases.Channel;
-import withers.finding.Band;
+import withers.chip.ChipNumber;
 import withers.finding.Finding;
+import withers.finding.FindingKind;
 import withers.finding.NotJudged;
 import withers.finding.OpenQuestion;
 import withers.finding.RecordFindings;
@@ -18,22 +22,6 @@ import withers.rule.Assessment;
 
 /** What was found, before follow-ups are looked at. Immutable. */
 public final class Outcome {
-
-  private static final Comparator<Found> FOUND =
-      Comparator.comparing(Found::band)
-          .thenComparing(Found::harm, Comparator.reverseOrder())
-          .thenComparing(Found::key);
-
-  /**
-   * Where a finding stands.
-   *
-   * @param at of what was found about animals and then records
-   */
-  private record Found(Band band, long harm, CaseKey key, int at) {
-    static Found of(Finding finding, int at) {
-      return new Found(finding.priority().band(), finding.priority().harm(), finding.caseKey(), at);
-    }
-  }
 
   private static final Comparator<NotJudged> NOT_JUDGED =
       Comparator.comparing(NotJudged::registry)
@@ -49,7 +37,7 @@ public final class Outcome {
   private final RecordFindings records;
   private final Set<CaseKey> answered;
   private final Map<CaseKey, Channel> channels;
-  private final List<CaseKey> keys;
+  private final Glance glance;
   private final List<Finding> findings;
 
   /**
@@ -68,11 +56,10 @@ public final class Outcome {
     this.records = records;
     this.answered = Set.copyOf(answered);
     this.channels = Map.of();
-    List<Found> found = found();
-    this.keys = found.stream().map(Found::key).toList();
+    this.glance = new Glance(this.assessments, records.findings());
     this.findings =
         LazyList.at(
-            found.stream().mapToInt(Found::at),
+            glance.found.stream().mapToInt(Found::at),
             LazyList.together(List.of(ofAnimals(), records.findings())));
   }
 
@@ -80,18 +67,42 @@ public final class Outcome {
     return LazyList.of(assessments.size(), at -> assessments.get(at).finding().orElseThrow());
   }
 
-  private List<Found> found() {
-    List<Found> found = new ArrayList<>();
-    int at = 0;
-    for (Assessment assessment : assessments) {
-      int here = at++;
-      assessment.finding().ifPresent(finding -> found.add(Found.of(finding, here)));
+  /** What is asked of all that was found, seen in one walk: each step of it makes one anew. */
+  private static final class Glance {
+    private final List<Found> found = new ArrayList<>();
+    private final Map<ChipNumber, Set<FindingKind>> undecided = new HashMap<>();
+    private final List<NotJudged> notJudged = new ArrayList<>();
+    private final IntStream.Builder asking = IntStream.builder();
+    private final IntStream.Builder settled = IntStream.builder();
+    private final int[] withQuestion;
+    private final int[] withSettled;
+
+    Glance(List<Assessment> assessments, List<Finding> ofRecords) {
+      int at = 0;
+      for (Assessment assessment : assessments) {
+        take(assessment, at++);
+      }
+      for (Finding finding : ofRecords) {
+        found.add(Found.of(finding, at++));
+      }
+      Collections.sort(found);
+      withQuestion = asking.build().toArray();
+      withSettled = settled.build().toArray();
     }
-    for (Finding finding : records.findings()) {
-      found.add(Found.of(finding, at++));
+
+    private void take(Assessment assessment, int at) {
+      assessment.finding().ifPresent(finding -> found.add(Found.of(finding, at)));
+      if (!assessment.undecided().isEmpty()) {
+        assessment.chips().forEach(chip -> undecided.put(chip, assessment.undecided()));
+      }
+      notJudged.addAll(assessment.notJudged());
+      if (assessment.question().isPresent()) {
+        asking.add(at);
+      }
+      if (!assessment.settled().isEmpty()) {
+        settled.add(at);
+      }
     }
-    found.sort(FOUND);
-    return found;
   }
 
   private Outcome(Outcome same, Map<CaseKey, Channel> channels) {
@@ -100,7 +111,7 @@ public final class Outcome {
     this.records = same.records;
     this.answered = same.answered;
     this.channels = Map.copyOf(channels);
-    this.keys = same.keys;
+    this.glance = same.glance;
     this.findings = same.findings;
   }
 
@@ -139,9 +150,14 @@ public final class Outcome {
     return findings;
   }
 
-  /** The identities of the findings, in the same order. */
-  List<CaseKey> keys() {
-    return keys;
+  /** What is known of the findings without making them, in the same order. */
+  List<Found> found() {
+    return Collections.unmodifiableList(glance.found);
+  }
+
+  /** What could not be decided, of the animals with these numbers. */
+  Map<ChipNumber, Set<FindingKind>> undecided() {
+    return Collections.unmodifiableMap(glance.undecided);
   }
 
   /**
@@ -149,7 +165,7 @@ public final class Outcome {
    * first.
    */
   public List<OpenQuestion> questions(Listing listing) {
-    return assessments.stream()
+    return of(glance.withQuestion)
         .filter(a -> a.finding().map(Finding::caseKey).filter(k -> !listing.isAside(k)).isEmpty())
         .flatMap(a -> a.question().stream())
         .sorted(QUESTIONS)
@@ -158,13 +174,18 @@ public final class Outcome {
 
   /** Findings that are held back, because somebody found them right as they are; in no order. */
   public List<Finding> heldBack() {
-    Stream<Finding> ofAnimals = assessments.stream().flatMap(a -> a.settled().stream());
+    Stream<Finding> ofAnimals = of(glance.withSettled).flatMap(a -> a.settled().stream());
     return Stream.concat(ofAnimals, records.settled().stream()).toList();
+  }
+
+  private Stream<Assessment> of(int... indices) {
+    return IntStream.of(indices).mapToObj(assessments::get);
   }
 
   /** In order of registry, reason and anchor. */
   public List<NotJudged> notJudged() {
-    Stream<NotJudged> ofAnimals = assessments.stream().flatMap(a -> a.notJudged().stream());
-    return Stream.concat(ofAnimals, records.notJudged().stream()).sorted(NOT_JUDGED).toList();
+    return Stream.concat(glance.notJudged.stream(), records.notJudged().stream())
+        .sorted(NOT_JUDGED)
+        .toList();
   }
 }

@@ -54,7 +54,15 @@ public record Recorder(
    * @throws StaleParentException when other runs keep coming in between
    */
   public RunResult record(Outcome outcome, Scope scope) {
-    CanonicalFindings canonical = CanonicalFindings.of(outcome.findings());
+    return record(outcome, scope, CanonicalFindings.of(outcome.findings()));
+  }
+
+  /**
+   * The same for who has the canonical form of what was found already: to make it takes long.
+   *
+   * @throws StaleParentException when other runs keep coming in between
+   */
+  public RunResult record(Outcome outcome, Scope scope, CanonicalFindings canonical) {
     RunName name = new RunName(RunIds.of(scope, canonical), scope);
     for (int attempt = 1; ; attempt++) {
       FollowUps before = FollowUps.before(name, log.snapshot());
@@ -120,7 +128,7 @@ public record Recorder(
         changes.opened(),
         changes.stillOpen(),
         changes.closed(),
-        backlogs.of(outcome.keys(), findings),
+        backlogs.of(outcome.found()),
         aside(changes),
         settled(outcome, changes),
         lives);

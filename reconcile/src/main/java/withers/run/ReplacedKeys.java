@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import withers.cases.Anchor;
@@ -73,8 +74,11 @@ final class ReplacedKeys {
 
   /** Follow-ups about records with a replaced key, by the key that they have now. */
   Map<CaseKey, CaseKey> current(Collection<CaseKey> followUps) {
+    if (replaced.isEmpty()) {
+      return Map.of();
+    }
     Map<CaseKey, CaseKey> current = new HashMap<>();
-    for (CaseKey one : followUps) {
+    for (CaseKey one : new TreeSet<>(followUps)) { // of several with one key now the last counts
       String key = current(holder(one), one.recordKey());
       if (!key.equals(one.recordKey())) {
         current.put(new CaseKey(one.rule(), one.anchor(), one.actor(), key), one);
