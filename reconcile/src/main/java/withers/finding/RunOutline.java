@@ -32,6 +32,15 @@ public record RunOutline(
   public static RunOutline of(RunResult run) {
     Map<Band, Long> findings = new EnumMap<>(Band.class);
     run.findings().forEach(one -> findings.merge(one.priority().band(), 1L, Long::sum));
+    return of(run, findings);
+  }
+
+  /**
+   * The outline of a run whose findings were counted.
+   *
+   * @param findings how many of each band
+   */
+  public static RunOutline of(RunResult run, Map<Band, Long> findings) {
     SortedMap<OrganisationId, Long> closed = new TreeMap<>();
     run.closed().stream().map(CaseKey::actor).forEach(one -> closed.merge(one, 1L, Long::sum));
     return new RunOutline(

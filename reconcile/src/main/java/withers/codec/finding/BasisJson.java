@@ -55,22 +55,16 @@ public final class BasisJson {
     for (JsonNode one : root.path("profiles")) {
       profiles.add(
           new Basis.Profile(
-              text(one, "source"), LocalDate.parse(text(one, "exportDate")), text(one, "digest")));
+              Nodes.text(one, "source"),
+              LocalDate.parse(Nodes.text(one, "exportDate")),
+              Nodes.text(one, "digest")));
     }
     return new Basis(
-        text(root, "rules"),
-        text(root, "matching"),
-        text(root, "matchingDigest"),
-        text(root, "forms"),
-        text(root, "settings"),
+        Nodes.text(root, "rules"),
+        Nodes.text(root, "matching"),
+        Nodes.text(root, "matchingDigest"),
+        Nodes.text(root, "forms"),
+        Nodes.text(root, "settings"),
         profiles);
-  }
-
-  private static String text(JsonNode object, String name) {
-    JsonNode value = object.path(name);
-    if (!value.isString()) {
-      throw new IllegalArgumentException("Expected a text \"%s\"".formatted(name));
-    }
-    return value.stringValue();
   }
 }

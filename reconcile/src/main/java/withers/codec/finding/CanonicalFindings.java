@@ -27,8 +27,17 @@ public record CanonicalFindings(List<Finding> findings, String sha256) {
    * @param findings in their total order
    */
   public static CanonicalFindings of(List<Finding> findings) {
+    return of(findings, OutputStream.nullOutputStream());
+  }
+
+  /**
+   * The canonical form of findings, written as {@link #write} does.
+   *
+   * @param findings in their total order
+   */
+  public static CanonicalFindings of(List<Finding> findings, OutputStream out) {
     MessageDigest digest = digest();
-    write(findings, new DigestOutputStream(OutputStream.nullOutputStream(), digest));
+    write(findings, new DigestOutputStream(out, digest));
     return new CanonicalFindings(
         LazyList.copyOf(findings), HexFormat.of().formatHex(digest.digest()));
   }

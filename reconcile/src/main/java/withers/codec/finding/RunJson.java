@@ -5,6 +5,9 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
@@ -12,6 +15,8 @@ import tools.jackson.core.JsonParser;
 import tools.jackson.core.exc.JacksonIOException;
 import withers.cases.CaseKey;
 import withers.finding.Backlog;
+import withers.finding.Band;
+import withers.finding.Finding;
 import withers.finding.NotJudged;
 import withers.finding.RunOutline;
 import withers.finding.RunResult;
@@ -36,13 +41,17 @@ public final class RunJson {
   /**
    * Writes a run as UTF-8, finding by finding, and leaves the stream open.
    *
+   * @return the run in numbers
    * @throws UncheckedIOException when the stream fails
    */
-  public static void write(RunResult run, OutputStream out) {
-    JsonText.line(out, json -> write(run, json));
+  public static RunOutline write(RunResult run, OutputStream out) {
+    Map<Band, Long> findings = new EnumMap<>(Band.class);
+    JsonText.line(
+        out, json -> write(run, json, one -> findings.merge(one.priority().band(), 1L, Long::sum)));
+    return RunOutline.of(run, findings);
   }
 
-  private static void write(RunResult run, JsonGenerator json) {
+  private static void write(RunResult run, JsonGenerator json, Consumer<Finding> written) {
     FindingJson whole = new FindingJson(json, true);
     json.writeStartObject();
     json.writeNumberProperty("version", VERSION);
@@ -51,7 +60,10 @@ public final class RunJson {
     run.knownBy().ifPresent(day -> whole.text("knownBy", day.toString()));
     json.writeNumberProperty("animals", run.animals());
     json.writeArrayPropertyStart("findings");
-    run.findings().forEach(whole::write);
+    for (Finding finding : run.findings()) {
+      whole.write(finding);
+      written.accept(finding);
+    }
     json.writeEndArray();
     whole.each("notJudged", run.notJudged(), one -> notJudged(one, whole));
     whole.each("questions", run.questions(), whole::question);

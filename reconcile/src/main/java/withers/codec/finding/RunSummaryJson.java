@@ -1,5 +1,6 @@
 package withers.codec.finding;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -44,15 +45,20 @@ public final class RunSummaryJson {
   }
 
   private static void kinds(List<Finding> findings, JsonGenerator json) {
+    Map<FindingKind, Map<Band, Long>> counts = new EnumMap<>(FindingKind.class);
+    for (Finding finding : findings) {
+      counts
+          .computeIfAbsent(finding.kind(), kind -> new EnumMap<>(Band.class))
+          .merge(finding.priority().band(), 1L, Long::sum);
+    }
     json.writeName("findings");
     json.writeStartObject();
     for (FindingKind kind : FindingKind.values()) {
-      List<Finding> ofKind = findings.stream().filter(f -> f.kind() == kind).toList();
+      Map<Band, Long> ofKind = counts.getOrDefault(kind, Map.of());
       json.writeName(kind.word());
       json.writeStartObject();
       for (Band band : Band.values()) {
-        long count = ofKind.stream().filter(f -> f.priority().band() == band).count();
-        json.writeNumberProperty(band.word(), count);
+        json.writeNumberProperty(band.word(), ofKind.getOrDefault(band, 0L));
       }
       json.writeEndObject();
     }

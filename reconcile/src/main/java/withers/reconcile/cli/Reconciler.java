@@ -13,6 +13,7 @@ import withers.id.ImportId;
 import withers.log.LogSnapshot;
 import withers.point.Point;
 import withers.run.Listing;
+import withers.run.Outcome;
 import withers.run.Reconciliation;
 import withers.run.Reconciliation.Judged;
 import withers.run.Recorder;
@@ -56,10 +57,17 @@ public record Reconciler(
       crew.map(CrewText::of).orElse(List.of()).forEach(notes);
       stores.requireForgotten(people.missing());
       workspace.points().reached(Point.RUN_JUDGED);
-      RunResult run = recorder(stores).record(judged.outcome(), scope);
-      new RunStore(workspace.paths().runs())
-          .write(run, Optional.of(new BasisOf(workspace).at(log, scope)));
+      RunResult run = keep(judged.outcome(), scope, stores, log);
       workspace.points().reached(Point.RUN_KEPT);
+      return run;
+    }
+  }
+
+  private RunResult keep(Outcome outcome, Scope scope, Stores stores, LogSnapshot log) {
+    RunStore runs = new RunStore(workspace.paths().runs());
+    try (RunStore.Draft draft = runs.draft(outcome.findings())) {
+      RunResult run = recorder(stores).record(outcome, scope, draft.canonical());
+      runs.write(run, new BasisOf(workspace).at(log, scope), draft);
       return run;
     }
   }

@@ -2,32 +2,40 @@ package withers.reconcile.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import withers.codec.finding.BasisJson;
 import withers.codec.finding.CanonicalFindings;
+import withers.codec.finding.OutlineJson;
 import withers.codec.finding.RunJson;
 import withers.finding.Basis;
+import withers.finding.Finding;
 import withers.finding.RunOutline;
 import withers.finding.RunResult;
 import withers.workspace.OwnerOnly;
 
 /**
  * The folder in which runs are kept: a folder for each, readable by its owner alone, with {@value
- * #FINDINGS} (canonical), {@value #BASIS} (what it was made with) and {@value #RUN} (whole). All
- * are written whole or not at all, {@value #RUN} last; a folder without it is what a killed run
- * left. Writing the same run again changes nothing.
+ * #FINDINGS} (canonical), {@value #BASIS} (what it was made with), {@value #OUTLINE} (in numbers)
+ * and {@value #RUN} (whole). All are written whole or not at all, {@value #RUN} last; a folder
+ * without it is what a killed run left. Writing the same run again changes nothing.
  */
 public final class RunStore {
   static final String FINDINGS = "findings.jsonl";
   static final String RUN = "run.json";
   static final String LATEST = "latest";
   static final String BASIS = "basis.json";
+  static final String OUTLINE = "outline.json";
+  private static final String DRAFT = ".findings";
 
   private final Path runs;
 
@@ -48,25 +56,79 @@ public final class RunStore {
    * @throws UncheckedIOException when it can't be written
    */
   public Path write(RunResult run) {
-    return write(run, Optional.empty());
+    try (Draft draft = draft(run.findings())) {
+      return write(run, Optional.empty(), draft);
+    }
   }
 
-  /** Keeps a run as {@link #write(RunResult)} does, and what it was made with. */
-  Path write(RunResult run, Optional<Basis> basis) {
+  /**
+   * Keeps a run as {@link #write(RunResult)} does, and what it was made with.
+   *
+   * @param draft of its findings, taken over
+   */
+  Path write(RunResult run, Basis basis, Draft draft) {
+    return write(run, Optional.of(basis), draft);
+  }
+
+  private Path write(RunResult run, Optional<Basis> basis, Draft draft) {
     try {
       Path folder = OwnerOnly.folder(folder(run.id()));
       if (basis.isPresent()) {
-        byte[] made = (BasisJson.write(basis.get()) + "\n").getBytes(StandardCharsets.UTF_8);
-        OwnerOnly.replace(folder.resolve(BASIS), made);
+        OwnerOnly.replace(folder.resolve(BASIS), line(BasisJson.write(basis.get())));
       }
-      OwnerOnly.replace(
-          folder.resolve(FINDINGS), out -> CanonicalFindings.write(run.findings(), out));
-      OwnerOnly.replace(folder.resolve(RUN), out -> RunJson.write(run, out));
+      draft.putInPlace(folder.resolve(FINDINGS));
+      OwnerOnly.replace(folder.resolve(RUN), out -> writeWhole(run, folder, out));
       if (!looksBack(run)) {
-        byte[] latest = (run.id() + "\n").getBytes(StandardCharsets.UTF_8);
-        OwnerOnly.replace(runs.resolve(LATEST), latest);
+        OwnerOnly.replace(runs.resolve(LATEST), line(run.id()));
       }
       return folder;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void writeWhole(RunResult run, Path folder, OutputStream out) throws IOException {
+    RunOutline outline = RunJson.write(run, out);
+    OwnerOnly.replace(folder.resolve(OUTLINE), line(OutlineJson.write(outline)));
+  }
+
+  private static byte[] line(String text) {
+    return (text + "\n").getBytes(StandardCharsets.UTF_8);
+  }
+
+  /**
+   * Findings in canonical form, written before the run has a name: it is named by them. Closing it
+   * does away with what no run took over.
+   *
+   * @param file out of the way of all runs
+   */
+  record Draft(Path file, CanonicalFindings canonical) implements AutoCloseable {
+
+    private void putInPlace(Path place) throws IOException {
+      Files.move(file, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    @Override
+    public void close() {
+      try {
+        Files.deleteIfExists(file);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+
+  /**
+   * Writes findings in canonical form, for a run that is to be written with them.
+   *
+   * @param findings in their total order
+   */
+  Draft draft(List<Finding> findings) {
+    List<CanonicalFindings> written = new ArrayList<>();
+    try {
+      Path file = OwnerOnly.folder(runs).resolve(DRAFT);
+      OwnerOnly.replace(file, out -> written.add(CanonicalFindings.of(findings, out)));
+      return new Draft(file, written.get(0));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -87,9 +149,19 @@ public final class RunStore {
     return read(folder(id).resolve(RUN), RunJson::read);
   }
 
-  /** The numbers of the run of that id, or empty when there is none; fails as {@link #read}. */
+  /**
+   * The numbers of the run of that id, or empty when there is none; fails as {@link #read}. Runs of
+   * earlier versions have none of their own: theirs are counted.
+   */
   public Optional<RunOutline> outline(String id) {
-    return read(folder(id).resolve(RUN), RunJson::readOutline);
+    Path run = folder(id).resolve(RUN);
+    return Files.exists(run)
+        ? kept(id).or(() -> read(run, RunJson::readOutline))
+        : Optional.empty();
+  }
+
+  private Optional<RunOutline> kept(String id) {
+    return text(folder(id).resolve(OUTLINE)).flatMap(OutlineJson::read);
   }
 
   /** The numbers of the latest run, or empty before the first; fails as {@link #read}. */
@@ -99,12 +171,7 @@ public final class RunStore {
 
   /** What a run was made with; empty when it is not known, as of runs of earlier versions. */
   public Optional<Basis> basis(String id) {
-    Path file = folder(id).resolve(BASIS);
-    try {
-      return Files.exists(file) ? BasisJson.read(Files.readString(file)) : Optional.empty();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return text(folder(id).resolve(BASIS)).flatMap(BasisJson::read);
   }
 
   /** The day that the latest run judged: a small part of its file. */
@@ -118,9 +185,15 @@ public final class RunStore {
   }
 
   private Optional<String> latestId() {
+    return text(runs.resolve(LATEST)).map(String::strip);
+  }
+
+  /** Of a damaged one, something that is no more than that. */
+  private static Optional<String> text(Path file) {
     try {
-      Path file = runs.resolve(LATEST);
-      return Files.exists(file) ? Optional.of(Files.readString(file).strip()) : Optional.empty();
+      return Files.exists(file)
+          ? Optional.of(new String(Files.readAllBytes(file), StandardCharsets.UTF_8))
+          : Optional.empty();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -79,6 +79,18 @@ class RunJsonTest {
   }
 
   @Test
+  void its_numbers_are_told_when_it_is_written_and_read_back_by_themselves() {
+    for (long seed = 0; seed < 50; seed++) {
+      RunResult run = run(World.of(RandomWorld.lines(seed, 12, 0)));
+
+      RunOutline told = RunJson.write(run, new ByteArrayOutputStream());
+
+      assertThat(told).as("seed " + seed).isEqualTo(RunOutline.of(run));
+      assertThat(OutlineJson.read(OutlineJson.write(told))).as("seed " + seed).contains(told);
+    }
+  }
+
+  @Test
   void other_text_has_no_numbers_of_a_run() {
     String run = written(run(World.of("shelter 2026-09-30 C100 s1 is dog Rook")));
 

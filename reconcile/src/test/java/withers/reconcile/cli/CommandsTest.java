@@ -3,12 +3,14 @@ package withers.reconcile.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -16,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import withers.finding.RunOutline;
 import withers.finding.RunResult;
 import withers.world.WorkspaceFolder;
 import withers.world.World;
@@ -96,6 +99,45 @@ class CommandsTest {
     if (Files.getFileStore(kept).supportsFileAttributeView("posix")) {
       assertThat(Files.getPosixFilePermissions(kept)).hasSize(3);
       assertThat(Files.getPosixFilePermissions(kept.resolve("run.json"))).hasSize(2);
+    }
+  }
+
+  @Test
+  void a_run_in_numbers_stands_beside_it_and_is_counted_where_it_is_missing_or_damaged()
+      throws IOException {
+    workspace.imports(WORLD);
+    run("reconcile");
+    RunStore store = new RunStore(workspace.paths().runs());
+    RunResult run = store.latest().orElseThrow();
+    Path outline = store.folder(run.id()).resolve("outline.json");
+
+    assertThat(store.outline(run.id())).contains(RunOutline.of(run));
+    assertThat(Files.readString(outline)).contains("\"animals\":3", "\"this-month\":1");
+    Files.writeString(outline, Files.readString(outline).replace(":3", ":4"));
+    assertThat(store.outline(run.id()).orElseThrow().animals()).isEqualTo(4);
+    for (String other : List.of("", "{", "[]", "{\"version\":1}", "{\"version\":2}", "\u00ff")) {
+      Files.writeString(outline, other, StandardCharsets.ISO_8859_1);
+      assertThat(store.outline(run.id())).as(other).contains(RunOutline.of(run));
+    }
+    Files.delete(outline);
+    assertThat(store.outline(run.id())).contains(RunOutline.of(run));
+    Files.delete(store.folder(run.id()).resolve("run.json"));
+    assertThat(store.outline(run.id())).isEmpty();
+  }
+
+  @Test
+  void nothing_lies_beside_the_runs_but_which_is_the_latest() throws IOException {
+    workspace.imports(WORLD);
+    run("reconcile");
+    RunStore store = new RunStore(workspace.paths().runs());
+    String id = store.latest().orElseThrow().id();
+    Files.writeString(workspace.paths().runs().resolve(".findings"), "of a run that was killed");
+
+    run("reconcile");
+
+    try (Stream<Path> runs = Files.list(workspace.paths().runs())) {
+      assertThat(runs.map(path -> path.getFileName().toString()))
+          .containsExactlyInAnyOrder("latest", id);
     }
   }
 
