@@ -13,8 +13,8 @@ import java.util.concurrent.TimeUnit;
 
 /**
  * Does one thing after the other on a thread of its own, while the next is made ready: no more than
- * one is ever under way. To be used by one thread. Close it, to be sure that nothing is being done
- * any more.
+ * one is ever under way. To be used by one thread at a time. Close it, to be sure that nothing is
+ * being done any more.
  */
 final class OneBehind<R> implements AutoCloseable {
   private final ExecutorService thread = Executors.newSingleThreadExecutor();

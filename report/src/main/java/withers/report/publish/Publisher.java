@@ -95,20 +95,27 @@ public final class Publisher {
   }
 
   /**
-   * One by one, each written while the next is made, its page and table beside its workbook and
-   * mail: no more than two lists are held at a time, and one mail.
+   * One by one, each written while the next is made, its page and table beside its workbook, and
+   * its mail after that: no more than three lists are held at a time, and one mail.
    */
   private List<Listed> writeLists(RunResult run, FreshFolder folder, Optional<Mailbag> bag)
       throws IOException {
-    try (OneBehind<Listed> pages = new OneBehind<>();
+    try (OneBehind<Listed> mails = new OneBehind<>();
+        OneBehind<Listed> pages = new OneBehind<>();
         OneBehind<Listed> sheets = new OneBehind<>()) {
       for (FollowUpList list :
           FollowUpLists.oneByOne(run, workspace.directory(), vault, texts, mailings)) {
         pages.handOver(() -> writeTexts(list, folder));
-        sheets.handOver(() -> writeSheet(list, folder, bag));
+        sheets.handOver(
+            () -> {
+              byte[] sheet = writeSheet(list, folder);
+              mails.handOver(() -> mail(list, sheet, bag));
+              return list.listed();
+            });
       }
       pages.results();
-      return sheets.results();
+      sheets.results();
+      return mails.results();
     }
   }
 
@@ -119,10 +126,13 @@ public final class Publisher {
     return list.listed();
   }
 
-  private Listed writeSheet(FollowUpList list, FreshFolder folder, Optional<Mailbag> bag)
-      throws IOException {
+  private byte[] writeSheet(FollowUpList list, FreshFolder folder) throws IOException {
     byte[] sheet = new ListWorkbook(texts).of(list);
     folder.write(list.organisation().id().value(), "list.xlsx", sheet);
+    return sheet;
+  }
+
+  private Listed mail(FollowUpList list, byte[] sheet, Optional<Mailbag> bag) {
     bag.ifPresent(mails -> mails.add(list, () -> sheet));
     workspace.points().reached(Point.REPORT_FIRST_LIST);
     return list.listed();
