@@ -15,6 +15,7 @@ import withers.cases.Answered;
 import withers.cases.CaseKey;
 import withers.cases.Channel;
 import withers.cases.Outcome;
+import withers.finding.Band;
 import withers.finding.Finding;
 import withers.finding.Life;
 import withers.finding.Life.Stage;
@@ -102,6 +103,37 @@ class AnsweredTest {
 
     assertThat(life.stage()).isEqualTo(stage);
     assertThat(life.until()).isEqualTo(Optional.ofNullable(until));
+  }
+
+  @Test
+  void the_records_of_what_is_for_today_have_a_week() {
+    CaseKey waiting =
+        new CaseKey(
+            "found-waiting", new Anchor.Chip(Chips.chip(100)), new OrganisationId("desk"), "d1");
+    RunResult found =
+        months.imported("desk 2026-09-02 C100 d1 found 2026-09-01 -").run("2026-09-03");
+    months.answered(
+        new Answered(
+            waiting,
+            LocalDate.of(2026, 9, 5),
+            Optional.of(found.asOf()),
+            Optional.of(Outcome.WILL_DO),
+            Optional.empty(),
+            Optional.empty(),
+            "front desk"));
+
+    assertThat(found.findings().get(0).caseKey()).isEqualTo(waiting);
+    assertThat(found.findings().get(0).priority().band()).isEqualTo(Band.TODAY);
+    assertThat(stage(months.run("2026-09-11"), waiting)).isEqualTo(Stage.ANSWERED);
+    assertThat(stage(months.run("2026-09-12"), waiting)).isEqualTo(Stage.OPEN);
+  }
+
+  private static Stage stage(RunResult run, CaseKey key) {
+    return run.lives().stream()
+        .filter(one -> one.key().equals(key))
+        .map(Life::stage)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -6,6 +6,8 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicLong;
@@ -13,8 +15,11 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import withers.cases.Anchor;
+import withers.cases.CaseEvent;
 import withers.cases.CaseKey;
 import withers.chip.ChipNumber;
+import withers.codec.Streams;
+import withers.finding.Life;
 import withers.finding.RunResult;
 import withers.history.Scope;
 import withers.id.ImportId;
@@ -54,6 +59,26 @@ class FollowUpLifeTest {
     RunResult november = run(putRight, Scope.asOf(LocalDate.of(2026, 11, 1)));
     assertThat(november.closed()).containsExactly(key("contact-behind", 100));
     assertThat(november.stillOpen()).isEmpty();
+  }
+
+  @Test
+  void follow_ups_are_told_and_written_in_the_order_of_their_keys() {
+    StringBuilder many = new StringBuilder();
+    for (int chip = 130; chip > 100; chip--) {
+      many.append(
+              "shelter 2026-08-31 C%1$d s%1$d went 2026-03-01 adoption own Ada%n".formatted(chip))
+          .append("north 2026-08-31 C%1$d n%1$d registered 2025-01-01 Shelter%n".formatted(chip));
+    }
+
+    RunResult september = run(imported(many.toString()), SEPTEMBER);
+
+    List<CaseKey> written = new ArrayList<>();
+    log.snapshot()
+        .<CaseEvent>replay(
+            Streams.CASES, 0, marker -> true, (event, marker) -> written.add(event.key()));
+    assertThat(september.opened()).hasSize(30).isSorted();
+    assertThat(september.lives()).extracting(Life::key).isEqualTo(september.opened());
+    assertThat(written).isEqualTo(september.opened());
   }
 
   @Test
