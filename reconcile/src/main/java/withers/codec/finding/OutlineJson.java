@@ -25,6 +25,7 @@ public final class OutlineJson {
 
   private OutlineJson() {}
 
+  /** One line, without its end. */
   public static String write(RunOutline outline) {
     return JsonText.of(
         json -> {
@@ -59,14 +60,6 @@ public final class OutlineJson {
     }
   }
 
-  private static void each(JsonNode root, String name, BiConsumer<String, Long> taker) {
-    JsonNode counts = root.path(name);
-    if (!counts.isObject()) {
-      throw new IllegalArgumentException("Expected counts in \"%s\"".formatted(name));
-    }
-    counts.propertyNames().forEach(one -> taker.accept(one, Nodes.number(counts, one)));
-  }
-
   private static RunOutline outline(JsonNode root) {
     Map<Band, Long> findings = new EnumMap<>(Band.class);
     each(root, "findings", (one, count) -> findings.put(Words.read(Band.class, one), count));
@@ -79,5 +72,13 @@ public final class OutlineJson {
         findings,
         Nodes.number(root, "opened"),
         closed);
+  }
+
+  private static void each(JsonNode root, String name, BiConsumer<String, Long> taker) {
+    JsonNode counts = root.path(name);
+    if (!counts.isObject()) {
+      throw new IllegalArgumentException("Expected counts in \"%s\"".formatted(name));
+    }
+    counts.propertyNames().forEach(one -> taker.accept(one, Nodes.number(counts, one)));
   }
 }

@@ -161,7 +161,9 @@ public final class RunStore {
   }
 
   private Optional<RunOutline> kept(String id) {
-    return text(folder(id).resolve(OUTLINE)).flatMap(OutlineJson::read);
+    return text(folder(id).resolve(OUTLINE))
+        .flatMap(OutlineJson::read)
+        .filter(one -> one.id().equals(id));
   }
 
   /** The numbers of the latest run, or empty before the first; fails as {@link #read}. */

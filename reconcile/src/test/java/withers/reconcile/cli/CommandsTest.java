@@ -113,9 +113,12 @@ class CommandsTest {
 
     assertThat(store.outline(run.id())).contains(RunOutline.of(run));
     assertThat(Files.readString(outline)).contains("\"animals\":3", "\"this-month\":1");
+    String ofAnother =
+        Files.readString(outline).replace(run.id(), "2026-10-01-000000000000").replace(":3", ":4");
     Files.writeString(outline, Files.readString(outline).replace(":3", ":4"));
     assertThat(store.outline(run.id()).orElseThrow().animals()).isEqualTo(4);
-    for (String other : List.of("", "{", "[]", "{\"version\":1}", "{\"version\":2}", "\u00ff")) {
+    for (String other :
+        List.of(ofAnother, "", "{", "[]", "{\"version\":1}", "{\"version\":2}", "\u00ff")) {
       Files.writeString(outline, other, StandardCharsets.ISO_8859_1);
       assertThat(store.outline(run.id())).as(other).contains(RunOutline.of(run));
     }
