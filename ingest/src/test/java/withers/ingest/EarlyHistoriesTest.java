@@ -3,17 +3,22 @@ package withers.ingest;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Queue;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
+import java.util.concurrent.FutureTask;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withers.chip.ChipNumberReader;
+import withers.ingest.change.Rebuilt;
 
 /** What a source has said, read while exports of others are imported. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -82,6 +87,44 @@ class EarlyHistoriesTest {
     assertThat(histories.take(february, imports.log.snapshot())).isEmpty();
     later.remove().run();
     assertThat(histories.take(february, imports.log.snapshot())).isEmpty();
+  }
+
+  @Test
+  void who_comes_while_it_is_being_read_waits_for_it() throws InterruptedException {
+    TestImports imports = withJanuary();
+    ExportSet february = february(imports);
+    CountDownLatch begun = new CountDownLatch(1);
+    CountDownLatch goOn = new CountDownLatch(1);
+    EarlyHistories histories =
+        new EarlyHistories(
+            imports.log,
+            REBUILDER,
+            set -> isTold(begun, goOn),
+            task -> new Thread(task).start(),
+            MANY);
+    histories.expect(List.of(other(imports), february));
+    begun.await();
+    FutureTask<Optional<Rebuilt>> taking =
+        new FutureTask<>(() -> histories.take(february, imports.log.snapshot()));
+    Thread taker = new Thread(taking);
+    taker.start();
+
+    while (taker.getState() != Thread.State.WAITING && !taking.isDone()) {
+      Thread.onSpinWait();
+    }
+    goOn.countDown();
+
+    assertThat(taking).succeedsWithin(Duration.ofMinutes(1)).matches(Optional::isPresent, "found");
+  }
+
+  private static boolean isTold(CountDownLatch begun, CountDownLatch goOn) {
+    begun.countDown();
+    try {
+      goOn.await();
+    } catch (InterruptedException e) {
+      throw new IllegalStateException("Nobody interrupts who reads ahead", e);
+    }
+    return true;
   }
 
   @Test
