@@ -2,6 +2,8 @@ package withers.ingest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +24,7 @@ import withers.fact.Subject;
 import withers.id.RecordKey;
 import withers.ingest.change.ChangeDetector;
 import withers.ingest.change.Rebuilt;
+import withers.ingest.xlsx.Workbooks;
 import withers.source.InputRefusedException;
 
 /** How much of what a source has said is read for an export. All numbers are invented. */
@@ -77,6 +80,42 @@ class RebuilderTest {
     ExportSet february = imports.set(imports.text("2031-02-28.csv", "No,Chip\nK1,\"999"));
 
     assertThat(speaksOf("K3", february, imports, Importer.SHORT)).isTrue();
+  }
+
+  @Test
+  void one_with_joined_files_is_compared_with_all() {
+    String joined =
+        CHANGES
+            .replace("'*.csv'", "'2031-*.csv'")
+            .replace("Client}", "client.Name}")
+            .concat("joins: {client: {files: 'people-*.csv', key: Person, on: Client}}\n");
+    TestImports imports = withJanuary(CHANGES).with(joined);
+    Path changes = imports.file("2031-02-28.csv", FEBRUARY);
+    Path people = imports.text("people-2031-02-28.csv", "Person,Name\nAda,Ada Example\n");
+    ExportSet february = imports.set(List.of(changes, people));
+
+    assertThat(february.joined()).hasSize(1);
+    assertThat(speaksOf("K3", february, imports, Importer.SHORT)).isTrue();
+  }
+
+  @Test
+  void a_workbook_is_compared_with_all() throws IOException {
+    TestImports imports = new TestImports(folder).with(CHANGES.replace("'*.csv'", "'*.*'"));
+    imports.take(List.of(imports.file("2031-01-31.csv", rows(2_000))));
+    byte[] workbook =
+        Workbooks.ofSheet(
+            sheet -> {
+              Workbooks.row(sheet, "No", "Chip", "Animal", "Seen", "Client");
+              Workbooks.row(sheet, "K1", "999010000000017", "Pip", "2031-02-03", "Ada");
+            });
+    ExportSet february = imports.set(Files.write(folder.resolve("2031-02-28.xlsx"), workbook));
+    ExportSet text = imports.set(imports.file("2031-02-28.csv", FEBRUARY));
+
+    assertThat(speaksOf("K3", february, imports, Importer.SHORT)).isTrue();
+    assertThat(speaksOf("K3", text, imports, Importer.SHORT)).as("the same as text").isFalse();
+    assertThat(february.files().get(0).size())
+        .as("short beside what its source has said")
+        .isLessThan(16 * Rebuilder.events(february, imports.log.snapshot()));
   }
 
   @Test

@@ -164,7 +164,8 @@ final class TestImports {
     sets.forEach(set -> importer.run(set, Set.of(Allowance.values()), bytes -> {}));
   }
 
-  private ExportSet set(List<Path> files) {
+  /** Files that are one export. */
+  ExportSet set(List<Path> files) {
     return new ExportSorter(profiles, Optional.empty(), Optional.empty(), Optional.empty())
         .sort(files)
         .sets()
