@@ -87,7 +87,8 @@ final class RowNotes implements AutoCloseable {
     show(row, last.duplicate().flip(), visitor);
   }
 
-  private long inFile() throws IOException {
+  /** Bytes of the notes that are in a file. */
+  long inFile() throws IOException {
     return file.isPresent() ? file.get().size() : 0;
   }
 

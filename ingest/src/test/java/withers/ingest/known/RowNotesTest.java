@@ -1,6 +1,7 @@
 package withers.ingest.known;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIOException;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,8 +11,10 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -58,12 +61,32 @@ class RowNotesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {HELD, HELD + 1})
-  void leave_no_file(int rows) throws IOException {
+  @CsvSource({
+    // rows; of how many the notes are in a file, at 24 bytes each
+    "0, 0",
+    HELD + ", 0",
+    HELD + 1 + ", " + HELD,
+    2 * HELD + ", " + HELD,
+    2 * HELD + 1 + ", " + 2 * HELD
+  })
+  void of_more_rows_than_are_held_go_to_a_file_that_is_gone_afterwards(int rows, int inFile)
+      throws IOException {
     try (RowNotes notes = new RowNotes(new Cache(folder))) {
       fill(notes, rows, new Random(1));
+
+      assertThat(notes.inFile()).isEqualTo(24L * inFile);
     }
 
     assertThat(files()).isEmpty();
+  }
+
+  @Test
+  void of_more_rows_than_are_held_need_a_folder_that_can_be_written() throws IOException {
+    Path noFolder = Files.createFile(folder.resolve("taken"));
+    try (RowNotes notes = new RowNotes(new Cache(noFolder))) {
+      fill(notes, HELD, new Random(1));
+
+      assertThatIOException().isThrownBy(() -> notes.add(1, 2, 3));
+    }
   }
 }
