@@ -61,7 +61,11 @@ class AnsweredTest {
   }
 
   private static Life life(RunResult run) {
-    return run.lives().stream().filter(one -> one.key().equals(BEHIND)).findFirst().orElseThrow();
+    return life(run, BEHIND);
+  }
+
+  private static Life life(RunResult run, CaseKey key) {
+    return run.lives().stream().filter(one -> one.key().equals(key)).findFirst().orElseThrow();
   }
 
   @Test
@@ -129,11 +133,7 @@ class AnsweredTest {
   }
 
   private static Stage stage(RunResult run, CaseKey key) {
-    return run.lives().stream()
-        .filter(one -> one.key().equals(key))
-        .map(Life::stage)
-        .findFirst()
-        .orElseThrow();
+    return life(run, key).stage();
   }
 
   @Test
@@ -306,6 +306,19 @@ class AnsweredTest {
     assertThat(life.stage()).isEqualTo(Stage.ANSWERED);
     Life november = months.run("2026-10-02").lives().get(0);
     assertThat(november.since()).isEqualTo(LISTED);
+  }
+
+  @Test
+  void one_whose_record_gets_another_key_keeps_its_beginning_and_its_answers() {
+    months.answered(answer("2026-09-05", Outcome.WILL_DO));
+    months.imported("shelter 2026-09-04 C100 s1 rekeyed t1").imported("north 2026-09-04");
+
+    Life october = life(months.run("2026-10-01"), key(100, "t1"));
+    Life nextDay = life(months.run("2026-10-02"), key(100, "t1"));
+
+    assertThat(october.since()).isEqualTo(LISTED);
+    assertThat(october.stage()).isEqualTo(Stage.ANSWERED);
+    assertThat(nextDay).isEqualTo(october);
   }
 
   @Test
