@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -21,6 +20,7 @@ import withers.log.Batch;
 import withers.log.EventLog;
 import withers.point.Point;
 import withers.point.Points;
+import withers.waiting.Waiting;
 
 /**
  * Gathers what an import writes and writes it in bounded batches: contacts first, so that no
@@ -40,6 +40,9 @@ final class BatchWriter implements AutoCloseable {
       CompletableFuture<EventLog.Appending> appending,
       CompletableFuture<Void> stored,
       boolean isFirst) {}
+
+  private static final Waiting WAITING =
+      new Waiting("The import was interrupted", "A batch could not be written");
 
   private final EventLog log;
   private final ContactVault vault;
@@ -199,19 +202,7 @@ final class BatchWriter implements AutoCloseable {
   private void settle() {
     Optional<Future<?>> last = underWay;
     underWay = Optional.empty();
-    try {
-      if (last.isPresent()) {
-        last.get().get();
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("The import was interrupted", e);
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof RuntimeException thrown) {
-        throw thrown;
-      }
-      throw new IllegalStateException("A batch could not be written", e.getCause());
-    }
+    last.ifPresent(WAITING::on);
   }
 
   /** How many events were handed over. */

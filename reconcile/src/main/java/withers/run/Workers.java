@@ -2,11 +2,11 @@ package withers.run;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Function;
+import withers.waiting.Waiting;
 
 /**
  * Does the same with many things, some at a time.
@@ -14,6 +14,9 @@ import java.util.function.Function;
  * @param threads how many at a time, from 1
  */
 public record Workers(int threads) {
+  private static final Waiting WAITING =
+      new Waiting("The run was interrupted", "A part of the run failed");
+
   public Workers {
     if (threads < 1) {
       throw new IllegalArgumentException("Expected at least one thread, but found " + threads);
@@ -35,25 +38,11 @@ public record Workers(int threads) {
       things.forEach(thing -> futures.add(pool.submit(() -> work.apply(thing))));
       List<R> results = new ArrayList<>();
       for (Future<R> future : futures) {
-        results.add(get(future));
+        results.add(WAITING.on(future));
       }
       return results;
     } finally {
       pool.shutdownNow();
-    }
-  }
-
-  private static <R> R get(Future<R> future) {
-    try {
-      return future.get();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("The run was interrupted", e);
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof RuntimeException thrown) {
-        throw thrown;
-      }
-      throw new IllegalStateException("A part of the run failed", e.getCause());
     }
   }
 }

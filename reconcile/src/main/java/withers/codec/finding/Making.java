@@ -3,10 +3,10 @@ package withers.codec.finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import withers.waiting.Waiting;
 
 /**
  * Makes values of what was read on a thread of its own, in order, while more is read. No more than
@@ -16,6 +16,9 @@ import java.util.concurrent.Future;
 final class Making implements AutoCloseable {
   /** Enough that handing over costs nothing, and few enough to take little memory. */
   static final int BATCH = 128;
+
+  private static final Waiting WAITING =
+      new Waiting("Reading a run was interrupted", "A part of a run could not be made");
 
   private final ExecutorService thread = Executors.newSingleThreadExecutor();
   private List<Runnable> next = new ArrayList<>(BATCH);
@@ -54,21 +57,7 @@ final class Making implements AutoCloseable {
     if (underWay.isPresent()) {
       Future<?> last = underWay.get();
       underWay = Optional.empty();
-      await(last);
-    }
-  }
-
-  private static void await(Future<?> batch) {
-    try {
-      batch.get();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("Reading a run was interrupted", e);
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof Error error) {
-        throw error;
-      }
-      throw e.getCause() instanceof RuntimeException thrown ? thrown : new IllegalStateException(e);
+      WAITING.on(last);
     }
   }
 

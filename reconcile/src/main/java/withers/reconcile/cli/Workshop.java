@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -23,6 +22,7 @@ import withers.kafka.KafkaCluster;
 import withers.log.EventLog;
 import withers.run.PartOrder;
 import withers.run.PartWork;
+import withers.waiting.Waiting;
 import withers.work.Task;
 import withers.work.kafka.KafkaWorkplace;
 import withers.workspace.Workspace;
@@ -35,6 +35,7 @@ final class Workshop {
   private static final Duration POLL = Duration.ofMillis(500);
   private static final Duration PATIENCE = Duration.ofSeconds(60);
   private static final long CLOSING_SECONDS = 8;
+  private static final Waiting WAITING = new Waiting("A worker was interrupted", "A worker failed");
 
   private final Workspace workspace;
   private final EventLog log;
@@ -66,9 +67,7 @@ final class Workshop {
         String name = "%s/%d/%d".formatted(host(), ProcessHandle.current().pid(), number);
         workers.add(pool.submit(() -> serve(cluster, name, idleSeconds)));
       }
-      for (Future<?> worker : workers) {
-        get(worker);
-      }
+      workers.forEach(WAITING::on);
     } finally {
       closing = true;
       pool.shutdown();
@@ -81,20 +80,6 @@ final class Workshop {
       return InetAddress.getLocalHost().getHostName();
     } catch (UnknownHostException nameless) {
       return "worker";
-    }
-  }
-
-  private static void get(Future<?> worker) {
-    try {
-      worker.get();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("A worker was interrupted", e);
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof RuntimeException thrown) {
-        throw thrown;
-      }
-      throw new IllegalStateException("A worker failed", e.getCause());
     }
   }
 

@@ -1,0 +1,5 @@
+/** Waiting for what other threads do. */
+@NullMarked
+package withers.waiting;
+
+import org.jspecify.annotations.NullMarked;
