@@ -2,7 +2,6 @@ package withers.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,12 +38,10 @@ import withers.id.RecordKey;
 import withers.id.SourceId;
 import withers.log.Batch;
 import withers.log.EventLog;
-import withers.log.ImportMarker;
 import withers.log.LogStream;
-import withers.log.Tally;
+import withers.log.SampleMarkers;
 import withers.log.memory.MemoryEventLog;
 import withers.run.Reconciliation.Judged;
-import withers.source.Extent;
 import withers.source.OwnSources;
 import withers.world.Chips;
 import withers.world.Export;
@@ -275,19 +272,7 @@ class ClearAnimalsTest {
       LocalDate on) {
     ImportId id = new ImportId(number);
     log.append(new Batch<>(stream, 0, id, 0, List.of(event)));
-    log.commit(
-        new ImportMarker(
-            id,
-            log.snapshot().newest(chain).map(ImportMarker::id),
-            chain,
-            Optional.empty(),
-            on,
-            new Extent.Changes(),
-            List.of(),
-            Tally.NOTHING,
-            new TreeSet<>(),
-            new TreeSet<>(),
-            Instant.EPOCH));
+    log.commit(SampleMarkers.next(log, id, chain, on, 0));
   }
 
   private static String oneOf(List<String> words, Random random) {

@@ -2,7 +2,6 @@ package withers.settling;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -32,12 +31,10 @@ import withers.id.ImportId;
 import withers.id.SourceId;
 import withers.log.Batch;
 import withers.log.EventLog;
-import withers.log.ImportMarker;
-import withers.log.Tally;
+import withers.log.SampleMarkers;
 import withers.log.memory.MemoryEventLog;
 import withers.run.Outcome;
 import withers.settled.Basis;
-import withers.source.Extent;
 import withers.source.OwnSources;
 import withers.world.Export;
 import withers.world.RandomWorld;
@@ -210,18 +207,7 @@ class LawOfSettlementsTest {
   private static void write(List<Settled> some, long number, EventLog log) {
     ImportId id = new ImportId(new UUID(2, number));
     log.append(new Batch<>(Streams.CASES, 0, id, 0, List.copyOf(some)));
-    log.commit(
-        new ImportMarker(
-            id,
-            log.snapshot().newest(OwnSources.SETTLEMENTS).map(ImportMarker::id),
-            OwnSources.SETTLEMENTS,
-            Optional.empty(),
-            some.get(0).recorded(),
-            new Extent.Changes(),
-            List.of(),
-            new Tally(0, 0, 0, 0, 0, some.size()),
-            new TreeSet<>(),
-            new TreeSet<>(),
-            Instant.EPOCH));
+    LocalDate day = some.get(0).recorded();
+    log.commit(SampleMarkers.next(log, id, OwnSources.SETTLEMENTS, day, some.size()));
   }
 }

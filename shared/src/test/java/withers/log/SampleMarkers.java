@@ -35,4 +35,21 @@ public final class SampleMarkers {
         new TreeSet<>(),
         Instant.parse("2024-03-02T04:00:00Z"));
   }
+
+  /** The next marker of a chain, of an import of so many events that read no file. */
+  public static ImportMarker next(
+      EventLog log, ImportId id, SourceId chain, LocalDate day, int events) {
+    return new ImportMarker(
+        id,
+        log.snapshot().newest(chain).map(ImportMarker::id),
+        chain,
+        Optional.empty(),
+        day,
+        new Extent.Changes(),
+        List.of(),
+        new Tally(0, 0, 0, 0, 0, events),
+        new TreeSet<>(),
+        new TreeSet<>(),
+        Instant.EPOCH);
+  }
 }

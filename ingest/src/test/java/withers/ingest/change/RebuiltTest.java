@@ -3,12 +3,10 @@ package withers.ingest.change;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -28,8 +26,7 @@ import withers.id.RecordKey;
 import withers.ingest.change.ModelExport.Row;
 import withers.ingest.change.ModelExport.Said;
 import withers.log.Batch;
-import withers.log.ImportMarker;
-import withers.log.Tally;
+import withers.log.SampleMarkers;
 import withers.source.Extent;
 import withers.source.InputRefusedException;
 
@@ -138,20 +135,6 @@ class RebuiltTest {
     ChipEvent rekeyed = new ChipEvent(subject(), origin, Optional.empty(), new Fact.Rekeyed(FIRST));
     Streams.Place place = Streams.placeOf(rekeyed);
     source.log().append(new Batch<>(place.stream(), place.partition(), id, 0, List.of(rekeyed)));
-    source
-        .log()
-        .commit(
-            new ImportMarker(
-                id,
-                source.snapshot().newest(TestSource.ID).map(ImportMarker::id),
-                TestSource.ID,
-                Optional.empty(),
-                JANUARY,
-                new Extent.Changes(),
-                List.of(),
-                Tally.NOTHING,
-                new TreeSet<>(),
-                new TreeSet<>(),
-                Instant.EPOCH));
+    source.log().commit(SampleMarkers.next(source.log(), id, TestSource.ID, JANUARY, 0));
   }
 }

@@ -7,12 +7,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
@@ -41,9 +39,7 @@ import withers.id.ImportId;
 import withers.id.OrganisationId;
 import withers.ingest.cli.TestWorkspace.Said;
 import withers.log.Batch;
-import withers.log.ImportMarker;
-import withers.log.Tally;
-import withers.source.Extent;
+import withers.log.SampleMarkers;
 import withers.source.OwnSources;
 
 /** Lists' sheets that come back. Two follow-ups of a clinic, and one of a shelter, were opened. */
@@ -79,19 +75,7 @@ class AnswersCommandTest {
     workspace.log(
         log -> {
           log.append(new Batch<>(Streams.CASES, 0, id, 0, opened));
-          log.commit(
-              new ImportMarker(
-                  id,
-                  Optional.empty(),
-                  OwnSources.FOLLOW_UPS,
-                  Optional.empty(),
-                  LISTED,
-                  new Extent.Changes(),
-                  List.of(),
-                  new Tally(0, 0, 0, 0, 0, opened.size()),
-                  new TreeSet<>(),
-                  new TreeSet<>(),
-                  Instant.EPOCH));
+          log.commit(SampleMarkers.next(log, id, OwnSources.FOLLOW_UPS, LISTED, opened.size()));
           return id;
         });
   }
