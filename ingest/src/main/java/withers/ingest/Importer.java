@@ -70,20 +70,6 @@ public final class Importer {
    * @param clock tells when a marker is recorded
    * @param ids gives a fresh id for each attempt
    * @param batch about how many events are held in memory and written at a time, from 1
-   */
-  public Importer(
-      EventLog log,
-      ContactVault vault,
-      ChipNumberReader numbers,
-      Path quarantine,
-      Clock clock,
-      Supplier<ImportId> ids,
-      Points points,
-      int batch) {
-    this(log, vault, numbers, quarantine, clock, ids, points, batch, Optional.empty());
-  }
-
-  /**
    * @param known where the last full export of each source is kept, so that the next need not be
    *     read whole; empty to read every row of each
    */

@@ -109,7 +109,8 @@ final class DirtyImport {
         Clock.fixed(Instant.EPOCH, ZoneOffset.UTC),
         () -> new ImportId(new UUID(0, ++imports)),
         step -> {},
-        Importer.FULL_BATCH);
+        Importer.FULL_BATCH,
+        Optional.empty());
   }
 
   /** What the command says; where the quarantine lies is no part of a reading. */

@@ -124,7 +124,8 @@ final class Imports {
             Clock.fixed(Instant.EPOCH, ZoneOffset.UTC),
             () -> new ImportId(new UUID(0, ++imports)),
             step -> {},
-            SMALL_BATCH)
+            SMALL_BATCH,
+            Optional.empty())
         .run(set, Set.of(Allowance.NEW_RECORDS), bytes -> {});
   }
 }
