@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.assertj.core.groups.Tuple;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -17,10 +18,15 @@ import withers.cases.Answered;
 import withers.cases.CaseKey;
 import withers.cases.CaseStep;
 import withers.cases.CaseStep.Step;
+import withers.chip.ChipNumber;
+import withers.finding.Band;
+import withers.finding.Finding;
 import withers.finding.Life;
 import withers.finding.Life.Stage;
+import withers.finding.Priority;
 import withers.finding.RecordFindings;
 import withers.id.OrganisationId;
+import withers.rule.Assessment;
 import withers.settled.Settlements;
 import withers.world.Chips;
 
@@ -49,16 +55,24 @@ class LivesTest {
         "front desk");
   }
 
-  private static Life life(Answered answered) {
+  private static final Outcome NOTHING_FOUND = outcome(List.of());
+
+  private static Outcome outcome(List<Assessment> assessments) {
+    RecordFindings ofRecords = new RecordFindings(List.of(), Set.of(), Set.of(), List.of());
+    return new Outcome(1, assessments, ofRecords, Set.of());
+  }
+
+  private static List<Life> lives(Changes changes, Outcome outcome, Answered... answered) {
     Openings openings = new Openings();
     openings.take(new CaseStep(FORMER, Step.OPENED, SEPTEMBER, "september"));
+    LifeMaker maker = new LifeMaker(Answers.of(List.of(answered)), Settlements.NONE, OCTOBER, 45);
+    return new Lives(maker, openings, changes, outcome).all();
+  }
+
+  private static Life life(Answered answered) {
     Changes changes =
         new Changes(List.of(), List.of(NOW), List.of(), List.of(), Map.of(NOW, FORMER));
-    Outcome nothingFound =
-        new Outcome(
-            1, List.of(), new RecordFindings(List.of(), Set.of(), Set.of(), List.of()), Set.of());
-    LifeMaker maker = new LifeMaker(Answers.of(List.of(answered)), Settlements.NONE, OCTOBER, 45);
-    List<Life> lives = new Lives(maker, openings, changes, nothingFound).all();
+    List<Life> lives = lives(changes, NOTHING_FOUND, answered);
     assertThat(lives).hasSize(1);
     return lives.get(0);
   }
@@ -85,5 +99,43 @@ class LivesTest {
   @Test
   void what_was_answered_before_it_was_opened_first_does_not_count() {
     assertThat(life(died(FORMER, SEPTEMBER.minusDays(1))).stage()).isEqualTo(Stage.OPEN);
+  }
+
+  @Test
+  void what_was_answered_under_any_number_of_the_animal_counts() {
+    CaseKey other =
+        new CaseKey(
+            FORMER.rule(), new Anchor.Chip(Chips.chip(101)), FORMER.actor(), FORMER.recordKey());
+    List<ChipNumber> chips = List.of(Chips.chip(100), Chips.chip(101));
+    Finding finding = SampleFindings.of(FORMER, chips, new Priority(Band.THIS_MONTH, 1, List.of()));
+    Outcome found =
+        outcome(
+            List.of(
+                new Assessment(
+                    chips, Optional.of(finding), Set.of(), Set.of(), Optional.empty(), List.of())));
+    Changes stillOpen = new Changes(List.of(), List.of(FORMER), List.of(), List.of(), Map.of());
+
+    assertThat(lives(stillOpen, found, died(other, SEPTEMBER.plusDays(4))))
+        .extracting(Life::key, Life::stage)
+        .containsExactly(Tuple.tuple(FORMER, Stage.ANSWERED));
+  }
+
+  @Test
+  void opened_and_open_and_closed_ones_are_told_in_one_order() {
+    Changes changes =
+        new Changes(
+            List.of(key("s2"), key("s5")),
+            List.of(key("s3")),
+            List.of(key("s4"), key("s6")),
+            List.of(),
+            Map.of());
+
+    assertThat(lives(changes, NOTHING_FOUND, died(key("s4"), OCTOBER)))
+        .extracting(Life::key, Life::stage)
+        .containsExactly(
+            Tuple.tuple(key("s2"), Stage.OPEN),
+            Tuple.tuple(key("s3"), Stage.OPEN),
+            Tuple.tuple(key("s4"), Stage.CLOSED),
+            Tuple.tuple(key("s5"), Stage.OPEN));
   }
 }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -49,21 +51,7 @@ class OutcomeTest {
 
   private static Finding finding(
       FindingKind kind, Anchor anchor, List<ChipNumber> chips, Priority priority) {
-    return new Finding(
-        kind,
-        anchor,
-        chips,
-        Species.DOG,
-        Optional.empty(),
-        SHELTER,
-        Optional.of(new RecordKey("s1")),
-        new Who.Nobody(),
-        List.of(),
-        List.of(),
-        Finding.Certainty.STATED,
-        priority,
-        List.of(),
-        Optional.empty());
+    return SampleFindings.of(new CaseKey(kind.word(), anchor, SHELTER, "s1"), chips, priority);
   }
 
   private static Finding behind(int number, Band band, long harm) {
@@ -120,13 +108,13 @@ class OutcomeTest {
             found(behind(103, Band.THIS_WEEK, 7)),
             asked(Optional.empty(), question(110, "2026-01-01")),
             found(behind(102, Band.THIS_WEEK, 7)),
-            found(behind(101, Band.THIS_WEEK, 9)),
+            found(behind(104, Band.THIS_WEEK, 9)),
             found(behind(100, Band.WHEN_POSSIBLE, 99)));
 
     List<Finding> inOrder =
         List.of(
             damaged("vale", Band.TODAY, 1),
-            behind(101, Band.THIS_WEEK, 9),
+            behind(104, Band.THIS_WEEK, 9),
             behind(102, Band.THIS_WEEK, 7),
             behind(103, Band.THIS_WEEK, 7),
             damaged("hill", Band.THIS_WEEK, 7),
@@ -175,22 +163,24 @@ class OutcomeTest {
   void what_was_not_judged_comes_by_registry_then_by_what_is_lacking_then_by_number() {
     OrganisationId north = new OrganisationId("north");
     OrganisationId south = new OrganisationId("south");
+    List<NotJudged> first =
+        IntStream.range(100, 110)
+            .mapToObj(number -> new NotJudged(chip(number), north, Reason.EXPORT_TOO_OLD))
+            .toList();
+    NotJudged then = new NotJudged(chip(100), north, Reason.NEVER_EXPORTS);
     NotJudged last = new NotJudged(chip(100), south, Reason.EXPORT_TOO_OLD);
-    NotJudged third = new NotJudged(chip(100), north, Reason.NEVER_EXPORTS);
-    NotJudged second = new NotJudged(chip(102), north, Reason.EXPORT_TOO_OLD);
-    NotJudged first = new NotJudged(chip(101), north, Reason.EXPORT_TOO_OLD);
     Assessment unjudged =
         new Assessment(
             List.of(chip(100)),
             Optional.empty(),
             Set.of(),
-            Set.of(last, third),
+            Set.of(last, then),
             Optional.empty(),
             List.of());
-    RecordFindings records =
-        new RecordFindings(List.of(), Set.of(), Set.of(second, first), List.of());
+    RecordFindings records = new RecordFindings(List.of(), Set.of(), Set.copyOf(first), List.of());
 
-    assertThat(outcome(records, unjudged).notJudged()).containsExactly(first, second, third, last);
+    assertThat(outcome(records, unjudged).notJudged())
+        .containsExactlyElementsOf(Stream.concat(first.stream(), Stream.of(then, last)).toList());
   }
 
   @Test
@@ -200,11 +190,11 @@ class OutcomeTest {
     Outcome outcome =
         outcome(
             ofRecords(),
-            asked(Optional.empty(), question(100, "2026-01-01")),
+            asked(Optional.of(aside), question(103, "2026-01-01")),
             asked(Optional.of(behind(101, Band.TODAY, 1)), question(101, "2026-01-05")),
             asked(Optional.empty(), question(102, "2026-01-02")),
             found(behind(104, Band.TODAY, 1)),
-            asked(Optional.of(aside), question(103, "2026-01-01")));
+            asked(Optional.empty(), question(100, "2026-01-01")));
 
     assertThat(outcome.questions(LISTING))
         .containsExactly(
