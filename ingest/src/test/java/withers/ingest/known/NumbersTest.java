@@ -44,6 +44,8 @@ class NumbersTest {
       longs.set(i, -i);
     }
 
+    assertThat(numbers.size()).isEqualTo(size);
+    assertThat(longs.size()).isEqualTo(size);
     for (int i = 0; i < size; i++) {
       int put = i % 3 == 0 ? -i : i;
       assertThat(numbers.get(i)).isEqualTo(put);
