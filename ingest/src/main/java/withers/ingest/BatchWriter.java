@@ -5,10 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.concurrent.Semaphore;
 import withers.codec.Streams;
 import withers.contact.ContactVault;
 import withers.contact.Referenced;
@@ -24,10 +26,25 @@ import withers.waiting.Waiting;
 
 /**
  * Gathers what an import writes and writes it in bounded batches: contacts first, so that no
- * reference on the log is without its contact. One batch is written while the next is gathered, and
- * never two at a time. Close it, to be sure that nothing is being written any more.
+ * reference on the log is without its contact. While some are written the next are gathered, and
+ * what came meanwhile is written together: the larger the vault, the more it costs to write a few
+ * contacts at a time. Close it, to be sure that nothing is being written any more.
  */
 final class BatchWriter implements AutoCloseable {
+
+  private static final Waiting WAITING =
+      new Waiting("The import was interrupted", "A batch could not be written");
+
+  /**
+   * Heap for each batch that was handed over and is not written: 64,000 events and their contacts
+   * are some 7 MB as bytes (our arithmetic).
+   */
+  private static final long HEAP_FOR_A_BATCH = 32L << 20;
+
+  /** One is written while the next waits; and more than so many together write little less. */
+  private static final int FEWEST = 2;
+
+  private static final int MOST = 32;
 
   /**
    * Contacts and events that are being put into bytes.
@@ -41,9 +58,6 @@ final class BatchWriter implements AutoCloseable {
       CompletableFuture<Void> stored,
       boolean isFirst) {}
 
-  private static final Waiting WAITING =
-      new Waiting("The import was interrupted", "A batch could not be written");
-
   private final EventLog log;
   private final ContactVault vault;
   private final SourceId source;
@@ -55,8 +69,11 @@ final class BatchWriter implements AutoCloseable {
   private final List<ContactVault.Deposit> deposits = new ArrayList<>();
   private final ExecutorService thread = Executors.newSingleThreadExecutor();
   private final List<Load> held = new ArrayList<>();
-  private Optional<Future<?>> underWay = Optional.empty();
+  private final Queue<Load> ready = new ConcurrentLinkedQueue<>();
+  private final Semaphore room;
+  private CompletableFuture<Void> written = CompletableFuture.completedFuture(null);
   private CompletableFuture<Void> lastStored = CompletableFuture.completedFuture(null);
+  private boolean isFailureTold;
   private boolean holdsBack;
   private boolean begun;
   private int waiting;
@@ -64,12 +81,31 @@ final class BatchWriter implements AutoCloseable {
 
   BatchWriter(
       EventLog log, ContactVault vault, SourceId source, ImportId id, Points points, int batch) {
+    this(log, vault, source, id, points, batch, room(Runtime.getRuntime().maxMemory()));
+  }
+
+  /**
+   * @param room how many batches may be handed over and not written
+   */
+  BatchWriter(
+      EventLog log,
+      ContactVault vault,
+      SourceId source,
+      ImportId id,
+      Points points,
+      int batch,
+      int room) {
     this.log = log;
     this.vault = vault;
     this.source = source;
     this.id = id;
     this.points = points;
     this.batch = batch;
+    this.room = new Semaphore(room);
+  }
+
+  private static int room(long heap) {
+    return (int) Math.max(FEWEST, Math.min(MOST, heap / HEAP_FOR_A_BATCH));
   }
 
   /** Writes nothing from now on until it is {@linkplain #release released}. */
@@ -81,7 +117,7 @@ final class BatchWriter implements AutoCloseable {
   void release() {
     holdsBack = false;
     if (!held.isEmpty()) {
-      submit(List.copyOf(held));
+      held.forEach(this::submit);
       held.clear();
     }
   }
@@ -160,13 +196,32 @@ final class BatchWriter implements AutoCloseable {
     if (holdsBack) {
       held.add(load);
     } else {
-      submit(List.of(load));
+      submit(load);
     }
   }
 
-  private void submit(List<Load> loads) {
-    settle();
-    underWay = Optional.of(thread.submit(() -> loads.forEach(this::write)));
+  private void submit(Load load) {
+    if (written.isDone()) {
+      settle(); // fails if it did, before more is gathered
+    }
+    room.acquireUninterruptibly();
+    ready.add(load);
+    // After a failure the next in the chain does nothing, and fails alike.
+    written =
+        written
+            .thenRunAsync(this::writeAllThatIsReady, thread)
+            .whenComplete((nothing, failure) -> room.release());
+  }
+
+  /** Once for each that was submitted: those that were written with one before are gone by then. */
+  private void writeAllThatIsReady() {
+    List<Load> loads = new ArrayList<>();
+    for (Load next = ready.poll(); next != null; next = ready.poll()) {
+      loads.add(next);
+    }
+    if (!loads.isEmpty()) {
+      write(loads);
+    }
   }
 
   private List<Batch<ChipEvent>> batches() {
@@ -183,13 +238,20 @@ final class BatchWriter implements AutoCloseable {
     return batches;
   }
 
-  private void write(Load load) {
-    at(load.isFirst, Point.IMPORT_BEFORE_VAULT);
-    load.storing.ifPresent(contacts -> contacts.join().store());
-    load.stored.complete(null);
-    at(load.isFirst, Point.IMPORT_AFTER_VAULT);
-    load.appending.join().append();
-    at(load.isFirst, Point.IMPORT_AFTER_FIRST_BATCH);
+  private void write(List<Load> loads) {
+    boolean isFirst = loads.get(0).isFirst;
+    at(isFirst, Point.IMPORT_BEFORE_VAULT);
+    vault.storeAll(
+        loads.stream()
+            .flatMap(load -> load.storing.stream())
+            .map(CompletableFuture::join)
+            .toList());
+    loads.forEach(load -> load.stored.complete(null));
+    at(isFirst, Point.IMPORT_AFTER_VAULT);
+    for (Load load : loads) {
+      load.appending.join().append();
+      at(load.isFirst, Point.IMPORT_AFTER_FIRST_BATCH);
+    }
   }
 
   private void at(boolean isFirst, Point step) {
@@ -198,11 +260,14 @@ final class BatchWriter implements AutoCloseable {
     }
   }
 
-  /** Waits for the batch that is being written, and fails if it did. */
+  /** Waits for all that is being written, and fails if any of it did. */
   private void settle() {
-    Optional<Future<?>> last = underWay;
-    underWay = Optional.empty();
-    last.ifPresent(WAITING::on);
+    try {
+      WAITING.on(written);
+    } catch (RuntimeException e) {
+      isFailureTold = true;
+      throw e;
+    }
   }
 
   /** How many events were handed over. */
@@ -212,7 +277,12 @@ final class BatchWriter implements AutoCloseable {
 
   @Override
   public void close() {
-    thread.shutdown();
-    settle();
+    try {
+      if (!isFailureTold) {
+        settle();
+      }
+    } finally {
+      thread.shutdown();
+    }
   }
 }

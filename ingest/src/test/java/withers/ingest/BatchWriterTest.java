@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -88,6 +91,43 @@ class BatchWriterTest {
     assertThat(vault.size()).isEqualTo(19);
   }
 
+  /** Of the contacts in the vault whenever something is appended. */
+  @Test
+  void what_came_while_one_was_written_is_written_together_contacts_first() {
+    CountDownLatch gathered = new CountDownLatch(1);
+    Points slow = step -> await(gathered);
+    Set<Long> stored = Collections.synchronizedSet(new LinkedHashSet<>());
+    EventLog noting = new OtherLog(log, batch -> stored.add(vault.size()));
+    try (BatchWriter writer = writer(noting, slow, 10)) {
+      write(writer, 50);
+      gathered.countDown();
+      writer.flush();
+    }
+    assertThat(stored).isSubsetOf(10L, 50L).contains(50L); // the first alone, unless it was late
+    assertThat(log.sweep()).isPositive();
+  }
+
+  @Test
+  void no_more_are_handed_over_and_not_written_than_there_is_room_for() throws InterruptedException {
+    CountDownLatch gathered = new CountDownLatch(1);
+    Points slow = step -> await(gathered);
+    try (BatchWriter writer = writer(log, slow, 10)) {
+      Thread gathering = new Thread(() -> write(writer, 500));
+      gathering.start();
+      while (gathering.getState() != Thread.State.WAITING) {
+        assertThat(gathering.isAlive()).isTrue();
+        Thread.onSpinWait();
+      }
+      assertThat(writer.count()).isEqualTo(90); // eight are not written, and one is at hand
+
+      gathered.countDown();
+      gathering.join();
+      writer.flush();
+      assertThat(writer.count()).isEqualTo(500);
+    }
+    assertThat(vault.size()).isEqualTo(500);
+  }
+
   @Test
   void what_waits_can_be_handed_over_before_the_end_and_the_steps_still_come_once() {
     List<Point> steps = Collections.synchronizedList(new ArrayList<>());
@@ -124,22 +164,24 @@ class BatchWriterTest {
   @Test
   void a_batch_that_can_t_be_written_fails_the_import() {
     LogUnavailableException full = new LogUnavailableException("No room is left on the disk");
-    try (BatchWriter writer = writer(new FullLog(full), step -> {}, 10)) {
+    try (BatchWriter writer = writer(full(full), step -> {}, 10)) {
       write(writer, 10);
       assertThatThrownBy(writer::flush).isSameAs(full);
+      assertThatThrownBy(() -> write(writer, 10)).isSameAs(full);
     }
+    assertThat(vault.size()).isEqualTo(10); // nothing was written after it
   }
 
   @Test
   void closing_tells_of_a_failure_that_nobody_has_seen() {
     LogUnavailableException full = new LogUnavailableException("No room is left on the disk");
-    BatchWriter writer = writer(new FullLog(full), step -> {}, 10);
+    BatchWriter writer = writer(full(full), step -> {}, 10);
     write(writer, 10);
     assertThatThrownBy(writer::close).isSameAs(full);
   }
 
   private BatchWriter writer(EventLog to, Points points, int batch) {
-    return new BatchWriter(to, vault, SOURCE, ID, points, batch);
+    return new BatchWriter(to, vault, SOURCE, ID, points, batch, 8);
   }
 
   private void write(BatchWriter writer, int rows) {
@@ -172,15 +214,25 @@ class BatchWriterTest {
   }
 
   /** A log on a full disk. */
-  private record FullLog(RuntimeException failure, EventLog log) implements EventLog {
+  private static EventLog full(RuntimeException failure) {
+    return new OtherLog(
+        new MemoryEventLog(),
+        batch -> {
+          throw failure;
+        });
+  }
 
-    FullLog(RuntimeException failure) {
-      this(failure, new MemoryEventLog());
-    }
+  /**
+   * A log to which something happens.
+   *
+   * @param appending before a batch is appended
+   */
+  private record OtherLog(EventLog log, Consumer<Batch<?>> appending) implements EventLog {
 
     @Override
     public <E> void append(Batch<E> batch) {
-      throw failure;
+      appending.accept(batch);
+      log.append(batch);
     }
 
     @Override

@@ -2,6 +2,7 @@ package withers.contact;
 
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -59,6 +60,16 @@ public interface ContactVault extends AutoCloseable {
   /** Does what of {@link #store} changes nothing yet, such as putting contacts into bytes. */
   default Storing prepare(Collection<Deposit> deposits) {
     return () -> store(deposits);
+  }
+
+  /**
+   * Stores what waits, in this order, each all or none. Together it may cost a fraction of one
+   * after another.
+   *
+   * @param waiting prepared by this vault
+   */
+  default void storeAll(List<Storing> waiting) {
+    waiting.forEach(Storing::store);
   }
 
   /**

@@ -77,6 +77,33 @@ public abstract class ContactVaultContract {
   }
 
   @Test
+  void what_was_prepared_bit_by_bit_is_stored_all_at_once() {
+    ContactVault vault = open();
+    List<Contact> contacts = random.contacts(400);
+    Contact forgotten = contacts.get(7);
+    List<ContactVault.Storing> waiting = new ArrayList<>();
+    for (int from = 0;
+        from < contacts.size();
+        from += 100) { // half of each comes again in the next
+      List<Contact> some = contacts.subList(from, Math.min(from + 150, contacts.size()));
+      waiting.add(vault.prepare(some.stream().map(c -> by(CLINIC, "P-1", c)).toList()));
+    }
+    vault.store(contacts.stream().limit(10).map(c -> by(SHELTER, "S-1", c)).toList());
+    vault.forget(List.of(vault.reference(forgotten)), List.of());
+
+    vault.storeAll(waiting);
+    vault.storeAll(List.of());
+
+    vault = reopened(vault);
+    assertThat(vault.size()).isEqualTo(399);
+    for (Contact contact : contacts) {
+      assertThat(vault.find(vault.reference(contact)))
+          .isEqualTo(contact.equals(forgotten) ? Optional.empty() : Optional.of(contact));
+    }
+    vault.close();
+  }
+
+  @Test
   void finds_many_at_once_and_leaves_out_those_that_are_not_there() {
     ContactVault vault = open();
     List<Contact> contacts = random.contacts(1_001);

@@ -15,6 +15,7 @@ final class FaultyVault implements ContactVault {
     NONE,
     DOES_NOTHING,
     LOSES_THE_TOWN,
+    STORES_ONE_OF_SEVERAL,
     FINDS_ALL_BUT_ONE,
     COUNTS_EVERYTHING,
     STORES_THE_FORGOTTEN_AGAIN,
@@ -49,6 +50,13 @@ final class FaultyVault implements ContactVault {
     }
     int stored = vault.store(deposits);
     return fault == Fault.COUNTS_EVERYTHING ? deposits.size() : stored;
+  }
+
+  @Override
+  public void storeAll(List<Storing> waiting) {
+    waiting.stream()
+        .limit(fault == Fault.STORES_ONE_OF_SEVERAL ? 1 : waiting.size())
+        .forEach(Storing::store);
   }
 
   @Override

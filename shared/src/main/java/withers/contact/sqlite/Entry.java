@@ -25,10 +25,13 @@ final class Entry {
 
   /** In the order of the references: inserting at random places is slower. */
   static List<Entry> inOrder(Collection<Deposit> deposits, VaultKey key) {
-    return deposits.stream()
-        .map(deposit -> new Entry(deposit, deposit.referenceBy(key)))
-        .sorted(Comparator.comparing(Entry::reference))
-        .toList();
+    return inOrder(
+        deposits.stream().map(deposit -> new Entry(deposit, deposit.referenceBy(key))).toList());
+  }
+
+  /** These, in the same order; of several with one reference the first stays the first. */
+  static List<Entry> inOrder(List<Entry> entries) {
+    return entries.stream().sorted(Comparator.comparing(Entry::reference)).toList();
   }
 
   /** What stated it. */

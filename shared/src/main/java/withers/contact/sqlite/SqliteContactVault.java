@@ -5,6 +5,7 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -120,8 +121,27 @@ public final class SqliteContactVault implements ContactVault {
   @Override
   public Storing prepare(Collection<Deposit> deposits) {
     requireOpen();
-    List<Entry> entries = Entry.inOrder(deposits, key);
-    return () -> store(entries);
+    return new Prepared(this, Entry.inOrder(deposits, key));
+  }
+
+  private record Prepared(SqliteContactVault vault, List<Entry> entries) implements Storing {
+    @Override
+    public int store() {
+      return vault.store(entries);
+    }
+  }
+
+  /** All or none of them: a page of the index that several change is written once. */
+  @Override
+  public void storeAll(List<Storing> waiting) {
+    List<Entry> all = new ArrayList<>();
+    for (Storing one : waiting) {
+      if (!(one instanceof Prepared prepared) || prepared.vault != this) {
+        throw new IllegalArgumentException("Expected contacts that this vault prepared");
+      }
+      all.addAll(prepared.entries);
+    }
+    store(Entry.inOrder(all));
   }
 
   private synchronized int store(List<Entry> entries) {
