@@ -7,26 +7,22 @@ import withers.contact.ContactRef;
 import withers.contact.ContactVault.Deposit;
 import withers.contact.TaggedFields;
 import withers.contact.VaultKey;
+import withers.id.RecordKey;
+import withers.id.SourceId;
 
-/** A contact as it is stored. */
-final class Entry {
-
-  private final Deposit deposit;
-  private final ContactRef reference;
-  private final byte[] name;
-  private final byte[] fields;
-
-  private Entry(Deposit deposit, ContactRef reference) {
-    this.deposit = deposit;
-    this.reference = reference;
-    this.name = References.bytes(reference);
-    this.fields = TaggedFields.write(deposit.contact());
-  }
+/**
+ * A contact as it is stored: bytes alone, since many wait while others are written.
+ *
+ * @param fields what it says
+ * @param source whose record states it
+ * @param key of that record
+ */
+@SuppressWarnings("ArrayRecordComponent") // nobody compares entries, or changes their bytes
+record Entry(ContactRef reference, byte[] fields, SourceId source, RecordKey key) {
 
   /** In the order of the references: inserting at random places is slower. */
-  static List<Entry> inOrder(Collection<Deposit> deposits, VaultKey key) {
-    return inOrder(
-        deposits.stream().map(deposit -> new Entry(deposit, deposit.referenceBy(key))).toList());
+  static List<Entry> inOrder(Collection<Deposit> deposits, VaultKey maker) {
+    return inOrder(deposits.stream().map(deposit -> of(deposit, maker)).toList());
   }
 
   /** These, in the same order; of several with one reference the first stays the first. */
@@ -34,21 +30,11 @@ final class Entry {
     return entries.stream().sorted(Comparator.comparing(Entry::reference)).toList();
   }
 
-  /** What stated it. */
-  Deposit deposit() {
-    return deposit;
-  }
-
-  ContactRef reference() {
-    return reference;
-  }
-
-  /** The reference as bytes. */
-  byte[] name() {
-    return name;
-  }
-
-  byte[] fields() {
-    return fields;
+  private static Entry of(Deposit deposit, VaultKey maker) {
+    return new Entry(
+        deposit.referenceBy(maker),
+        TaggedFields.write(deposit.contact()),
+        deposit.source(),
+        deposit.key());
   }
 }

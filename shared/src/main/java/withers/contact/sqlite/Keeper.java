@@ -14,7 +14,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import withers.contact.ContactRef;
-import withers.contact.ContactVault.Deposit;
 import withers.contact.ContactVault.RecordName;
 import withers.contact.VaultKey;
 import withers.contact.VaultUnavailableException;
@@ -72,7 +71,7 @@ final class Keeper {
         connection.prepareStatement(
             "SELECT count(*) FROM forgotten_record WHERE source = ? AND key = ?")) {
       for (Entry one : entries) {
-        if (suppressing && suppressed(select, one.deposit())) {
+        if (suppressing && isSuppressed(select, one)) {
           unwanted.add(one.reference());
         } else if (wanted.isEmpty() || !isSame(one, wanted.get(wanted.size() - 1))) {
           wanted.add(one);
@@ -119,9 +118,9 @@ final class Keeper {
     }
   }
 
-  private static boolean suppressed(PreparedStatement select, Deposit deposit) throws SQLException {
-    select.setString(1, deposit.source().value());
-    select.setString(2, deposit.key().value());
+  private static boolean isSuppressed(PreparedStatement select, Entry one) throws SQLException {
+    select.setString(1, one.source().value());
+    select.setString(2, one.key().value());
     try (ResultSet row = select.executeQuery()) {
       return row.getLong(1) > 0;
     }
@@ -133,7 +132,7 @@ final class Keeper {
         connection.prepareStatement(
             "INSERT INTO %s VALUES(?, ?) ON CONFLICT DO NOTHING".formatted(table))) {
       for (Entry one : contacts) {
-        insert.setBytes(1, one.name());
+        insert.setBytes(1, References.bytes(one.reference()));
         insert.setBytes(2, one.fields());
         insert.addBatch();
       }

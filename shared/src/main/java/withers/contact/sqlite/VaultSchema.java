@@ -52,7 +52,8 @@ final class VaultSchema {
           List.of(
               "secure_delete=ON", // what is forgotten is overwritten, not only unlinked
               PageCache.LARGE.pragma(),
-              "wal_autocheckpoint=8192"), // pages: fewer copies of what the next batch changes
+              // Pages: many batches change the same ones, which are copied to their place once.
+              "wal_autocheckpoint=65536"),
           List.of(BEGINNING, RECENT),
           VaultUnavailableException::new,
           VaultDamagedException::new);

@@ -4,10 +4,10 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import withers.codec.Streams;
 import withers.id.ImportId;
 import withers.log.Batch;
@@ -100,17 +100,17 @@ public final class SqliteEventLog implements EventLog {
   public Appending prepare(List<? extends Batch<?>> batches) {
     List<Encoded> chunks =
         batches.parallelStream().flatMap(batch -> chunks(batch).stream()).toList();
-    return () -> append(batches, chunks);
+    Set<ImportId> imports = batches.stream().map(Batch::importId).collect(Collectors.toSet());
+    Set<LogStream<?>> streams =
+        batches.stream().<LogStream<?>>map(Batch::stream).collect(Collectors.toSet());
+    return () -> append(imports, streams, chunks); // bytes alone: events take many times the room
   }
 
   /** A chunk, and which chips it speaks of where that is worth having. */
   private record Encoded(Chunk chunk, Optional<ChipFilter> filter) {}
 
-  private synchronized void append(List<? extends Batch<?>> batches, List<Encoded> chunks) {
-    Set<ImportId> imports = new HashSet<>();
-    Set<LogStream<?>> streams = new HashSet<>();
-    batches.forEach(batch -> imports.add(batch.importId()));
-    batches.forEach(batch -> streams.add(batch.stream()));
+  private synchronized void append(
+      Set<ImportId> imports, Set<LogStream<?>> streams, List<Encoded> chunks) {
     writing(
         () -> {
           for (ImportId id : imports) {
