@@ -108,7 +108,8 @@ class BatchWriterTest {
   }
 
   @Test
-  void no_more_are_handed_over_and_not_written_than_there_is_room_for() throws InterruptedException {
+  void no_more_are_handed_over_and_not_written_than_there_is_room_for()
+      throws InterruptedException {
     CountDownLatch gathered = new CountDownLatch(1);
     Points slow = step -> await(gathered);
     try (BatchWriter writer = writer(log, slow, 10)) {

@@ -24,7 +24,7 @@ record Tables(int largePart, long fewRecent) {
   static final Tables USUAL = new Tables(LARGE_PART, FEW_RECENT);
 
   /** However many contacts there are, no larger part than this of them is recent for long. */
-  private static final long RECENT_PART = 16;
+  private static final long RECENT_PART = 8;
 
   boolean isLarge(long load, long settled) {
     return load * largePart > settled;
