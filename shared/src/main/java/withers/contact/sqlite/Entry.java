@@ -10,19 +10,25 @@ import withers.contact.VaultKey;
 import withers.id.RecordKey;
 import withers.id.SourceId;
 
-/**
- * A contact as it is stored: bytes alone, since many wait while others are written.
- *
- * @param fields what it says
- * @param source whose record states it
- * @param key of that record
- */
-@SuppressWarnings("ArrayRecordComponent") // nobody compares entries, or changes their bytes
-record Entry(ContactRef reference, byte[] fields, SourceId source, RecordKey key) {
+/** A contact as it is stored: as bytes alone, since many wait while others are written. */
+final class Entry {
+
+  private final ContactRef reference;
+  private final byte[] fields;
+  private final SourceId source;
+  private final RecordKey key;
+
+  private Entry(Deposit deposit, ContactRef reference) {
+    this.reference = reference;
+    this.fields = TaggedFields.write(deposit.contact());
+    this.source = deposit.source();
+    this.key = deposit.key();
+  }
 
   /** In the order of the references: inserting at random places is slower. */
-  static List<Entry> inOrder(Collection<Deposit> deposits, VaultKey maker) {
-    return inOrder(deposits.stream().map(deposit -> of(deposit, maker)).toList());
+  static List<Entry> inOrder(Collection<Deposit> deposits, VaultKey key) {
+    return inOrder(
+        deposits.stream().map(deposit -> new Entry(deposit, deposit.referenceBy(key))).toList());
   }
 
   /** These, in the same order; of several with one reference the first stays the first. */
@@ -30,11 +36,21 @@ record Entry(ContactRef reference, byte[] fields, SourceId source, RecordKey key
     return entries.stream().sorted(Comparator.comparing(Entry::reference)).toList();
   }
 
-  private static Entry of(Deposit deposit, VaultKey maker) {
-    return new Entry(
-        deposit.referenceBy(maker),
-        TaggedFields.write(deposit.contact()),
-        deposit.source(),
-        deposit.key());
+  ContactRef reference() {
+    return reference;
+  }
+
+  byte[] fields() {
+    return fields;
+  }
+
+  /** Whose record states it. */
+  SourceId source() {
+    return source;
+  }
+
+  /** Of the record that states it. */
+  RecordKey key() {
+    return key;
   }
 }
