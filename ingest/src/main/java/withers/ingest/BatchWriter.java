@@ -41,9 +41,10 @@ final class BatchWriter implements AutoCloseable {
    */
   private static final long HEAP_FOR_A_BATCH = 32L << 20;
 
-  /** One is written while the next waits; and more than so many together write little less. */
+  /** One is written while the next waits. */
   private static final int FEWEST = 2;
 
+  /** What is written together is lost together when the program is killed (our judgement). */
   private static final int MOST = 32;
 
   /**
