@@ -115,14 +115,16 @@ class BatchWriterTest {
     try (BatchWriter writer = writer(log, slow, 10)) {
       Thread gathering = new Thread(() -> write(writer, 500));
       gathering.start();
-      while (gathering.getState() != Thread.State.WAITING) {
-        assertThat(gathering.isAlive()).isTrue();
-        Thread.onSpinWait();
+      try {
+        while (gathering.getState() != Thread.State.WAITING) {
+          assertThat(gathering.isAlive()).isTrue();
+          Thread.onSpinWait();
+        }
+        assertThat(writer.count()).isEqualTo(90); // eight are not written, and one is at hand
+      } finally {
+        gathered.countDown();
+        gathering.join();
       }
-      assertThat(writer.count()).isEqualTo(90); // eight are not written, and one is at hand
-
-      gathered.countDown();
-      gathering.join();
       writer.flush();
       assertThat(writer.count()).isEqualTo(500);
     }
