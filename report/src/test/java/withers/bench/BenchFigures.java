@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 
 /** An invented run, for tests of what is made of one. */
@@ -43,6 +44,7 @@ final class BenchFigures {
         stage.counts(),
         seconds,
         stage.processorSeconds(),
+        stage.ofJvm(),
         stage.peakBytes());
   }
 
@@ -63,6 +65,7 @@ final class BenchFigures {
         counts,
         stage.seconds(),
         stage.processorSeconds(),
+        stage.ofJvm(),
         stage.peakBytes());
   }
 
@@ -78,6 +81,7 @@ final class BenchFigures {
         counts(stage),
         0.5 * (1 + stage.ordinal()),
         0.25,
+        stage == Stage.PARSE ? Optional.empty() : Optional.of(new JvmTime(0.125, 0.0625)),
         stage == Stage.PARSE ? OptionalLong.empty() : OptionalLong.of(200_000_000));
   }
 

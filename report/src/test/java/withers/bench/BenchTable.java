@@ -4,18 +4,29 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** A run as a table for people. */
 record BenchTable(BenchRun run) {
 
-  private static final String ROW = "%-34s %21s %9s %9s %14s %24s %8s";
+  private static final String ROW = "%-34s %21s %9s %9s %9s %9s %14s %24s %8s";
   private static final double MEGABYTE = 1e6;
 
   List<String> lines() {
     List<String> lines = new ArrayList<>();
     lines.add(setting());
     lines.add("");
-    lines.add(row("stage", "count", "seconds", "CPU s", "per second", "speed beside", "peak MB"));
+    lines.add(
+        row(
+            "stage",
+            "count",
+            "seconds",
+            "CPU s",
+            "compiling",
+            "collector",
+            "per second",
+            "speed beside",
+            "peak MB"));
     for (Stage stage : Stage.values()) {
       run.find(stage).map(measured -> line(stage, measured)).ifPresent(lines::add);
     }
@@ -62,11 +73,17 @@ record BenchTable(BenchRun run) {
         text("%,d %s", measured.count(), stage.unit().word()),
         text("%.2f", measured.seconds()),
         text("%.2f", measured.processorSeconds()),
+        ofJvm(measured, JvmTime::compilers),
+        ofJvm(measured, JvmTime::collector),
         text("%,.0f", measured.perSecond()),
         stage.beside().flatMap(other -> beside(other, measured)).orElse(""),
         measured.peakBytes().isPresent()
             ? text("%.0f", measured.peakBytes().getAsLong() / MEGABYTE)
             : "?");
+  }
+
+  private static String ofJvm(Measured measured, ToDoubleFunction<JvmTime> part) {
+    return measured.ofJvm().map(taken -> text("%.2f", part.applyAsDouble(taken))).orElse("?");
   }
 
   private Optional<String> beside(Stage other, Measured measured) {

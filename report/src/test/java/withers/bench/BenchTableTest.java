@@ -1,12 +1,15 @@
 package withers.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
+import withers.bench.JvmTime.SystemThread;
 
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class BenchTableTest {
@@ -24,9 +27,9 @@ class BenchTableTest {
   void sets_each_stage_beside_the_plainer_one() {
     assertThat(lines)
         .contains(
-            "read the bytes, count lines                   1,000 rows      0.50      0.25          2,000                               200",
-            "parse with Commons CSV                        1,000 rows      1.00      0.25          1,000      0.500 of read-lines        ?",
-            "first import                                  1,000 rows      2.50      0.25            400           0.400 of parse      200");
+            "read the bytes, count lines                   1,000 rows      0.50      0.25      0.13      0.06          2,000                               200",
+            "parse with Commons CSV                        1,000 rows      1.00      0.25         ?         ?          1,000      0.500 of read-lines        ?",
+            "first import                                  1,000 rows      2.50      0.25      0.13      0.06            400           0.400 of parse      200");
   }
 
   @Test
@@ -60,6 +63,25 @@ class BenchTableTest {
     BenchRun run = BenchFigures.run();
     assertThat(BenchJson.readRun(BenchJson.write(run))).isEqualTo(run);
     assertThat(BenchJson.write(run)).doesNotContain("\n");
+  }
+
+  /** The names are cut as Linux cuts them; the numbers are invented. */
+  @Test
+  void what_the_JVM_takes_for_itself_is_its_threads_of_that_name() {
+    List<SystemThread> threads =
+        List.of(
+            SystemThread.of("C1 CompilerThre\n", "1500000000 7 3\n"),
+            SystemThread.of("C2 CompilerThre\n", "2000000000 7 3\n"),
+            SystemThread.of("GC Thread#0\n", "250000000 7 3\n"),
+            SystemThread.of("java\n", "9000000000 7 3\n"));
+    assertThat(JvmTime.of(threads)).isEqualTo(new JvmTime(3.5, 0.25));
+  }
+
+  /** A JVM has always compiled something before it comes here. */
+  @Test
+  void this_JVM_is_told_of_where_the_system_is_Linux() {
+    assumeThat(Path.of("/proc/self/task")).exists();
+    assertThat(JvmTime.now().orElseThrow().compilers()).isPositive();
   }
 
   /** The format of proc(5). */

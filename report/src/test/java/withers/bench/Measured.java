@@ -1,6 +1,7 @@
 package withers.bench;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
@@ -11,6 +12,7 @@ import java.util.OptionalLong;
  * @param counts what else it counted, by name
  * @param seconds on the wall, of the work alone: neither the JVM's start nor preparations
  * @param processorSeconds of all threads of the process in that time, the JVM's own among them
+ * @param ofJvm what of it the JVM took for itself; empty where the system doesn't tell
  * @param peakBytes the most memory resident at once over the whole life of the stage's JVM
  */
 record Measured(
@@ -19,6 +21,7 @@ record Measured(
     Map<String, Long> counts,
     double seconds,
     double processorSeconds,
+    Optional<JvmTime> ofJvm,
     OptionalLong peakBytes) {
 
   Measured {
@@ -34,6 +37,7 @@ record Measured(
         quicker.counts,
         quicker.seconds,
         Math.min(processorSeconds, other.processorSeconds),
+        quicker.ofJvm,
         peakBytes.orElse(0) > other.peakBytes.orElse(0) ? peakBytes : other.peakBytes);
   }
 

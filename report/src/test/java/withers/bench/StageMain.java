@@ -27,6 +27,7 @@ final class StageMain {
         done.counts(),
         watch.seconds(),
         watch.processorSeconds(),
+        watch.ofJvm(),
         done.counts().containsKey(Work.PEAK)
             ? OptionalLong.of(done.counts().get(Work.PEAK))
             : Memory.peak());

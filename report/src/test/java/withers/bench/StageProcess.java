@@ -21,6 +21,13 @@ record StageProcess(List<String> options) implements StageRunner {
   /** As the launcher starts the commands that take long, unless it is told another. */
   private static final List<String> COLLECTOR = List.of("-XX:+UseParallelGC", "-XX:NewRatio=4");
 
+  private static final List<String> SECOND_COMPILER_LATE =
+      List.of(
+          "-XX:Tier4InvocationThreshold=50000",
+          "-XX:Tier4MinInvocationThreshold=6000",
+          "-XX:Tier4CompileThreshold=150000",
+          "-XX:Tier4BackEdgeThreshold=400000");
+
   private static final Set<Stage> LISTS = EnumSet.of(Stage.LISTS, Stage.NEXT_LISTS);
 
   StageProcess {
@@ -48,9 +55,9 @@ record StageProcess(List<String> options) implements StageRunner {
     return BenchJson.readStage(lines.get(lines.size() - 1));
   }
 
-  /** The launcher has lists made without the second compiler. */
+  /** The launcher has lists made without the second compiler, and other things with it late. */
   private static List<String> asLaunched(Stage stage) {
-    return LISTS.contains(stage) ? List.of("-XX:TieredStopAtLevel=1") : List.of();
+    return LISTS.contains(stage) ? List.of("-XX:TieredStopAtLevel=1") : SECOND_COMPILER_LATE;
   }
 
   private List<String> command(Stage stage, Path folder) {
@@ -58,8 +65,8 @@ record StageProcess(List<String> options) implements StageRunner {
     if (options.stream().noneMatch(option -> option.matches("-XX:\\+Use.*GC"))) {
       command.addAll(COLLECTOR);
     }
-    command.addAll(options);
     command.addAll(asLaunched(stage));
+    command.addAll(options);
     command.addAll(
         List.of(
             "-Dfile.encoding=UTF-8",

@@ -2,6 +2,7 @@ package withers.bench;
 
 import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 
 /**
@@ -16,8 +17,10 @@ final class Stopwatch {
 
   private long wall;
   private long processors;
+  private Optional<JvmTime> ofJvm = Optional.empty();
 
   <T> T time(Callable<T> work) throws Exception {
+    Optional<JvmTime> jvmBefore = JvmTime.now();
     long processorsBefore = SYSTEM.getProcessCpuTime();
     long wallBefore = System.nanoTime();
     try {
@@ -25,7 +28,12 @@ final class Stopwatch {
     } finally {
       wall += System.nanoTime() - wallBefore;
       processors += SYSTEM.getProcessCpuTime() - processorsBefore;
+      jvmBefore.ifPresent(before -> add(JvmTime.now().orElseThrow().minus(before)));
     }
+  }
+
+  private void add(JvmTime more) {
+    ofJvm = Optional.of(ofJvm.map(more::plus).orElse(more));
   }
 
   /** The same for work that waits for processes of its own: their processor time counts. */
@@ -44,6 +52,7 @@ final class Stopwatch {
   void add(Stopwatch other) {
     wall += other.wall;
     processors += other.processors;
+    other.ofJvm.ifPresent(this::add);
   }
 
   double seconds() {
@@ -52,5 +61,10 @@ final class Stopwatch {
 
   double processorSeconds() {
     return processors / NANOS;
+  }
+
+  /** What of it this JVM took for itself; empty where the system doesn't tell, and for children. */
+  Optional<JvmTime> ofJvm() {
+    return ofJvm;
   }
 }

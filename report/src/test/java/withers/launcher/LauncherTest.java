@@ -193,7 +193,21 @@ class LauncherTest {
     assertThat(checkout.run("--version").out()).contains("-XX:TieredStopAtLevel=1");
     assertThat(checkout.run("trace", "999").out()).contains("-XX:TieredStopAtLevel=1");
     assertThat(checkout.run("report").out()).contains("-XX:TieredStopAtLevel=1");
-    assertThat(checkout.run("ingest").out()).doesNotContain("-XX:TieredStopAtLevel=1");
+  }
+
+  @Test
+  void in_long_commands_the_second_compiler_waits_for_what_runs_often() throws Exception {
+    String late = "-XX:Tier4InvocationThreshold=50000";
+    for (String command : List.of("ingest", "reconcile", "schedule", "demo")) {
+      assertThat(checkout.run(command).out())
+          .contains(late)
+          .doesNotContain("-XX:TieredStopAtLevel=1");
+    }
+    assertThat(checkout.run("report").out()).doesNotContain(late);
+
+    checkout.set("WITHERS_JAVA_OPTS", "-XX:Tier4InvocationThreshold=5000");
+    assertThat(checkout.run("ingest").out())
+        .containsSubsequence(late, "-XX:Tier4InvocationThreshold=5000");
   }
 
   @Test
