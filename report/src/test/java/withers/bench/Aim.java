@@ -31,9 +31,10 @@ record Aim(String what, double aim, String unit, boolean most, double measured) 
     return Stream.of(
             timesDuckDb(run, "first import and judging", 6, Stage.FIRST_IMPORT, Stage.JUDGE_ON_2),
             timesDuckDb(run, "import of the next month", 0.5, Stage.NEXT_IMPORT),
+            timesDuckDb(run, "the next month whole, by one run", 1, Stage.NEXT_RUN),
             timesDuckDb(
                 run,
-                "the next month whole",
+                "the next month whole, by three commands",
                 1,
                 Stage.NEXT_IMPORT,
                 Stage.NEXT_RECONCILE,

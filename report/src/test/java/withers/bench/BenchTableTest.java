@@ -55,7 +55,7 @@ class BenchTableTest {
   @Test
   void ends_with_what_was_aimed_at() {
     assertThat(lines.get(lines.size() - 1))
-        .matches("trace from a cold process +at most +0.80 s +12.50 +not held");
+        .matches("trace from a cold process +at most +0.80 s +13.00 +not held");
   }
 
   @Test

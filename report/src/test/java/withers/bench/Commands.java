@@ -2,13 +2,16 @@ package withers.bench;
 
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import withers.bench.BenchWorld.Month;
 import withers.cli.Console;
 import withers.cli.Environment;
+import withers.cli.ExitCode;
 import withers.cli.Operator;
 import withers.cli.Progress;
 import withers.finding.RunOutline;
@@ -20,11 +23,17 @@ import withers.report.cli.Application;
 import withers.report.demo.Home;
 import withers.report.send.Pause;
 import withers.workspace.Workspace;
+import withers.workspace.WorkspacePaths;
 
 /** What follows an import in a month, as the commands do it: runs are kept, lists are written. */
 final class Commands {
 
   private static final int THREADS = 2;
+
+  /** Withheld disappearances want attention; all is done nonetheless. */
+  private static final Set<Integer> TAKEN =
+      Set.of(ExitCode.DONE.number(), ExitCode.ATTENTION.number());
+
   private static final PrintStream NOWHERE = new PrintStream(OutputStream.nullOutputStream());
   private static final Console SILENT = new Console(NOWHERE, System.err, false);
 
@@ -63,9 +72,36 @@ final class Commands {
         throw new IllegalStateException("Expected lists, but the command ended with " + exit);
       }
       return new Work.Done(
-          run.findings().values().stream().mapToLong(Long::longValue).sum(),
-          Map.of("bytes", Folders.bytes(workspace.paths().lists())));
+          findings(run), Map.of("bytes", Folders.bytes(workspace.paths().lists())));
     };
+  }
+
+  /**
+   * Imports, judges and lists a month by one command, in a copy of the workspace that stays as it
+   * is.
+   */
+  static Work run(Month month) {
+    return (world, watch) -> {
+      Path copy = world.folder().resolve("in-one");
+      Folders.copy(world.folder().resolve("workspace"), copy);
+      WorkspacePaths paths = Workspace.open(copy, world.clock()).paths();
+      for (Path export : world.exports(month)) {
+        Files.copy(export, paths.inbox().resolve(export.getFileName()));
+      }
+      int exit = watch.time(() -> command(world.clock(), "run", "--workspace", copy.toString()));
+      if (!TAKEN.contains(exit)) {
+        throw new IllegalStateException("Expected a run, but the command ended with " + exit);
+      }
+      RunOutline run = new RunStore(paths.runs()).latestOutline().orElseThrow();
+      requireOf(month, run);
+      Folders.remove(copy);
+      return new Work.Done(
+          Yardsticks.rows(world.exports(month)), Map.of("findings", findings(run)));
+    };
+  }
+
+  private static long findings(RunOutline run) {
+    return run.findings().values().stream().mapToLong(Long::longValue).sum();
   }
 
   private static void requireOf(Month month, RunOutline run) {

@@ -1,8 +1,10 @@
 package withers.bench;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -11,6 +13,20 @@ import java.util.stream.Stream;
 final class Folders {
 
   private Folders() {}
+
+  /** Copies a folder to one that is not there yet, and waits until the disk has it. */
+  static void copy(Path from, Path to) throws IOException {
+    List<Path> all = all(from);
+    for (int i = all.size() - 1; i >= 0; i--) { // what holds others comes before them
+      Path copy = to.resolve(from.relativize(all.get(i)));
+      Files.copy(all.get(i), copy);
+      if (Files.isRegularFile(copy)) {
+        try (FileChannel written = FileChannel.open(copy, StandardOpenOption.WRITE)) {
+          written.force(true);
+        }
+      }
+    }
+  }
 
   static void remove(Path folder) throws IOException {
     for (Path file : all(folder)) {

@@ -43,6 +43,7 @@ enum Stage {
   RECONCILE_AGAIN(
       "reconcile again", Unit.ANIMALS, () -> Commands.reconcile(Month.FIRST), RECONCILE),
   IMPORT_UNCHANGED("a later export, unchanged", Unit.ROWS, () -> Imports::unchanged, READ_LINES),
+  NEXT_RUN("the next month by one run", Unit.ROWS, () -> Commands.run(Month.NEXT), READ_LINES),
   NEXT_IMPORT("the next month's import", Unit.ROWS, () -> Imports::next, READ_LINES),
   NEXT_RECONCILE("... reconcile", Unit.ANIMALS, () -> Commands.reconcile(Month.NEXT), RECONCILE),
   NEXT_LISTS("... lists", Unit.FINDINGS, () -> Commands.lists(Month.NEXT), LISTS),

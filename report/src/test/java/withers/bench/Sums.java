@@ -33,6 +33,10 @@ record Sums(BenchRun run) {
         counted(Stage.ASK_BY_WINDOW, "chips"));
     replays(counted(Stage.FIRST_IMPORT, "events"));
     findings();
+    same(
+        "findings by one run",
+        counted(Stage.NEXT_RECONCILE, "findings"),
+        counted(Stage.NEXT_RUN, "findings"));
   }
 
   private void imports() {

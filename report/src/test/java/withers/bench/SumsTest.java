@@ -54,6 +54,11 @@ class SumsTest {
     refuses(Stage.ASK_BY_WINDOW, "chips", 399, "Expected 400 chips by a window, but found 399");
   }
 
+  @Test
+  void nor_do_one_run_and_three_commands_that_find_otherwise() {
+    refuses(Stage.NEXT_RUN, "findings", 39, "Expected 40 findings by one run, but found 39");
+  }
+
   private static void refuses(Stage stage, String name, long count, String message) {
     BenchRun run = BenchFigures.counting(stage, name, count);
     assertThatThrownBy(() -> new Sums(run).require())
