@@ -27,17 +27,19 @@ public record CanonicalFindings(List<Finding> findings, String sha256) {
    * @param findings in their total order
    */
   public static CanonicalFindings of(List<Finding> findings) {
-    return of(findings, OutputStream.nullOutputStream());
+    return of(findings, OutputStream.nullOutputStream(), Pieces.ALONE);
   }
 
   /**
-   * The canonical form of findings, written as {@link #write} does.
+   * The canonical form of findings, written meanwhile: a line each, ended by a line feed. The
+   * stream stays open.
    *
-   * @param findings in their total order
+   * @param findings in their total order; safe for several threads
+   * @throws java.io.UncheckedIOException when the stream fails
    */
-  public static CanonicalFindings of(List<Finding> findings, OutputStream out) {
+  public static CanonicalFindings of(List<Finding> findings, OutputStream out, Pieces pieces) {
     MessageDigest digest = digest();
-    write(findings, new DigestOutputStream(out, digest));
+    write(findings, new DigestOutputStream(out, digest), pieces);
     return new CanonicalFindings(
         LazyList.copyOf(findings), HexFormat.of().formatHex(digest.digest()));
   }
@@ -50,17 +52,8 @@ public record CanonicalFindings(List<Finding> findings, String sha256) {
     }
   }
 
-  /**
-   * Writes the lines of findings, each ended by a line feed, as they come; leaves the stream open.
-   */
-  public static void write(List<Finding> findings, OutputStream out) {
-    JsonText.lines(
-        out,
-        findings,
-        json -> {
-          FindingJson canonical = new FindingJson(json, false);
-          return canonical::write;
-        });
+  private static void write(List<Finding> findings, OutputStream out, Pieces pieces) {
+    JsonText.lines(out, findings, pieces, json -> new FindingJson(json, false)::write);
   }
 
   /** How many lines there are. */
@@ -71,7 +64,7 @@ public record CanonicalFindings(List<Finding> findings, String sha256) {
   /** The lines. */
   public String text() {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    write(findings, out);
+    write(findings, out, Pieces.ALONE);
     return out.toString(StandardCharsets.UTF_8);
   }
 }

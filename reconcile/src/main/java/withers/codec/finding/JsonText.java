@@ -1,8 +1,11 @@
 package withers.codec.finding;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -10,13 +13,14 @@ import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.core.exc.JacksonIOException;
 import tools.jackson.databind.ObjectReader;
 import tools.jackson.databind.ObjectWriter;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * JSON from and to text, and from and to streams, which stay open. Jackson's faults come as they
- * are.
+ * JSON from and to text, and from and to streams, which stay open. Jackson's faults in reading come
+ * as they are.
  */
 final class JsonText {
   private static final JsonMapper MAPPER =
@@ -30,6 +34,7 @@ final class JsonText {
       MAPPER.reader().without(StreamReadFeature.STRICT_DUPLICATE_DETECTION);
 
   private static final ObjectWriter LINES = MAPPER.writer().withRootValueSeparator("\n");
+  private static final ObjectWriter ELEMENTS = MAPPER.writer().withRootValueSeparator(",");
 
   private JsonText() {}
 
@@ -41,23 +46,63 @@ final class JsonText {
     return text.toString();
   }
 
-  /** Writes one line. */
+  /**
+   * Writes one line.
+   *
+   * @throws UncheckedIOException when the stream fails
+   */
   static void line(OutputStream out, Consumer<JsonGenerator> writer) {
     try (JsonGenerator json = MAPPER.createGenerator(out)) {
       writer.accept(json);
       json.writeRaw('\n');
+    } catch (JacksonIOException e) {
+      throw new UncheckedIOException(e.getCause());
     }
   }
 
-  /** Writes each of these as a line, by one generator: making one takes a while. */
+  /**
+   * Writes each of these as a line.
+   *
+   * @param writer of a piece's elements; for several threads
+   * @throws UncheckedIOException when the stream fails
+   */
   static <T> void lines(
-      OutputStream out, List<T> each, Function<JsonGenerator, Consumer<T>> writer) {
-    try (JsonGenerator json = LINES.createGenerator(out)) {
-      each.forEach(writer.apply(json));
+      OutputStream out, List<T> each, Pieces pieces, Function<JsonGenerator, Consumer<T>> writer) {
+    pieces.write(each, some -> bytes(LINES, some, writer), (byte) '\n', out);
+    try {
       if (!each.isEmpty()) {
-        json.writeRaw('\n');
+        out.write('\n');
       }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * Writes each of these as an element of the array that was begun last.
+   *
+   * @param json writes to the same stream
+   * @param writer of a piece's elements; for several threads
+   * @throws UncheckedIOException when the stream fails
+   */
+  static <T> void elements(
+      JsonGenerator json,
+      OutputStream out,
+      List<T> each,
+      Pieces pieces,
+      Function<JsonGenerator, Consumer<T>> writer) {
+    json.flush(); // what comes next goes past it
+    pieces.write(each, some -> bytes(ELEMENTS, some, writer), (byte) ',', out);
+  }
+
+  /** By one generator: making one takes a while. */
+  private static <T> byte[] bytes(
+      ObjectWriter separated, List<T> some, Function<JsonGenerator, Consumer<T>> writer) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (JsonGenerator json = separated.createGenerator(bytes)) {
+      some.forEach(writer.apply(json));
+    }
+    return bytes.toByteArray();
   }
 
   /** Refuses an object that has a name twice. */

@@ -5,8 +5,8 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.EnumMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import tools.jackson.core.JacksonException;
@@ -39,19 +39,37 @@ public final class RunJson {
   private RunJson() {}
 
   /**
-   * Writes a run as UTF-8, finding by finding, and leaves the stream open.
+   * Writes a run as UTF-8, some findings at a time, and leaves the stream open.
    *
+   * @param run its findings are safe for several threads
    * @return the run in numbers
    * @throws UncheckedIOException when the stream fails
    */
-  public static RunOutline write(RunResult run, OutputStream out) {
-    Map<Band, Long> findings = new EnumMap<>(Band.class);
+  public static RunOutline write(RunResult run, OutputStream out, Pieces pieces) {
+    Map<Band, Long> counts = new ConcurrentHashMap<>();
     JsonText.line(
-        out, json -> write(run, json, one -> findings.merge(one.priority().band(), 1L, Long::sum)));
-    return RunOutline.of(run, findings);
+        out,
+        json -> {
+          writeHead(run, json);
+          json.writeArrayPropertyStart("findings");
+          JsonText.elements(json, out, run.findings(), pieces, counted(counts));
+          json.writeEndArray();
+          writeRest(run, json);
+        });
+    return RunOutline.of(run, counts);
   }
 
-  private static void write(RunResult run, JsonGenerator json, Consumer<Finding> written) {
+  private static Function<JsonGenerator, Consumer<Finding>> counted(Map<Band, Long> counts) {
+    return json -> {
+      FindingJson whole = new FindingJson(json, true);
+      return finding -> {
+        whole.write(finding);
+        counts.merge(finding.priority().band(), 1L, Long::sum);
+      };
+    };
+  }
+
+  private static void writeHead(RunResult run, JsonGenerator json) {
     FindingJson whole = new FindingJson(json, true);
     json.writeStartObject();
     json.writeNumberProperty("version", VERSION);
@@ -59,12 +77,10 @@ public final class RunJson {
     whole.text("asOf", run.asOf().toString());
     run.knownBy().ifPresent(day -> whole.text("knownBy", day.toString()));
     json.writeNumberProperty("animals", run.animals());
-    json.writeArrayPropertyStart("findings");
-    for (Finding finding : run.findings()) {
-      whole.write(finding);
-      written.accept(finding);
-    }
-    json.writeEndArray();
+  }
+
+  private static void writeRest(RunResult run, JsonGenerator json) {
+    FindingJson whole = new FindingJson(json, true);
     whole.each("notJudged", run.notJudged(), one -> notJudged(one, whole));
     whole.each("questions", run.questions(), whole::question);
     whole.each("opened", run.opened(), key -> caseKey(key, whole));

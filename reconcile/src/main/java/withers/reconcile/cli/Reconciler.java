@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
 import withers.cli.Progress;
+import withers.codec.finding.Pieces;
 import withers.contacts.People;
 import withers.finding.RunResult;
 import withers.history.Periods;
@@ -64,7 +65,7 @@ public record Reconciler(
   }
 
   private RunResult keep(Outcome outcome, Scope scope, Stores stores, LogSnapshot log) {
-    RunStore runs = new RunStore(workspace.paths().runs());
+    RunStore runs = new RunStore(workspace.paths().runs(), new Pieces(threads));
     try (RunStore.Draft draft = runs.draft(outcome.findings())) {
       RunResult run = recorder(stores).record(outcome, scope, draft.canonical());
       runs.write(run, new BasisOf(workspace).at(log, scope), draft);

@@ -16,6 +16,7 @@ import java.util.function.Function;
 import withers.codec.finding.BasisJson;
 import withers.codec.finding.CanonicalFindings;
 import withers.codec.finding.OutlineJson;
+import withers.codec.finding.Pieces;
 import withers.codec.finding.RunJson;
 import withers.finding.Basis;
 import withers.finding.Finding;
@@ -38,6 +39,7 @@ public final class RunStore {
   private static final String DRAFT = ".findings";
 
   private final Path runs;
+  private final Pieces pieces;
 
   /**
    * A store in a folder, which need not exist yet.
@@ -45,7 +47,17 @@ public final class RunStore {
    * @param runs as {@link withers.workspace.WorkspacePaths#runs()} gives it
    */
   public RunStore(Path runs) {
+    this(runs, Pieces.ALONE);
+  }
+
+  /**
+   * The same, that writes long runs on several threads.
+   *
+   * @param runs as {@link withers.workspace.WorkspacePaths#runs()} gives it
+   */
+  RunStore(Path runs, Pieces pieces) {
     this.runs = runs;
+    this.pieces = pieces;
   }
 
   /**
@@ -87,8 +99,8 @@ public final class RunStore {
     }
   }
 
-  private static void writeWhole(RunResult run, Path folder, OutputStream out) throws IOException {
-    RunOutline outline = RunJson.write(run, out);
+  private void writeWhole(RunResult run, Path folder, OutputStream out) throws IOException {
+    RunOutline outline = RunJson.write(run, out, pieces);
     OwnerOnly.replace(folder.resolve(OUTLINE), line(OutlineJson.write(outline)));
   }
 
@@ -127,7 +139,7 @@ public final class RunStore {
     List<CanonicalFindings> written = new ArrayList<>();
     try {
       Path file = OwnerOnly.folder(runs).resolve(DRAFT);
-      OwnerOnly.replace(file, out -> written.add(CanonicalFindings.of(findings, out)));
+      OwnerOnly.replace(file, out -> written.add(CanonicalFindings.of(findings, out, pieces)));
       return new Draft(file, written.get(0));
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -83,11 +87,49 @@ class RunJsonTest {
     for (long seed = 0; seed < 50; seed++) {
       RunResult run = run(World.of(RandomWorld.lines(seed, 12, 0)));
 
-      RunOutline told = RunJson.write(run, new ByteArrayOutputStream());
+      RunOutline told = RunJson.write(run, new ByteArrayOutputStream(), Pieces.ALONE);
 
       assertThat(told).as("seed " + seed).isEqualTo(RunOutline.of(run));
       assertThat(OutlineJson.read(OutlineJson.write(told))).as("seed " + seed).contains(told);
     }
+  }
+
+  @Test
+  void a_long_run_is_the_same_whoever_writes_it() {
+    RunResult some = run(World.of(RandomWorld.lines(1, 12, 0)));
+    List<Finding> many =
+        Collections.nCopies(3 * Pieces.SIZE, some.findings()).stream()
+            .flatMap(List::stream)
+            .toList();
+    RunResult run = with(many, some);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream lines = new ByteArrayOutputStream();
+
+    RunOutline told = RunJson.write(run, out, new Pieces(3));
+    CanonicalFindings canonical = CanonicalFindings.of(many, lines, new Pieces(3));
+
+    assertThat(many.size()).isGreaterThan(3 * Pieces.SIZE);
+    assertThat(out.toString(StandardCharsets.UTF_8)).isEqualTo(written(run));
+    assertThat(read(written(run))).isEqualTo(run);
+    assertThat(told).isEqualTo(RunOutline.of(run));
+    assertThat(canonical).isEqualTo(CanonicalFindings.of(many));
+    assertThat(lines.toString(StandardCharsets.UTF_8)).isEqualTo(canonical.text());
+  }
+
+  @Test
+  void a_stream_that_fails_is_told_of_as_it_is() {
+    RunResult run = run(World.of("shelter 2026-09-30 C100 s1 is dog Rook"));
+    OutputStream full =
+        new OutputStream() {
+          @Override
+          public void write(int one) throws IOException {
+            throw new IOException("no space left");
+          }
+        };
+
+    assertThatThrownBy(() -> RunJson.write(run, full, Pieces.ALONE))
+        .isInstanceOf(UncheckedIOException.class)
+        .hasRootCauseMessage("no space left");
   }
 
   @Test
@@ -207,7 +249,7 @@ class RunJsonTest {
 
   private static String written(RunResult run) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    RunJson.write(run, out);
+    RunJson.write(run, out, Pieces.ALONE);
     return out.toString(StandardCharsets.UTF_8);
   }
 
@@ -217,6 +259,24 @@ class RunJsonTest {
 
   private static RunResult read(String text) {
     return RunJson.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  private static RunResult with(List<Finding> findings, RunResult run) {
+    return new RunResult(
+        run.id(),
+        run.asOf(),
+        run.knownBy(),
+        run.animals(),
+        findings,
+        run.notJudged(),
+        run.questions(),
+        run.opened(),
+        run.stillOpen(),
+        run.closed(),
+        run.backlogs(),
+        run.aside(),
+        run.settled(),
+        run.lives());
   }
 
   private static RunResult run(World world) {
