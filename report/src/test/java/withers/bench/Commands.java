@@ -83,6 +83,9 @@ final class Commands {
   static Work run(Month month) {
     return (world, watch) -> {
       Path copy = world.folder().resolve("in-one");
+      if (Files.exists(copy)) { // of a round that failed
+        Folders.remove(copy);
+      }
       Folders.copy(world.folder().resolve("workspace"), copy);
       WorkspacePaths paths = Workspace.open(copy, world.clock()).paths();
       for (Path export : world.exports(month)) {

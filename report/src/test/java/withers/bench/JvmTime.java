@@ -19,11 +19,15 @@ import java.util.stream.Stream;
 record JvmTime(double compilers, double collector) {
 
   private static final Path THREADS = Path.of("/proc/self/task");
+
+  /** Not every Linux keeps count. */
+  private static final Path COUNTED = Path.of("/proc/self/schedstat");
+
   private static final double NANOS = 1e9;
 
   /** Of this process until now; empty on systems that don't tell. */
   static Optional<JvmTime> now() {
-    return Files.exists(THREADS) ? Optional.of(of(threads())) : Optional.empty();
+    return Files.exists(COUNTED) ? Optional.of(of(threads())) : Optional.empty();
   }
 
   /**
