@@ -1,7 +1,9 @@
 package withers.bench;
 
+import java.io.ByteArrayOutputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -31,11 +33,10 @@ final class Commands {
   private static final int THREADS = 2;
 
   /** Withheld disappearances want attention; all is done nonetheless. */
-  private static final Set<Integer> TAKEN =
+  private static final Set<Integer> DONE =
       Set.of(ExitCode.DONE.number(), ExitCode.ATTENTION.number());
 
   private static final PrintStream NOWHERE = new PrintStream(OutputStream.nullOutputStream());
-  private static final Console SILENT = new Console(NOWHERE, System.err, false);
 
   private Commands() {}
 
@@ -66,11 +67,7 @@ final class Commands {
       RunOutline run = new RunStore(workspace.paths().runs()).latestOutline().orElseThrow();
       requireOf(month, run);
       Path folder = world.folder().resolve("workspace");
-      int exit =
-          watch.time(() -> command(world.clock(), "report", "--workspace", folder.toString()));
-      if (exit != 0) {
-        throw new IllegalStateException("Expected lists, but the command ended with " + exit);
-      }
+      watch.time(() -> command(world.clock(), "report", "--workspace", folder.toString()));
       return new Work.Done(
           findings(run), Map.of("bytes", Folders.bytes(workspace.paths().lists())));
     };
@@ -91,10 +88,7 @@ final class Commands {
       for (Path export : world.exports(month)) {
         Files.copy(export, paths.inbox().resolve(export.getFileName()));
       }
-      int exit = watch.time(() -> command(world.clock(), "run", "--workspace", copy.toString()));
-      if (!TAKEN.contains(exit)) {
-        throw new IllegalStateException("Expected a run, but the command ended with " + exit);
-      }
+      watch.time(() -> command(world.clock(), "run", "--workspace", copy.toString()));
       RunOutline run = new RunStore(paths.runs()).latestOutline().orElseThrow();
       requireOf(month, run);
       Folders.remove(copy);
@@ -115,13 +109,22 @@ final class Commands {
   }
 
   private static int command(Clock clock, String... arguments) {
-    return new Application(
-            SILENT,
-            clock,
-            Environment.ofThisProcess(),
-            new Home(Optional.empty()),
-            Operator.ofThisProcess(),
-            Pause::real)
-        .execute(arguments);
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    PrintStream errors = new PrintStream(said, true, StandardCharsets.UTF_8);
+    int exit =
+        new Application(
+                new Console(NOWHERE, errors, false),
+                clock,
+                Environment.ofThisProcess(),
+                new Home(Optional.empty()),
+                Operator.ofThisProcess(),
+                Pause::real)
+            .execute(arguments);
+    if (!DONE.contains(exit)) {
+      throw new IllegalStateException(
+          "Expected %s to succeed, but it ended with %d: %s"
+              .formatted(arguments[0], exit, said.toString(StandardCharsets.UTF_8)));
+    }
+    return exit;
   }
 }
