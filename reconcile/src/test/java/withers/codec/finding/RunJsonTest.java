@@ -96,12 +96,12 @@ class RunJsonTest {
 
   @Test
   void a_long_run_is_the_same_whoever_writes_it() {
-    RunResult some = run(World.of(RandomWorld.lines(1, 12, 0)));
+    Outcome some = World.of(RandomWorld.lines(1, 12, 0)).judge(Scope.asOf(AS_OF));
     List<Finding> many =
         Collections.nCopies(3 * Pieces.SIZE, some.findings()).stream()
             .flatMap(List::stream)
             .toList();
-    RunResult run = with(many, some);
+    RunResult run = run(some, many);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream lines = new ByteArrayOutputStream();
 
@@ -261,33 +261,19 @@ class RunJsonTest {
     return RunJson.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
   }
 
-  private static RunResult with(List<Finding> findings, RunResult run) {
-    return new RunResult(
-        run.id(),
-        run.asOf(),
-        run.knownBy(),
-        run.animals(),
-        findings,
-        run.notJudged(),
-        run.questions(),
-        run.opened(),
-        run.stillOpen(),
-        run.closed(),
-        run.backlogs(),
-        run.aside(),
-        run.settled(),
-        run.lives());
-  }
-
   private static RunResult run(World world) {
     Outcome outcome = world.judge(Scope.asOf(AS_OF));
+    return run(outcome, outcome.findings());
+  }
+
+  private static RunResult run(Outcome outcome, List<Finding> findings) {
     List<CaseKey> keys = outcome.findings().stream().map(Finding::caseKey).toList();
     return new RunResult(
         "2026-10-01-0123456789ab",
         AS_OF,
         Optional.of(AS_OF),
         outcome.animals(),
-        outcome.findings(),
+        findings,
         outcome.notJudged(),
         outcome.questions(new Listing(Directory.EMPTY, 0)),
         keys,
