@@ -138,6 +138,11 @@ class InstalledTest {
             "-Dstdout.encoding=UTF-8",
             "-Dwithers.home=",
             "-Dwithers.command=",
+            "-XX:+UseParallelGC -XX:NewRatio=4",
+            "-XX:Tier4InvocationThreshold=50000",
+            "-XX:Tier4MinInvocationThreshold=6000",
+            "-XX:Tier4CompileThreshold=150000",
+            "-XX:Tier4BackEdgeThreshold=400000",
             "withers.report.Main")) {
       assertThat(cmd).contains(option);
       assertThat(sh).contains(option);

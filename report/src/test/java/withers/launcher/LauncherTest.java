@@ -200,7 +200,11 @@ class LauncherTest {
     String late = "-XX:Tier4InvocationThreshold=50000";
     for (String command : List.of("ingest", "reconcile", "schedule", "demo")) {
       assertThat(checkout.run(command).out())
-          .contains(late)
+          .contains(
+              late,
+              "-XX:Tier4MinInvocationThreshold=6000",
+              "-XX:Tier4CompileThreshold=150000",
+              "-XX:Tier4BackEdgeThreshold=400000")
           .doesNotContain("-XX:TieredStopAtLevel=1");
     }
     assertThat(checkout.run("report").out()).doesNotContain(late);
