@@ -11,7 +11,8 @@ import java.util.stream.Stream;
 
 /**
  * Processor time that a JVM takes for itself, as Linux tells it thread by thread. Threads that have
- * ended are not in it; on two processors neither the compilers' nor the collector's end.
+ * ended are not in it; on two processors neither the compilers' nor the collector's end. Nor is the
+ * serial collector, which has no thread of its own.
  *
  * @param compilers seconds of its compilers
  * @param collector seconds of its garbage collector

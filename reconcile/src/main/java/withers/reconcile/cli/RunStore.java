@@ -54,6 +54,7 @@ public final class RunStore {
    * The same, that writes long runs on several threads.
    *
    * @param runs as {@link withers.workspace.WorkspacePaths#runs()} gives it
+   * @param pieces how long lists are made into bytes
    */
   RunStore(Path runs, Pieces pieces) {
     this.runs = runs;
